@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "print/page.h"
+
+#include <QBuffer>
+#include <QHashSeed>
+#include <QMarginsF>
+#include <QPageSize>
+#include <QPagedPaintDevice>
+#include <QPainter>
+#include <QPdfWriter>
+#include <memory>
+
+#include "print/page_layout.h"
+#include "print/pdf_finish.h"
+
+namespace tapward::app::print {
+namespace {
+
+/// Room inside the margins, in tenths of a point, when the device's paper is turned so.
+QSizeF sheetFor(const QPagedPaintDevice& device, QPageLayout::Orientation orientation)
+{
+    QPageLayout layout = device.pageLayout();
+    layout.setOrientation(orientation);
+    return layout.paintRect(QPageLayout::Point).size() * kPoint;
+}
+
+bool isBetter(const PageLayout& a, const PageLayout& b)
+{
+    if (a.pages() != b.pages())
+        return a.pages() < b.pages();
+    return a.pictureScale() > b.pictureScale();
+}
+
+}  // namespace
+
+int paintPages(QPagedPaintDevice& device, const document::Drawing& drawing, const report::PageContent& content,
+               const std::vector<review::Finding>& findings, UnitSystem units,
+               std::optional<QPageLayout::Orientation> orientation)
+{
+    device.setPageMargins(QMarginsF(kMargin_pt, kMargin_pt, kMargin_pt, kMargin_pt), QPageLayout::Point);
+    std::unique_ptr<PageLayout> best;
+    QPageLayout::Orientation chosen = QPageLayout::Portrait;
+    for (const auto candidate : {QPageLayout::Portrait, QPageLayout::Landscape}) {
+        if (orientation && *orientation != candidate)
+            continue;
+        auto layout = std::make_unique<PageLayout>(drawing, content, findings, units, sheetFor(device, candidate));
+        if (!best || isBetter(*layout, *best)) {
+            best = std::move(layout);
+            chosen = candidate;
+        }
+    }
+    device.setPageOrientation(chosen);
+
+    QPainter painter;
+    if (!painter.begin(&device))
+        return 0;
+    painter.setRenderHint(QPainter::Antialiasing);
+    for (int page = 0; page < best->pages(); ++page) {
+        if (page > 0 && !device.newPage())
+            return 0;
+        painter.save();
+        painter.scale(device.logicalDpiX() / (72.0 * kPoint), device.logicalDpiY() / (72.0 * kPoint));
+        best->paint(painter, page);
+        painter.restore();
+    }
+    return painter.end() ? best->pages() : 0;
+}
+
+int paintPages(QPagedPaintDevice& device, const document::Drawing& drawing, const study::Prediction& prediction,
+               const std::vector<review::Finding>& findings, UnitSystem units,
+               std::optional<QPageLayout::Orientation> orientation)
+{
+    return paintPages(device, drawing, report::page(drawing, prediction, findings), findings, units, orientation);
+}
+
+std::optional<Problem> printPagePdf(const document::Drawing& drawing, const report::PageContent& content,
+                                    const std::vector<review::Finding>& findings, UnitSystem units, PaperSize paper,
+                                    QByteArray& out)
+{
+    QHashSeed::setDeterministicGlobalSeed();  // else the PDF's objects come in another order each time
+    out.clear();
+    QBuffer buffer(&out);
+    buffer.open(QIODevice::WriteOnly);
+    {
+        QPdfWriter writer(&buffer);
+        writer.setPageSize(QPageSize(paper == PaperSize::A4 ? QPageSize::A4 : QPageSize::Letter));
+        writer.setTitle(QString::fromStdString(content.title));
+        writer.setCreator(QStringLiteral("Tapward " TAPWARD_VERSION));
+        if (paintPages(writer, drawing, content, findings, units) == 0)
+            return Problem{"The page could not be drawn.", "Try again; if it stays so, export the drawing as SVG.", {}};
+    }
+    buffer.close();
+    out = withLanguage(out, "en");
+    return std::nullopt;
+}
+
+std::optional<Problem> printPagePdf(const document::Drawing& drawing, const study::Prediction& prediction,
+                                    const std::vector<review::Finding>& findings, UnitSystem units, PaperSize paper,
+                                    QByteArray& out)
+{
+    return printPagePdf(drawing, report::page(drawing, prediction, findings), findings, units, paper, out);
+}
+
+}  // namespace tapward::app::print

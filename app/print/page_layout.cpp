@@ -1,0 +1,289 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "print/page_layout.h"
+
+#include <QFontMetricsF>
+#include <QPainter>
+#include <algorithm>
+#include <cmath>
+
+#include "session/message_text.h"
+
+namespace tapward::app::print {
+namespace {
+
+constexpr double kColumnGap = 14 * kPoint, kGap = 6 * kPoint;
+constexpr double kLegible_pt = 3.4;      // points per module below which tags crowd each other
+constexpr double kCaption = 10 * kPoint;
+constexpr double kTitle_pt = 13, kCell_pt = 7.8;
+constexpr int kCellLines = 2;
+
+QString text(std::string_view utf8) { return QString::fromUtf8(utf8.data(), qsizetype(utf8.size())); }
+
+QString severityWord(review::Severity severity)
+{
+    switch (severity) {
+    case review::Severity::Danger: return QStringLiteral("Danger");
+    case review::Severity::Caution: return QStringLiteral("Caution");
+    case review::Severity::Note: break;
+    }
+    return QStringLiteral("Note");
+}
+
+QString money(double amount, UnitSystem units) { return text(show({amount, Quantity::Money}, units)); }
+
+}  // namespace
+
+PageLayout::PageLayout(const document::Drawing& drawing, const report::PageContent& content,
+                       const std::vector<review::Finding>& findings, UnitSystem units, QSizeF sheet)
+    : m_sheet(sheet), m_columns(sheet.width() > sheet.height() ? 3 : 2)
+{
+    m_columnWidth = (sheet.width() - (m_columns - 1) * kColumnGap) / m_columns;
+    makeHeader(content, drawing.job.sampleFigures);
+    makeTexts(drawing, content, findings, units);
+    m_legend = std::make_unique<Legend>(drawing, sheet.width() - 2 * kGap);
+
+    // Everything on one page, if the diagram stays legible; else the diagram takes what it needs of the
+    // first page and the texts run on.
+    const double room = sheet.height() - m_headerHeight;
+    const double around = m_legend->height() + kCaption + 3 * kGap;  // frame, caption and gap to the texts
+    const QSizeF widest(sheet.width() - 2 * kGap, room - around);
+    double textHeight = leastHeight(0, room - around).value_or(room);
+    m_picture = std::make_unique<Picture>(drawing, units, QSizeF(widest.width(), std::max(0.0, widest.height() - textHeight)));
+    if (!m_picture->empty() && m_picture->pointsPerModule() < kLegible_pt) {
+        m_picture = std::make_unique<Picture>(drawing, units, QSizeF(widest.width(), widest.height() * 0.72));
+        if (m_picture->pointsPerModule() < kLegible_pt)
+            m_picture = std::make_unique<Picture>(drawing, units, widest);
+    }
+    const double pictureHeight = m_picture->empty() ? 30 * kPoint : m_picture->size().height();
+    m_pictureFrame = QRectF(0, m_headerHeight, sheet.width(), pictureHeight + m_legend->height() + kCaption + kGap);
+
+    double top = m_pictureFrame.bottom() + kGap;
+    std::size_t next = 0;
+    for (int page = 0; next < m_strips.size() || page == 0; ++page) {
+        double height = m_sheet.height() - top;
+        if (const auto least = leastHeight(next, height))
+            height = *least;  // the last page: columns of equal length
+        next = fill(next, height, page, top, &m_placed);
+        m_pages = page + 1;
+        top = m_laterHeaderHeight;
+    }
+}
+
+void PageLayout::makeHeader(const report::PageContent& content, bool sample)
+{
+    m_title = text(content.title).simplified();
+    m_subtitle = text(content.subtitle).simplified();
+    m_sample = sample;
+    for (const auto& [label, value] : content.titleBlock)
+        if (!value.empty())
+            m_titleBlock.emplace_back(text(label), text(value).simplified());
+    m_titleBlock.emplace_back(QStringLiteral("Page"), QString());  // filled in when painted
+    const double label = QFontMetricsF(pageFont(kSmallest_pt)).height();
+    const double cell = QFontMetricsF(pageFont(kCell_pt)).height() * kCellLines;
+    m_headerHeight = QFontMetricsF(pageFont(kTitle_pt, true)).height() + 3 * kPoint + label + cell + 6 * kPoint;
+    if (!m_subtitle.isEmpty())
+        m_headerHeight += QFontMetricsF(pageFont(8.4)).height();
+    m_laterHeaderHeight = QFontMetricsF(pageFont(9, true)).height() + 3 * kPoint + label + cell + 6 * kPoint;
+}
+
+void PageLayout::makeTexts(const document::Drawing& drawing, const report::PageContent& content,
+                           const std::vector<review::Finding>& findings, UnitSystem units)
+{
+    Column column(m_columnWidth);
+    if (!content.answers.empty())
+        column.heading(QStringLiteral("Predicted"));
+    for (const report::AnswerLine& answer : content.answers) {
+        const QString value = answer.has ? text(show(answer.value, units)) : QStringLiteral("no answer");
+        column.answer(text(answer.label), value, messageText(answer.has ? answer.note : answer.reason, units));
+    }
+
+    bool headed = false;
+    const auto head = [&] {
+        if (!headed)
+            column.heading(QStringLiteral("Cautions"));
+        headed = true;
+    };
+    std::vector<QString> said;
+    for (const review::Finding& finding : findings) {
+        if (finding.dismissed || finding.severity == review::Severity::Note)
+            continue;
+        head();
+        const QString what = messageText(finding.what, units), remedy = messageText(finding.remedy, units);
+        said.push_back(what);
+        column.sign(finding.severity, severityWord(finding.severity),
+                    remedy.isEmpty() ? what : what + QLatin1Char(' ') + remedy);
+    }
+    for (const Message& caution : content.cautions) {
+        const QString words = messageText(caution, units);
+        if (std::find(said.begin(), said.end(), words) != said.end())
+            continue;
+        head();
+        column.sign(review::Severity::Caution, severityWord(review::Severity::Caution), words);
+    }
+    for (const review::Finding& finding : findings) {
+        if (!finding.dismissed)
+            continue;
+        head();
+        column.sign(review::Severity::Note, QStringLiteral("Set aside"),
+                    messageText(finding.what, units) + QStringLiteral(" Reason given: ") + text(finding.dismissReason));
+    }
+
+    const report::PartsList& parts = content.parts;
+    if (!parts.lines.empty()) {
+        column.heading(QStringLiteral("Added parts (%1)").arg(text(drawing.job.currency)));
+        for (const report::PartLine& line : parts.lines) {
+            QStringList tags;
+            for (const std::string& tag : line.tags)
+                tags << text(tag);
+            const QString count = line.metres ? text(show({line.quantity, Quantity::Length}, units))
+                                              : text(showNumber({line.quantity, Quantity::None}, units));
+            column.part(count, text(line.item), tags.join(QStringLiteral(", ")),
+                        line.unitPrice > 0 ? money(line.price(), units) : QStringLiteral("not priced"));
+        }
+        column.rule();
+        column.part({}, parts.allPriced ? QStringLiteral("Parts") : QStringLiteral("Parts with a price"), {},
+                    money(parts.partsTotal, units));
+        if (parts.labour > 0)
+            column.part({}, QStringLiteral("Labour, %1 h").arg(drawing.job.hours), {}, money(parts.labour, units));
+        column.part({}, parts.allPriced ? QStringLiteral("Total") : QStringLiteral("Total without the unpriced parts"), {},
+                    money(parts.partsTotal + parts.labour, units), true);
+    }
+    if (!content.footnotes.empty())
+        column.heading(QStringLiteral("Notes"));
+    for (const std::string& note : content.footnotes)
+        column.paragraph(text(note));
+    m_strips = column.take();
+}
+
+std::size_t PageLayout::fill(std::size_t from, double height, int page, double top, std::vector<Placed>* placed) const
+{
+    std::size_t next = from;
+    for (int column = 0; column < m_columns && next < m_strips.size(); ++column) {
+        const double x = column * (m_columnWidth + kColumnGap);
+        double y = 0;
+        while (next < m_strips.size()) {
+            // A group holds together unless it is longer than any column could be.
+            std::size_t end = next;
+            double group = 0;
+            do {
+                group += m_strips[end].height;
+            } while (m_strips[end++].keepWithNext && end < m_strips.size());
+            if (group > m_sheet.height() - m_laterHeaderHeight) {
+                end = next + 1;
+                group = m_strips[next].height;
+            }
+            if (y + group > height + 0.01)
+                break;
+            for (; next < end; ++next) {
+                if (placed)
+                    placed->push_back({page, QPointF(x, top + y), next});
+                y += m_strips[next].height;
+            }
+        }
+    }
+    return next;
+}
+
+std::optional<double> PageLayout::leastHeight(std::size_t from, double most) const
+{
+    if (from >= m_strips.size())
+        return 0;
+    double total = 0;
+    for (std::size_t i = from; i < m_strips.size(); ++i)
+        total += m_strips[i].height;
+    for (double height = total / m_columns; height <= most; height += kPoint)
+        if (fill(from, height, 0, 0, nullptr) == m_strips.size())
+            return height;
+    return std::nullopt;
+}
+
+void PageLayout::paintHeader(QPainter& painter, int page) const
+{
+    const bool first = page == 0;
+    const double width = m_sheet.width();
+    double y = 0;
+    const QFont titleFont = pageFont(first ? kTitle_pt : 9, true);
+    double titleWidth = width;
+    if (m_sample) {
+        const QFont font = pageFont(8, true);
+        const QString words = QStringLiteral("SAMPLE FIGURES");
+        const double w = QFontMetricsF(font).horizontalAdvance(words) + 10 * kPoint;
+        const QRectF badge(width - w, 0.5 * kPoint, w, QFontMetricsF(font).height() + 2 * kPoint);
+        painter.setPen(QPen(Qt::black, 0.8 * kPoint));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(badge);
+        paintLine(painter, badge.topLeft() + QPointF(5 * kPoint, kPoint), w, words, font, Qt::black);
+        titleWidth -= w + kGap;
+    }
+    paintLine(painter, QPointF(0, 0), titleWidth, m_title, titleFont, Qt::black);
+    y += QFontMetricsF(titleFont).height() + kPoint;
+    if (first && !m_subtitle.isEmpty()) {
+        paintLine(painter, QPointF(0, y), width, m_subtitle, pageFont(8.4), Qt::black);
+        y += QFontMetricsF(pageFont(8.4)).height();
+    }
+    y += kPoint;
+
+    // Title block: one row of cells, wider ones for longer texts.
+    const QFont small = pageFont(kSmallest_pt), cellFont = pageFont(kCell_pt);
+    const QFontMetricsF smallMetrics(small), cellMetrics(cellFont);
+    const double height = smallMetrics.height() + cellMetrics.height() * kCellLines + 2 * kPoint;
+    const QString pageOf = QStringLiteral("%1 of %2").arg(page + 1).arg(m_pages);
+    std::vector<double> wants;
+    double sum = 0;
+    for (const auto& [label, value] : m_titleBlock) {
+        const double words = cellMetrics.horizontalAdvance(value.isEmpty() ? pageOf : value);
+        const double want = std::clamp(words, smallMetrics.horizontalAdvance(label), width / 4) + 8 * kPoint;
+        wants.push_back(want);
+        sum += want;
+    }
+    painter.setPen(QPen(Qt::black, 0.4 * kPoint));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(QRectF(0, y, width, height));
+    double x = 0;
+    for (std::size_t i = 0; i < wants.size(); ++i) {
+        const auto& [label, value] = m_titleBlock[i];
+        const double w = wants[i] * width / sum, inner = w - 6 * kPoint;
+        if (i > 0) {
+            painter.setPen(QPen(Qt::black, 0.4 * kPoint));
+            painter.drawLine(QPointF(x, y), QPointF(x, y + height));
+        }
+        paintLine(painter, QPointF(x + 3 * kPoint, y + kPoint), inner, label, small, QColor(0x44, 0x44, 0x44));
+        const QPointF at(x + 3 * kPoint, y + kPoint + smallMetrics.height());
+        const QString words = value.isEmpty() ? pageOf : value;
+        const Lines lines(words, cellFont, inner);
+        if (lines.count() <= kCellLines)
+            lines.paint(painter, at, Qt::black);
+        else
+            paintLine(painter, at, inner, words, cellFont, Qt::black);
+        x += w;
+    }
+}
+
+void PageLayout::paint(QPainter& painter, int page) const
+{
+    paintHeader(painter, page);
+    if (page == 0) {
+        painter.setPen(QPen(Qt::black, 0.4 * kPoint));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(m_pictureFrame);
+        const QFont small = pageFont(kSmallest_pt);
+        if (m_picture->empty()) {
+            paintLine(painter, m_pictureFrame.topLeft() + QPointF(kGap, kGap), m_sheet.width(),
+                      QStringLiteral("Nothing is drawn yet."), pageFont(9), Qt::black);
+        } else {
+            const QSizeF size = m_picture->size();
+            m_picture->paint(painter, QPointF((m_sheet.width() - size.width()) / 2, m_pictureFrame.top() + kGap / 2));
+        }
+        double y = m_pictureFrame.bottom() - kGap / 2 - m_legend->height();
+        m_legend->paint(painter, QPointF(kGap, y));
+        y -= kCaption;
+        paintLine(painter, QPointF(kGap, y), m_sheet.width() - 2 * kGap,
+                  QStringLiteral("Diagram of the coach's plumbing, not to scale. Real lengths stand beside the pipes."), small,
+                  QColor(0x44, 0x44, 0x44), Qt::AlignRight);
+    }
+    for (const Placed& placed : m_placed)
+        if (placed.page == page)
+            m_strips[placed.strip].paint(painter, placed.at);
+}
+
+}  // namespace tapward::app::print

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "print/page_picture.h"
+
+#include <QFontMetricsF>
+#include <QPainter>
+#include <algorithm>
+
+#include "print/page_text.h"
+
+namespace tapward::app::print {
+namespace {
+
+constexpr double kLargestScale_pt = 10.0;  // points per module: beyond it a small drawing only looks coarse
+constexpr double kLabel_pt = 7.2;
+constexpr double kRow = 13 * kPoint, kSample = 19 * kPoint, kSampleGap = 4 * kPoint, kItemGap = 12 * kPoint;
+
+}  // namespace
+
+Picture::Picture(const document::Drawing& drawing, UnitSystem units, QSizeF space) : m_drawing(drawing)
+{
+    m_options.units = units;
+    m_options.theme = Theme::light();
+    // Letters keep their size on paper while the drawing shrinks, and bigger letters widen the drawing:
+    // a few rounds settle it. Each round only shrinks, so it ends.
+    double scale = kLargestScale_pt;
+    for (int round = 0; round < 12; ++round) {
+        m_options.labelSize = std::max(7.5, kLabel_pt * kModule / scale);
+        m_bounds = drawingBounds(drawing, m_options);
+        if (m_bounds.isEmpty())
+            return;
+        const double across = space.width() / kPoint / (m_bounds.width() / kModule);
+        const double down = space.height() / kPoint / (m_bounds.height() / kModule);
+        const double fitting = std::min({across, down, scale});
+        const bool settled = fitting > scale * 0.999;
+        scale = fitting;
+        if (settled)
+            break;
+    }
+    m_scale = scale;
+}
+
+QSizeF Picture::size() const { return empty() ? QSizeF(0, 0) : m_bounds.size() * (m_scale * kPoint / kModule); }
+
+void Picture::paint(QPainter& painter, QPointF topLeft) const
+{
+    if (empty())
+        return;
+    painter.save();
+    painter.translate(topLeft);
+    const double factor = m_scale * kPoint / kModule;
+    painter.scale(factor, factor);
+    painter.translate(-m_bounds.topLeft());
+    paintDrawing(painter, m_drawing, m_options);
+    painter.restore();
+}
+
+Legend::Legend(const document::Drawing& drawing, double width)
+{
+    const QFontMetricsF metrics(pageFont(kSmallest_pt));
+    const double title = QFontMetricsF(pageFont(kSmallest_pt, true)).horizontalAdvance(QStringLiteral("Legend")) + kItemGap;
+    m_firstColumn = title;
+    double x = title, y = 0;
+    for (const LegendEntry& entry : legendEntries(drawing)) {
+        const double need = kSample + kSampleGap + metrics.horizontalAdvance(entry.text);
+        if (x > title && x + need > width) {
+            x = title;
+            y += kRow;
+        }
+        m_items.push_back({entry, QPointF(x, y)});
+        x += need + kItemGap;
+    }
+    m_height = m_items.empty() ? 0 : y + kRow;
+}
+
+void Legend::paint(QPainter& painter, QPointF topLeft) const
+{
+    if (m_items.empty())
+        return;
+    const QFont font = pageFont(kSmallest_pt);
+    const QFontMetricsF metrics(font);
+    const double down = (kRow - metrics.height()) / 2;
+    paintLine(painter, topLeft + QPointF(0, down), m_firstColumn, QStringLiteral("Legend"), pageFont(kSmallest_pt, true),
+              Qt::black);
+    for (const Item& item : m_items) {
+        const QPointF at = topLeft + item.at;
+        painter.save();
+        paintLegendSample(painter, item.entry, QRectF(at.x(), at.y() + 0.5 * kPoint, kSample, kRow - kPoint));
+        painter.restore();
+        paintLine(painter, at + QPointF(kSample + kSampleGap, down),
+                  metrics.horizontalAdvance(item.entry.text) + kPoint, item.entry.text, font, Qt::black);
+    }
+}
+
+}  // namespace tapward::app::print
