@@ -1,0 +1,517 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "study/loop.h"
+
+#include <algorithm>
+#include <cmath>
+#include <deque>
+#include <queue>
+
+#include "water/water.h"
+
+namespace tapward::study {
+namespace {
+
+using document::PartId;
+
+constexpr double kNothing_m3s = 1e-9;  ///< below this a loop does not run
+
+template <class LawKind, class Change>
+void changeLaws(network::Network& network, const Place& place, Change change)
+{
+    if (place.link < 0) {
+        return;
+    }
+    const auto elements = network.elements(place.link);
+    for (int e = 0; e < place.elementCount; ++e) {
+        if (auto* law = std::get_if<LawKind>(&elements[place.firstElement + e].law)) {
+            change(*law);
+        }
+    }
+}
+
+int endJunction(const Plant::Chain& chain, bool forward)
+{
+    return forward ? chain.to : chain.from;
+}
+int startJunction(const Plant::Chain& chain, bool forward)
+{
+    return forward ? chain.from : chain.to;
+}
+
+bool hasRole(const Plant& plant, const Plant::Chain& chain, parts::Role role)
+{
+    return std::any_of(chain.partsInOrder.begin(), chain.partsInOrder.end(),
+                       [&](PartId id) { return plant.find(id)->model.role == role; });
+}
+
+double stretchVolume(const thermal::Stretch& stretch)
+{
+    return stretch.length_m > 0 ? stretch.length_m * M_PI / 4 * stretch.bore_m * stretch.bore_m : stretch.volume_m3;
+}
+
+/// Shortest way (in number of links) from one junction to another over links with water in them, ignoring
+/// what is shut; supplies and outlets are not walked. Used to say what blocks a loop.
+std::vector<Hop> anyWay(const Plant& plant, int from, int to, int without)
+{
+    std::vector<Hop> by(static_cast<std::size_t>(plant.junctions), Hop{-1, true});
+    std::vector<char> seen(static_cast<std::size_t>(plant.junctions), 0);
+    std::deque<int> open{from};
+    seen[from] = 1;
+    while (!open.empty() && !seen[to]) {
+        const int at = open.front();
+        open.pop_front();
+        for (std::size_t l = 0; l < plant.chains.size(); ++l) {
+            const Plant::Chain& chain = plant.chains[l];
+            if (static_cast<int>(l) == without || chain.from < 0 || chain.to < 0) {
+                continue;
+            }
+            for (const bool forward : {true, false}) {
+                if (startJunction(chain, forward) == at && !seen[endJunction(chain, forward)]) {
+                    seen[endJunction(chain, forward)] = 1;
+                    by[endJunction(chain, forward)] = {static_cast<int>(l), forward};
+                    open.push_back(endJunction(chain, forward));
+                }
+            }
+        }
+    }
+    std::vector<Hop> way;
+    if (!seen[to]) {
+        return way;
+    }
+    for (int at = to; at != from;) {
+        way.push_back(by[at]);
+        at = startJunction(plant.chains[by[at].link], by[at].forward);
+    }
+    std::reverse(way.begin(), way.end());
+    return way;
+}
+
+/// What on this way lets nothing through in the walked direction.
+PartId blockedPart(const Plant& plant, const network::Network& network, const std::vector<Hop>& way)
+{
+    for (const Hop& hop : way) {
+        const Plant::Chain& chain = plant.chains[hop.link];
+        const auto elements = network.elements(hop.link);
+        for (std::size_t i = 0; i < elements.size(); ++i) {
+            const std::size_t e = hop.forward ? i : elements.size() - 1 - i;
+            const auto* check = std::get_if<network::CheckLaw>(&elements[e].law);
+            const bool against = elements[e].reversed == hop.forward;
+            if ((check && against) || network::isShut(elements[e].law)) {
+                return chain.elementParts[e];
+            }
+        }
+    }
+    return document::kNoPart;
+}
+
+struct HeaterPlace {
+    const PlantPart* part = nullptr;
+    int link = -1;
+    int inlet = -1, outlet = -1;
+    bool forward = true;  ///< cold to hot runs with the link
+};
+
+std::optional<HeaterPlace> heaterOf(const Plant& plant)
+{
+    for (const parts::Role role : {parts::Role::Tankless, parts::Role::StorageHeater}) {
+        for (const PlantPart* part : plant.withRole(role)) {
+            if (part->places.empty() || part->places[0].link < 0) {
+                continue;
+            }
+            const Place& place = part->places[0];
+            const Plant::Chain& chain = plant.chains[place.link];
+            HeaterPlace heater{part, place.link, place.reversed ? chain.to : chain.from, place.reversed ? chain.from : chain.to,
+                               !place.reversed};
+            if (heater.inlet >= 0 && heater.outlet >= 0) {
+                return heater;
+            }
+        }
+    }
+    return std::nullopt;
+}
+
+/// Follows the water from the heater's outlet back to its inlet, taking the largest flow at every join.
+std::vector<Hop> followFlow(const Plant& plant, const HeaterPlace& heater, std::span<const double> flows)
+{
+    std::vector<Hop> way;
+    std::vector<char> seen(plant.chains.size(), 0);
+    int at = heater.outlet;
+    while (at != heater.inlet && way.size() <= plant.chains.size()) {
+        Hop best{-1, true};
+        double most = kNothing_m3s;
+        for (std::size_t l = 0; l < plant.chains.size(); ++l) {
+            const Plant::Chain& chain = plant.chains[l];
+            if (static_cast<int>(l) == heater.link || seen[l]) {
+                continue;
+            }
+            for (const bool forward : {true, false}) {
+                const double leaving = forward ? flows[l] : -flows[l];
+                if (startJunction(chain, forward) == at && leaving > most) {
+                    best = {static_cast<int>(l), forward};
+                    most = leaving;
+                }
+            }
+        }
+        if (best.link < 0) {
+            return {};
+        }
+        seen[best.link] = 1;
+        way.push_back(best);
+        at = endJunction(plant.chains[best.link], best.forward);
+        if (at < 0) {
+            return {};
+        }
+    }
+    return at == heater.inlet ? way : std::vector<Hop>{};
+}
+
+bool startsReturn(const Plant& plant, const Plant::Chain& chain)
+{
+    return hasRole(plant, chain, parts::Role::Circulator) || hasRole(plant, chain, parts::Role::MotorValve);
+}
+
+void appendParts(const Plant& plant, const Hop& hop, std::vector<PartId>& ids)
+{
+    const std::vector<PartId>& in = plant.chains[hop.link].partsInOrder;
+    if (hop.forward) {
+        ids.insert(ids.end(), in.begin(), in.end());
+    } else {
+        ids.insert(ids.end(), in.rbegin(), in.rend());
+    }
+}
+
+/// The outlet nearest (by water) to the join where the return leaves the hot line.
+PartId nearestOutlet(const Plant& plant, int junction)
+{
+    std::vector<double> far(static_cast<std::size_t>(plant.junctions), 1e9);
+    using Item = std::pair<double, int>;
+    std::priority_queue<Item, std::vector<Item>, std::greater<>> open;
+    far[junction] = 0;
+    open.emplace(0, junction);
+    PartId best = document::kNoPart;
+    double bestVolume = 1e9;
+    while (!open.empty()) {
+        const auto [volume, at] = open.top();
+        open.pop();
+        if (volume > far[at] || volume > bestVolume) {
+            continue;
+        }
+        for (const Plant::Chain& chain : plant.chains) {
+            if (startsReturn(plant, chain)) {
+                continue;
+            }
+            double held = 0;
+            for (const thermal::Stretch& stretch : chain.stretches) {
+                held += stretchVolume(stretch);
+            }
+            for (const bool forward : {true, false}) {
+                if (startJunction(chain, forward) != at) {
+                    continue;
+                }
+                const int to = endJunction(chain, forward);
+                if (to >= 0) {
+                    if (volume + held < far[to]) {
+                        far[to] = volume + held;
+                        open.emplace(far[to], to);
+                    }
+                    continue;
+                }
+                for (const PartId id : chain.partsInOrder) {
+                    const PlantPart* part = plant.find(id);
+                    if (part->model.outlet && part->model.outlet->hotPath >= 0
+                        && part->places[part->model.outlet->hotPath].link == static_cast<int>(&chain - plant.chains.data())
+                        && volume + held < bestVolume) {
+                        best = id;
+                        bestVolume = volume + held;
+                    }
+                }
+            }
+        }
+    }
+    return best;
+}
+
+void setWater(network::Network& network, double celsius)
+{
+    const water::Properties properties = water::at(celsius);
+    for (int l = 0; l < network.linkCount(); ++l) {
+        for (network::Element& element : network.elements(l)) {
+            element.density = properties.density;
+            element.viscosity = properties.viscosity;
+        }
+    }
+}
+
+}  // namespace
+
+double batteryVolts(const Plant& plant)
+{
+    for (const PlantPart& part : plant.parts) {
+        if (part.model.battery) {
+            return part.model.battery->volts;
+        }
+    }
+    return 12.6;  // a rested, full lead battery: common practice, no published source
+}
+
+double circulatorSpeed(const parts::CirculatorModel& pump, double volts)
+{
+    const double atPump = std::min(volts, pump.maximumVolts) - pump.current_A * pump.wireResistance_ohm;
+    if (atPump < pump.minimumVolts) {
+        return 0;
+    }
+    return atPump / pump.ratedVolts;
+}
+
+void setAtRest(const Plant& plant, network::Network& network)
+{
+    bool city = false;
+    for (const PlantPart& part : plant.parts) {
+        city = city || part.model.role == parts::Role::CitySupply;
+    }
+    for (const PlantPart& part : plant.parts) {
+        for (const Place& place : part.places) {
+            switch (part.model.role) {
+                case parts::Role::Outlet:
+                    changeLaws<network::ResistanceLaw>(network, place, [](auto& law) { law.opening = 0; });
+                    break;
+                case parts::Role::HandValve:
+                    changeLaws<network::ResistanceLaw>(network, place, [&](auto& law) { law.opening = part.model.startingOpening; });
+                    break;
+                case parts::Role::MotorValve:
+                    changeLaws<network::ResistanceLaw>(network, place,
+                                                       [&](auto& law) { law.opening = part.model.motorValve->restOpening; });
+                    break;
+                case parts::Role::Circulator:
+                    changeLaws<network::PumpLaw>(network, place, [](auto& law) { law.speed = 0; });
+                    break;
+                case parts::Role::DemandPump:
+                    changeLaws<network::PumpLaw>(network, place, [](auto& law) { law.speed = 0; });
+                    changeLaws<network::SourceLaw>(network, place, [&](auto& law) {
+                        law.connected = !city;
+                        law.pressure_Pa = part.model.supply ? part.model.supply->cutOut_Pa : 0;
+                    });
+                    break;
+                case parts::Role::CitySupply:
+                    changeLaws<network::SourceLaw>(network, place, [](auto& law) { law.connected = true; });
+                    break;
+                default: break;
+            }
+        }
+    }
+}
+
+void setLoopRunning(const Plant& plant, network::Network& network, double volts)
+{
+    for (const PlantPart& part : plant.parts) {
+        for (const Place& place : part.places) {
+            if (part.model.motorValve) {
+                changeLaws<network::ResistanceLaw>(network, place, [](auto& law) { law.opening = 1; });
+            }
+            if (part.model.circulator) {
+                const double speed = circulatorSpeed(*part.model.circulator, volts);
+                changeLaws<network::PumpLaw>(network, place, [&](auto& law) { law.speed = speed; });
+            }
+        }
+    }
+}
+
+LoopMap findLoop(const document::Drawing& drawing, const Plant& plant, double water_C)
+{
+    LoopMap map;
+    LoopAnswer& answer = map.answer;
+    answer.coldStart_C = water_C;
+    for (const PlantPart* pump : plant.withRole(parts::Role::Circulator)) {
+        answer.circulators.push_back(pump->id);
+    }
+    const auto heater = heaterOf(plant);
+    if (heater) {
+        answer.heater = heater->part->id;
+        if (heater->part->model.tankless) {
+            answer.activationFlow_m3s = heater->part->model.tankless->activationFlow_m3s;
+            answer.holdFlow_m3s = heater->part->model.tankless->holdFlow_m3s;
+        }
+    }
+    if (answer.circulators.empty()) {
+        answer.reason = Message("No circulator is drawn, so there is no loop to run.");
+        return map;
+    }
+    if (!heater) {
+        answer.reason = Message("No water heater with both its pipes connected is drawn.");
+        return map;
+    }
+
+    network::Network network = plant.makeNetwork();
+    setAtRest(plant, network);
+    const double volts = batteryVolts(plant);
+    setLoopRunning(plant, network, volts);
+    setWater(network, water_C);
+    const network::Solution& solution = network.solve();
+    const double throughHeater = heater->forward ? solution.flow_m3s[heater->link] : -solution.flow_m3s[heater->link];
+
+    const std::vector<Hop> way = throughHeater > kNothing_m3s ? followFlow(plant, *heater, solution.flow_m3s) : std::vector<Hop>{};
+    if (way.empty()) {
+        // Say what stands in the way: heater outlet -> pump, pump -> heater inlet.
+        const PlantPart* pump = plant.find(answer.circulators.front());
+        const Place& place = pump->places[0];
+        const Plant::Chain& chain = plant.chains[place.link];
+        const bool forward = !place.reversed;
+        std::vector<Hop> full;
+        const int suction = startJunction(chain, forward);
+        const int delivery = endJunction(chain, forward);
+        if (suction >= 0 && delivery >= 0) {
+            const auto there = anyWay(plant, heater->outlet, suction, heater->link);
+            const auto back = anyWay(plant, delivery, heater->inlet, heater->link);
+            const bool reachesThere = !there.empty() || heater->outlet == suction;
+            const bool reachesBack = !back.empty() || heater->inlet == delivery;
+            if (reachesThere && reachesBack) {
+                full = there;
+                full.push_back({place.link, forward});
+                full.insert(full.end(), back.begin(), back.end());
+            }
+        }
+        answer.blockedBy = blockedPart(plant, network, full);
+        const document::Part* blocking = drawing.find(answer.blockedBy);
+        if (blocking) {
+            answer.exists = true;
+            answer.flow_m3s = 0;
+            answer.reason = Message("{0} blocks the loop.", {blocking->tag});
+            if (answer.activationFlow_m3s) {
+                answer.flowMargin = 0;
+            }
+        } else if (full.empty()) {
+            answer.reason = Message("No unbroken way leads from the heater through {0} and back to the heater.", {pump->part->tag});
+        } else if (circulatorSpeed(*pump->model.circulator, volts) <= 0) {
+            answer.exists = true;
+            answer.flow_m3s = 0;
+            answer.blockedBy = pump->id;
+            answer.reason = Message("{0} gets too little voltage to start ({1} at the battery).",
+                                    {pump->part->tag, Measure{volts, Quantity::Voltage}});
+        } else {
+            answer.exists = true;
+            answer.flow_m3s = 0;
+            answer.reason = Message("The pumps' head is used up before water moves: check valves hold it back.");
+        }
+        return map;
+    }
+
+    answer.exists = true;
+    answer.flow_m3s = throughHeater;
+    if (answer.activationFlow_m3s) {
+        answer.flowMargin = throughHeater / *answer.activationFlow_m3s;
+    }
+
+    // Hot way until the first link with a pump or a motorized valve; the rest is the return.
+    bool returning = false;
+    int at = heater->outlet;
+    map.tapJunction = at;
+    for (std::size_t i = 0; i < way.size(); ++i) {
+        const Plant::Chain& chain = plant.chains[way[i].link];
+        if (!returning && startsReturn(plant, chain)) {
+            returning = true;
+            map.tapJunction = at;
+        }
+        (returning ? map.returnWay : map.hotWay).push_back(way[i]);
+        appendParts(plant, way[i], returning ? answer.returnPath : answer.hotPath);
+        at = endJunction(chain, way[i].forward);
+    }
+    answer.returnTee = document::kNoPart;
+    for (const PlantPart& part : plant.parts) {
+        if (std::find(part.portJunction.begin(), part.portJunction.end(), map.tapJunction) != part.portJunction.end()) {
+            answer.returnTee = part.id;
+            break;
+        }
+    }
+    answer.tap = nearestOutlet(plant, map.tapJunction);
+
+    // The link to read the loop's flow from: whole flow, on the return, best one with a flow sensor or valve.
+    const auto rank = [&](const Plant::Chain& chain) {
+        int score = 0;
+        score += hasRole(plant, chain, parts::Role::FlowSensor) ? 8 : 0;
+        score += hasRole(plant, chain, parts::Role::MotorValve) ? 4 : 0;
+        score += hasRole(plant, chain, parts::Role::Circulator) ? 2 : 0;
+        score += hasRole(plant, chain, parts::Role::CheckValve) ? 1 : 0;
+        return score;
+    };
+    int bestScore = -1;
+    for (const std::vector<Hop>* part : {&map.returnWay, &map.hotWay}) {
+        for (const Hop& hop : *part) {
+            const double flow = std::abs(solution.flow_m3s[hop.link]);
+            const int score = rank(plant.chains[hop.link]);
+            if (flow > 0.999 * throughHeater && score > bestScore) {
+                bestScore = score;
+                map.flowLink = hop.link;
+                map.flowForward = hop.forward;
+            }
+        }
+    }
+    if (map.flowLink < 0) {
+        map.flowLink = heater->link;
+        map.flowForward = heater->forward;
+    }
+
+    // Head budget over the way and the heater.
+    std::map<PartId, double> losses;
+    double sum = 0;
+    std::vector<Hop> around = way;
+    around.push_back({heater->link, heater->forward});
+    std::vector<double> lost;
+    for (const Hop& hop : around) {
+        const Plant::Chain& chain = plant.chains[hop.link];
+        lost.assign(chain.elements.size(), 0);
+        network.elementLosses(hop.link, lost);
+        for (std::size_t e = 0; e < lost.size(); ++e) {
+            const double loss = hop.forward ? lost[e] : -lost[e];
+            if (loss > 0 && !std::holds_alternative<network::PumpLaw>(chain.elements[e].law)) {
+                losses[chain.elementParts[e]] += loss;
+                sum += loss;
+            }
+        }
+    }
+    for (const auto& [part, loss] : losses) {
+        answer.headBudget.push_back({part, loss, loss / sum});
+    }
+    std::stable_sort(answer.headBudget.begin(), answer.headBudget.end(),
+                     [](const HeadItem& a, const HeadItem& b) { return a.loss_Pa > b.loss_Pa; });
+
+    const auto flowAt = [&](double volt) {
+        setLoopRunning(plant, network, volt);
+        const network::Solution& there = network.solve();
+        return std::max(0.0, heater->forward ? there.flow_m3s[heater->link] : -there.flow_m3s[heater->link]);
+    };
+    answer.flowLowVolts_m3s = flowAt(10.5);
+    answer.flowHighVolts_m3s = flowAt(14.4);
+    return map;
+}
+
+std::optional<double> volumeOnTheWay(const Plant& plant, const thermal::Field& field, std::span<const double> flows,
+                                     int fromJunction, int toLink, double toFraction)
+{
+    std::vector<double> held(static_cast<std::size_t>(plant.junctions), -1);
+    std::deque<int> open{fromJunction};
+    held[fromJunction] = 0;
+    while (!open.empty()) {
+        const int at = open.front();
+        open.pop_front();
+        for (std::size_t l = 0; l < plant.chains.size(); ++l) {
+            const Plant::Chain& chain = plant.chains[l];
+            for (const bool forward : {true, false}) {
+                if (startJunction(chain, forward) != at) {
+                    continue;
+                }
+                if (static_cast<int>(l) == toLink) {
+                    return held[at] + field.volume(toLink) * (forward ? toFraction : 1 - toFraction);
+                }
+                const double leaving = forward ? flows[l] : -flows[l];
+                const int to = endJunction(chain, forward);
+                if (leaving > kNothing_m3s && to >= 0 && held[to] < 0) {
+                    held[to] = held[at] + field.volume(static_cast<int>(l));
+                    open.push_back(to);
+                }
+            }
+        }
+    }
+    return std::nullopt;
+}
+
+}  // namespace tapward::study

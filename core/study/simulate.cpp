@@ -1,0 +1,224 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "study/simulate.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "study/simulation.h"
+#include "water/water.h"
+
+namespace tapward::study {
+namespace {
+
+constexpr double kStill_m3s = 2e-7;        ///< below it water counts as standing: long steps will do
+constexpr double kStandingStep_s = 5;
+constexpr double kSolveEvery_s = 1;        ///< between events; viscosity changes slowly
+constexpr double kTravelStep_s = 0.25;
+constexpr double kShortestStep_s = 1e-3;
+
+}  // namespace
+
+Simulation::Simulation(const document::Drawing& drawing, const Plant& plant, const LoopMap& loop,
+                       const document::Case& script, const Options& options)
+    : m_drawing(drawing), m_plant(plant), m_loop(loop), m_case(script), m_options(options),
+      m_network(plant.makeNetwork()),
+      m_field(plant.makeField(thermal::Grid{.cell_m = options.cell_m, .wallLayers = options.wallLayers})),
+      m_flows(plant.chains.size(), 0.0)
+{
+    m_field.fill(script.start_C);
+    for (const document::Action& action : script.actions) {
+        m_actions.push_back(&action);
+    }
+    std::stable_sort(m_actions.begin(), m_actions.end(),
+                     [](const document::Action* a, const document::Action* b) { return a->at_s < b->at_s; });
+    makeActors();
+    prepareRecord();
+}
+
+Result<CaseResult> Simulation::run()
+{
+    int steps = 0;
+    for (;;) {
+        while (m_nextAction < m_actions.size() && m_actions[m_nextAction]->at_s <= m_time + 1e-9) {
+            applyAction(*m_actions[m_nextAction++]);
+        }
+        for (std::size_t c = 0; c < m_controls.size(); ++c) {
+            if (m_controls[c].buttonStuck && m_controls[c].control.state() == control::RunState::Idle) {
+                press(c);
+            }
+        }
+        if (m_dirty || m_time - m_solvedAt >= (m_moving ? kSolveEvery_s : kStandingStep_s) - 1e-9) {
+            solve();
+        }
+        record();
+        if (m_time >= m_case.duration_s - 1e-9) {
+            break;
+        }
+        if ((++steps & 15) == 0 && m_options.stop.stop_requested()) {
+            return problem("The prediction was stopped.", "Start it again.", m_case.name);
+        }
+        advance(nextStep());
+    }
+    m_result.steps = steps;
+    finish();
+    return std::move(m_result);
+}
+
+void Simulation::refreshWater()
+{
+    for (std::size_t l = 0; l < m_plant.chains.size(); ++l) {
+        const int link = static_cast<int>(l);
+        const Plant::Chain& chain = m_plant.chains[l];
+        const auto elements = m_network.elements(link);
+        // Elements without water of their own (a valve's loss) take the link's mean.
+        const water::Properties mean = water::at(m_field.meanTemperature(link));
+        for (network::Element& element : elements) {
+            element.density = mean.density;
+            element.viscosity = mean.viscosity;
+        }
+        std::size_t e = 0;
+        for (std::size_t k = 0; k < chain.stretches.size() && chain.stretches.size() > 1; ++k) {
+            while (e < elements.size() && chain.elementParts[e] != chain.stretchParts[k]) {
+                ++e;
+            }
+            if (e == elements.size()) {
+                break;
+            }
+            const water::Properties own = water::at(m_field.meanTemperature(link, static_cast<int>(k)));
+            elements[e].density = own.density;
+            elements[e].viscosity = own.viscosity;
+        }
+    }
+}
+
+void Simulation::solve()
+{
+    applySettings();
+    refreshWater();
+    const network::Solution& solution = m_network.solve();
+    ++m_result.solves;
+    std::copy(solution.flow_m3s.begin(), solution.flow_m3s.end(), m_flows.begin());
+    m_massResidual = std::max(m_massResidual, solution.massResidual_kgs);
+    m_failedToSettle = m_failedToSettle || solution.outcome != network::Outcome::Solved;
+    m_solvedAt = m_time;
+    m_dirty = false;
+    double most = 0;
+    for (const double flow : m_flows) {
+        most = std::max(most, std::abs(flow));
+    }
+    m_moving = most > kStill_m3s;
+    if (m_loop.flowLink >= 0) {
+        const double flow = m_flows[m_loop.flowLink];
+        m_loopFlow = m_loop.flowForward ? flow : -flow;
+    }
+    for (OutletActor& outlet : m_outlets) {
+        outlet.flow_m3s = 0;
+        for (std::size_t p = 0; p < outlet.part->places.size(); ++p) {
+            outlet.flow_m3s += flowOf(*outlet.part, static_cast<int>(p));
+        }
+    }
+}
+
+double Simulation::nextStep() const
+{
+    double dt = m_moving ? m_options.step_s : kStandingStep_s;
+    const auto limit = [&dt](double seconds) {
+        if (seconds > 1e-9) {
+            dt = std::min(dt, seconds);
+        }
+    };
+    limit(m_case.duration_s - m_time);
+    limit(m_nextRecord - m_time);
+    if (m_nextAction < m_actions.size()) {
+        limit(m_actions[m_nextAction]->at_s - m_time);
+    }
+    for (const ValveActor& valve : m_valves) {
+        const double goal = valve.held >= 0 ? valve.held : (valve.commanded ? 1.0 : 0.0);
+        if (valve.position != goal) {
+            limit(kTravelStep_s);
+            limit(std::abs(goal - valve.position) * valve.part->model.motorValve->travel_s * valve.slowness);
+        }
+    }
+    for (const PumpActor& pump : m_pumps) {
+        if (pump.speed != pump.target) {
+            limit(0.1);
+        }
+    }
+    for (const HeaterActor& heater : m_heaters) {
+        limit(heater.control.timeToNextEvent_s());
+    }
+    for (const StorageActor& heater : m_storages) {
+        limit(heater.control.timeToNextEvent_s());
+    }
+    for (const ControlActor& actor : m_controls) {
+        limit(actor.control.timeToNextEvent_s(m_time));
+        if (actor.control.state() == control::RunState::Idle) {
+            continue;
+        }
+        const control::RunInputs now = inputsOf(actor);
+        if (const auto total = actor.control.stopAtTotal_m3(); total && !actor.stopFails && now.flow_m3s > 1e-9) {
+            limit(std::max((*total - now.pumped_m3) / now.flow_m3s, kShortestStep_s));
+        }
+        // A temperature stop is met by shortening the step as its sensor closes in on the mark.
+        const auto closeIn = [&](int sensor, bool used, double mark) {
+            if (!used || sensor < 0) {
+                return;
+            }
+            const SensorActor& s = m_sensors[sensor];
+            const double water = m_field.at(s.run, s.fraction);
+            const double rate = (water - s.reading_C) / std::max(s.part->model.sensor->lag_s, 0.1);
+            if (s.reading_C < mark && rate > 0) {
+                limit(std::max(0.5 * (mark - s.reading_C) / rate, 0.02));
+            }
+        };
+        const control::RunSpec& spec = actor.part->model.controller->spec;
+        closeIn(actor.stopSensor, spec.stopByTemperature && !actor.stopFails, spec.stopTemperature_C);
+        closeIn(actor.limitSensor, spec.highLimit && !actor.limitFails, spec.highLimit_C);
+        closeIn(actor.inletSensor, spec.inletLockout, spec.inletLockout_C);
+    }
+    if (m_accumulator.present()) {
+        const Place& place = m_accumulator.place;
+        const double out = place.reversed ? -m_flows[place.link] : m_flows[place.link];
+        if (std::abs(out) > 1e-8) {
+            limit(kTravelStep_s);
+            // Up to the switch point that lies ahead, exactly.
+            if (m_demandPump && m_supply == document::ActionKind::UsePump) {
+                const double mark = m_demandPumpOn ? m_demandPump->model.supply->cutOut_Pa : m_demandPump->model.supply->cutIn_Pa;
+                const double toGo = (m_accumulator.water_m3 - m_accumulator.waterAt(mark)) / out;
+                if (toGo > 0) {
+                    limit(std::max(toGo, kShortestStep_s));
+                }
+            }
+        }
+    }
+    return std::max(dt, kShortestStep_s);
+}
+
+void Simulation::advance(double dt_s)
+{
+    m_before_C = targetReading();
+    m_beforePumped_m3 = m_pumped_m3;
+    for (ControlActor& actor : m_controls) {
+        actor.before = inputsOf(actor);
+    }
+
+    m_field.step(dt_s, m_flows);
+    m_time += dt_s;
+    if (m_loopFlow > 0) {
+        m_pumped_m3 += m_loopFlow * dt_s;
+    }
+    readSensors(dt_s);
+    advanceHeaters(dt_s);
+    moveActors(dt_s);
+    advanceSupply(dt_s);
+    watchTargets(dt_s);
+    advanceControls(dt_s);
+}
+
+Result<CaseResult> simulate(const document::Drawing& drawing, const Plant& plant, const LoopMap& loop,
+                            const document::Case& script, const Options& options)
+{
+    return Simulation(drawing, plant, loop, script, options).run();
+}
+
+}  // namespace tapward::study

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "study/loop.h"
+#include "study/plant.h"
+#include "study/prediction.h"
+
+namespace tapward::study {
+
+/// Runs one case on a plant, from its starting temperatures to its end.
+/// Flows are re-solved when a setting changes and once a second while water moves; timers, stops, switch
+/// points and actions are met at their exact instant; between them steps are at most options.step_s.
+/// @return a Problem only when stopped by options.stop.
+Result<CaseResult> simulate(const document::Drawing& drawing, const Plant& plant, const LoopMap& loop,
+                            const document::Case& script, const Options& options);
+
+}  // namespace tapward::study

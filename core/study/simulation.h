@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "study/actors.h"
+#include "study/loop.h"
+#include "study/prediction.h"
+
+namespace tapward::study {
+
+/// One case in time. Split over simulation.cpp (time), actors.cpp (who does what), record.cpp (answers).
+class Simulation {
+public:
+    Simulation(const document::Drawing& drawing, const Plant& plant, const LoopMap& loop, const document::Case& script,
+               const Options& options);
+    Result<CaseResult> run();
+
+private:
+    // simulation.cpp
+    void solve();
+    void refreshWater();
+    double nextStep() const;
+    void advance(double dt_s);
+    bool isMoving() const { return m_moving; }
+
+    // actors.cpp
+    void makeActors();
+    void applyAction(const document::Action& action);
+    void applyFault(const document::Action& action, bool begins);
+    void applySettings();
+    void applySupply();
+    void press(std::size_t controller);
+    void moveActors(double dt_s);
+    void readSensors(double dt_s);
+    void advanceHeaters(double dt_s);
+    void advanceControls(double dt_s);
+    void advanceSupply(double dt_s);
+    control::RunInputs inputsOf(const ControlActor& controller) const;
+    double volts() const;
+    double flowOf(const PlantPart& part, int path = 0) const;  ///< in the path's own direction
+    int sensorIndex(const std::string& partId) const;
+    int controllerOf(const std::string& partId) const;
+
+    // record.cpp
+    void prepareRecord();
+    void record();
+    void addEvent(std::string id, Message what, document::PartId part, Event::Weight weight = Event::Weight::Info);
+    void watchTargets(double dt_s);
+    void runStarted(std::size_t controller);
+    void runEnded(std::size_t controller, control::RunCause cause);
+    void finish();
+    double targetReading() const;
+    void addScalar(std::string id, std::string label, Quantity quantity, std::optional<double> value, Message reason,
+                   Message note = {});
+
+    const document::Drawing& m_drawing;
+    const Plant& m_plant;
+    const LoopMap& m_loop;
+    const document::Case& m_case;
+    const Options& m_options;
+
+    network::Network m_network;
+    thermal::Field m_field;
+    std::vector<double> m_flows;
+    double m_time = 0;
+    double m_solvedAt = -1;
+    bool m_dirty = true;
+    bool m_moving = false;
+    bool m_failedToSettle = false;
+    double m_massResidual = 0;
+    double m_volts = 12.6;
+    bool m_powerCut = false;
+    double m_lowVolts = kNan;
+    document::ActionKind m_supply = document::ActionKind::UseCity;
+
+    std::vector<OutletActor> m_outlets;
+    std::vector<ValveActor> m_valves;
+    std::vector<PumpActor> m_pumps;
+    std::vector<SensorActor> m_sensors;
+    std::vector<HeaterActor> m_heaters;
+    std::vector<StorageActor> m_storages;
+    std::vector<ControlActor> m_controls;
+    std::vector<MixingActor> m_mixers;
+    AccumulatorState m_accumulator;
+    const PlantPart* m_demandPump = nullptr;
+    bool m_demandPumpOn = false;
+    int m_demandPumpStarts = 0;
+    std::vector<const document::Action*> m_actions;  ///< by time
+    std::size_t m_nextAction = 0;
+
+    // record
+    CaseResult m_result;
+    struct Column {
+        std::size_t series;
+        double (*read)(const Simulation&, std::size_t);
+        std::size_t index;
+    };
+    std::vector<Column> m_columns;
+    double m_nextRecord = 0;
+    double m_nextSnapshot = 0;
+    struct TrackPlace {
+        int run;
+        double begin, end;  ///< volume fractions at the track's first and last end, in the part's direction
+        bool forward;
+    };
+    std::vector<TrackPlace> m_tracks;
+    double m_loopFlow = kNan;
+    double m_pumped_m3 = 0;
+
+    // what the case is about
+    int m_targetSensor = -1;
+    int m_targetOutlet = -1;
+    double m_targetStart_C = kNan;
+    double m_target_C = 0;
+    struct RunLog {
+        double start_s, startTotal_m3;
+        double end_s = kNan, pumped_m3 = kNan, sensor_C = kNan, hottestOutlet_C = kNan, hottestSensor_C = kNan;
+        double flowSum_m3 = 0, flowTime_s = 0;
+        control::RunCause cause{};
+    };
+    std::vector<RunLog> m_runs;
+    bool m_runningNow = false;
+    double m_firstRise_m3 = kNan, m_targetAt_m3 = kNan, m_targetAt_s = kNan;
+    double m_before_C = kNan;      ///< target reading at the start of the step
+    double m_beforePumped_m3 = 0;
+    double m_wait_s = kNan, m_wasted_m3 = kNan;
+    double m_hottestTap_C = kNan, m_hottestJoin_C = kNan, m_hottestCold_C = kNan;
+    int m_waitOutlet = -1;
+};
+
+}  // namespace tapward::study
