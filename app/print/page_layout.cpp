@@ -14,8 +14,10 @@ namespace {
 constexpr double kColumnGap = 14 * kPoint, kGap = 6 * kPoint;
 constexpr double kLegible_pt = 3.4;      // points per module below which tags crowd each other
 constexpr double kCaption = 10 * kPoint;
-constexpr double kTitle_pt = 13, kCell_pt = 7.8;
+constexpr double kTitle_pt = 13, kSubtitle_pt = 8.4, kLaterTitle_pt = 9, kCell_pt = 7.8;
+constexpr double kCellPadding = 6 * kPoint;
 constexpr int kCellLines = 2;
+constexpr QColor kQuiet(0x44, 0x44, 0x44);
 
 QString text(std::string_view utf8) { return QString::fromUtf8(utf8.data(), qsizetype(utf8.size())); }
 
@@ -76,14 +78,29 @@ void PageLayout::makeHeader(const report::PageContent& content, bool sample)
     m_sample = sample;
     for (const auto& [label, value] : content.titleBlock)
         if (!value.empty())
-            m_titleBlock.emplace_back(text(label), text(value).simplified());
-    m_titleBlock.emplace_back(QStringLiteral("Page"), QString());  // filled in when painted
-    const double label = QFontMetricsF(pageFont(kSmallest_pt)).height();
-    const double cell = QFontMetricsF(pageFont(kCell_pt)).height() * kCellLines;
-    m_headerHeight = QFontMetricsF(pageFont(kTitle_pt, true)).height() + 3 * kPoint + label + cell + 6 * kPoint;
+            m_titleBlock.push_back({text(label), text(value).simplified(), 0});
+    m_titleBlock.push_back({QStringLiteral("Page"), QString(), 0});  // its value is known when painted
+
+    // One row of cells, wider ones for longer texts; a second line only where it is needed.
+    const QFontMetricsF label(pageFont(kSmallest_pt)), value(pageFont(kCell_pt));
+    double sum = 0;
+    for (Cell& cell : m_titleBlock) {
+        const double words = value.horizontalAdvance(cell.value.isEmpty() ? QStringLiteral("88 of 88") : cell.value);
+        const double least = label.horizontalAdvance(cell.label);
+        cell.width = std::max(least, std::min(words, m_sheet.width() / 4)) + 9 * kPoint;
+        sum += cell.width;
+    }
+    int most = 1;
+    for (Cell& cell : m_titleBlock) {
+        cell.width *= m_sheet.width() / sum;
+        most = std::max(most, Lines(cell.value, pageFont(kCell_pt), cell.width - kCellPadding).count());
+    }
+    m_titleBlockHeight = label.height() + value.height() * std::min(most, kCellLines) + 2 * kPoint;
+
+    m_headerHeight = QFontMetricsF(pageFont(kTitle_pt, true)).height() + 2 * kPoint + m_titleBlockHeight + kGap;
     if (!m_subtitle.isEmpty())
-        m_headerHeight += QFontMetricsF(pageFont(8.4)).height();
-    m_laterHeaderHeight = QFontMetricsF(pageFont(9, true)).height() + 3 * kPoint + label + cell + 6 * kPoint;
+        m_headerHeight += QFontMetricsF(pageFont(kSubtitle_pt)).height();
+    m_laterHeaderHeight = QFontMetricsF(pageFont(kLaterTitle_pt, true)).height() + 2 * kPoint + m_titleBlockHeight + kGap;
 }
 
 void PageLayout::makeTexts(const document::Drawing& drawing, const report::PageContent& content,
@@ -202,60 +219,49 @@ void PageLayout::paintHeader(QPainter& painter, int page) const
     const bool first = page == 0;
     const double width = m_sheet.width();
     double y = 0;
-    const QFont titleFont = pageFont(first ? kTitle_pt : 9, true);
+    const QFont titleFont = pageFont(first ? kTitle_pt : kLaterTitle_pt, true);
     double titleWidth = width;
     if (m_sample) {
-        const QFont font = pageFont(8, true);
+        const QFont font = pageFont(first ? 8 : kSmallest_pt, true);
         const QString words = QStringLiteral("SAMPLE FIGURES");
         const double w = QFontMetricsF(font).horizontalAdvance(words) + 10 * kPoint;
-        const QRectF badge(width - w, 0.5 * kPoint, w, QFontMetricsF(font).height() + 2 * kPoint);
+        const QRectF badge(width - w, 0, w, QFontMetricsF(font).height() + kPoint);
         painter.setPen(QPen(Qt::black, 0.8 * kPoint));
         painter.setBrush(Qt::NoBrush);
         painter.drawRect(badge);
-        paintLine(painter, badge.topLeft() + QPointF(5 * kPoint, kPoint), w, words, font, Qt::black);
+        paintLine(painter, badge.topLeft() + QPointF(5 * kPoint, 0.5 * kPoint), w, words, font, Qt::black);
         titleWidth -= w + kGap;
     }
     paintLine(painter, QPointF(0, 0), titleWidth, m_title, titleFont, Qt::black);
     y += QFontMetricsF(titleFont).height() + kPoint;
     if (first && !m_subtitle.isEmpty()) {
-        paintLine(painter, QPointF(0, y), width, m_subtitle, pageFont(8.4), Qt::black);
-        y += QFontMetricsF(pageFont(8.4)).height();
+        paintLine(painter, QPointF(0, y), width, m_subtitle, pageFont(kSubtitle_pt), Qt::black);
+        y += QFontMetricsF(pageFont(kSubtitle_pt)).height();
     }
     y += kPoint;
 
-    // Title block: one row of cells, wider ones for longer texts.
     const QFont small = pageFont(kSmallest_pt), cellFont = pageFont(kCell_pt);
-    const QFontMetricsF smallMetrics(small), cellMetrics(cellFont);
-    const double height = smallMetrics.height() + cellMetrics.height() * kCellLines + 2 * kPoint;
-    const QString pageOf = QStringLiteral("%1 of %2").arg(page + 1).arg(m_pages);
-    std::vector<double> wants;
-    double sum = 0;
-    for (const auto& [label, value] : m_titleBlock) {
-        const double words = cellMetrics.horizontalAdvance(value.isEmpty() ? pageOf : value);
-        const double want = std::clamp(words, smallMetrics.horizontalAdvance(label), width / 4) + 8 * kPoint;
-        wants.push_back(want);
-        sum += want;
-    }
+    const double labelHeight = QFontMetricsF(small).height();
     painter.setPen(QPen(Qt::black, 0.4 * kPoint));
     painter.setBrush(Qt::NoBrush);
-    painter.drawRect(QRectF(0, y, width, height));
+    painter.drawRect(QRectF(0, y, width, m_titleBlockHeight));
     double x = 0;
-    for (std::size_t i = 0; i < wants.size(); ++i) {
-        const auto& [label, value] = m_titleBlock[i];
-        const double w = wants[i] * width / sum, inner = w - 6 * kPoint;
-        if (i > 0) {
+    for (const Cell& cell : m_titleBlock) {
+        const double inner = cell.width - kCellPadding;
+        if (x > 0) {
             painter.setPen(QPen(Qt::black, 0.4 * kPoint));
-            painter.drawLine(QPointF(x, y), QPointF(x, y + height));
+            painter.drawLine(QPointF(x, y), QPointF(x, y + m_titleBlockHeight));
         }
-        paintLine(painter, QPointF(x + 3 * kPoint, y + kPoint), inner, label, small, QColor(0x44, 0x44, 0x44));
-        const QPointF at(x + 3 * kPoint, y + kPoint + smallMetrics.height());
-        const QString words = value.isEmpty() ? pageOf : value;
+        const QPointF at(x + kCellPadding / 2, y + kPoint);
+        paintLine(painter, at, inner, cell.label, small, kQuiet);
+        const bool isPage = cell.value.isEmpty();
+        const QString words = isPage ? QStringLiteral("%1 of %2").arg(page + 1).arg(m_pages) : cell.value;
         const Lines lines(words, cellFont, inner);
         if (lines.count() <= kCellLines)
-            lines.paint(painter, at, Qt::black);
+            lines.paint(painter, at + QPointF(0, labelHeight), Qt::black);
         else
-            paintLine(painter, at, inner, words, cellFont, Qt::black);
-        x += w;
+            paintLine(painter, at + QPointF(0, labelHeight), inner, words, cellFont, Qt::black);
+        x += cell.width;
     }
 }
 
@@ -279,7 +285,7 @@ void PageLayout::paint(QPainter& painter, int page) const
         y -= kCaption;
         paintLine(painter, QPointF(kGap, y), m_sheet.width() - 2 * kGap,
                   QStringLiteral("Diagram of the coach's plumbing, not to scale. Real lengths stand beside the pipes."), small,
-                  QColor(0x44, 0x44, 0x44), Qt::AlignRight);
+                  kQuiet, Qt::AlignRight);
     }
     for (const Placed& placed : m_placed)
         if (placed.page == page)

@@ -53,7 +53,12 @@ private:
     double m_headerHeight = 0, m_laterHeaderHeight = 0;
     QString m_title, m_subtitle;
     bool m_sample = false;
-    std::vector<std::pair<QString, QString>> m_titleBlock;
+    struct Cell {
+        QString label, value;
+        double width;
+    };
+    std::vector<Cell> m_titleBlock;
+    double m_titleBlockHeight = 0;
     std::vector<Strip> m_strips;
     std::vector<Placed> m_placed;
     std::unique_ptr<Picture> m_picture;

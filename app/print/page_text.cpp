@@ -211,7 +211,7 @@ void Column::part(const QString& count, const QString& item, const QString& tags
 {
     const QFont font = pageFont(kText_pt, bold);
     const QFontMetricsF metrics(font);
-    const double countWidth = 40 * kPoint, gap = 5 * kPoint;
+    const double countWidth = 32 * kPoint, gap = 5 * kPoint;
     const double priceWidth = std::min(m_width * 0.35, std::max(38 * kPoint, metrics.horizontalAdvance(price) + kPoint));
     const double x = m_width - priceWidth, width = m_width;
     const double indent = count.isEmpty() ? 0 : countWidth + gap;
