@@ -1,0 +1,258 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "thermal/cells.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "thermal/film.h"
+#include "water/water.h"
+
+namespace tapward::thermal {
+
+namespace {
+
+constexpr double pi = std::numbers::pi;
+constexpr double kLeastVolume_m3 = 10e-6;
+constexpr double kMostCellsTogether = 8;      // so that the film follows the temperature along a long tube
+constexpr double kTightCoupling_s = 0.05;     // time constant of a body with "no" film
+constexpr double kLayerGrowth = 1.6;          // each layer this much thicker than the one inside it
+constexpr double kOneLayerResistance = 2e-5;  // m² K/W; a film is 2e-4 and more, so metal needs no layers
+constexpr double kNoVolume = 1e-3;            // of a cell: too little to be a cell of its own
+
+struct Part {
+    int stretch;
+    double share;
+    bool operator==(const Part&) const = default;
+};
+using CellParts = std::vector<Part>;
+
+bool isTube(const Stretch& s) { return s.length_m > 0; }
+double boreArea(double bore) { return 0.25 * pi * bore * bore; }
+
+/// Lays the stretches out as cells, short pieces joined to their neighbours.
+std::vector<CellParts> layOut(const RunCells& run, const Grid& grid)
+{
+    double area = 0, longest = 0;
+    for (const Stretch& s : run.stretches)
+        if (s.length_m > longest) {
+            longest = s.length_m;
+            area = boreArea(s.bore_m);
+        }
+    if (!(area > 0))
+        area = boreArea(run.stretches.front().bore_m);
+    const double cellVolume = grid.cell_m * area;
+
+    std::vector<CellParts> cells;
+    bool lastIsTube = false;
+    CellParts waiting;
+    double waitingVolume = 0;
+    const auto close = [&] {
+        if (waiting.empty())
+            return;
+        const bool joins = lastIsTube ? waitingVolume < 0.5 * cellVolume : waitingVolume < kNoVolume * cellVolume;
+        if (joins && !cells.empty())
+            cells.back().insert(cells.back().end(), waiting.begin(), waiting.end());
+        else {
+            cells.push_back(waiting);
+            lastIsTube = false;
+        }
+        waiting.clear();
+        waitingVolume = 0;
+    };
+    for (int k = 0; k < static_cast<int>(run.stretches.size()); ++k) {
+        const Stretch& s = run.stretches[k];
+        const double volume = run.stretchVolume_m3[k];
+        const bool littleMetal = isTube(s) || s.body_J_K <= water::referenceVolumeHeat() * cellVolume;
+        if (volume < 0.5 * cellVolume && littleMetal && s.bodyCells <= 1) {
+            waiting.push_back({k, 1.0});
+            waitingVolume += volume;
+            if (waitingVolume >= 0.5 * cellVolume) {
+                cells.push_back(waiting);
+                lastIsTube = false;
+                waiting.clear();
+                waitingVolume = 0;
+            }
+            continue;
+        }
+        const int count = isTube(s) ? std::max(1, static_cast<int>(std::lround(s.length_m / grid.cell_m)))
+                                    : std::max(1, s.bodyCells);
+        CellParts first;
+        if (isTube(s) || waitingVolume < kNoVolume * cellVolume)
+            first.swap(waiting);
+        else
+            close();
+        waitingVolume = 0;
+        for (int c = 0; c < count; ++c) {
+            CellParts parts;
+            if (c == 0)
+                parts.swap(first);
+            parts.push_back({k, 1.0 / count});
+            cells.push_back(std::move(parts));
+        }
+        lastIsTube = isTube(s);
+    }
+    close();
+    return cells;
+}
+
+/// Thickness of each layer, thin ones near the water where the first seconds of a front are decided.
+std::vector<double> layerThickness(double wall, int layers)
+{
+    std::vector<double> thickness(layers);
+    double sum = 0, next = 1;
+    for (double& t : thickness) {
+        t = next;
+        sum += next;
+        next *= kLayerGrowth;
+    }
+    for (double& t : thickness)
+        t *= wall / sum;
+    return thickness;
+}
+
+/// Adds a tube of this length to the ladder. Resistances between layer means are those of a wall that warms
+/// at an even rate with its outside closed (a parabola in depth), scaled to the cylinder; so slow changes
+/// are exact for any number of layers, and one layer gives thickness/(3 k). Steady loss is exact too.
+Piece addTube(const Stretch& s, double length, int layers, bool filmOnly, Ladder& ladder)
+{
+    Piece piece;
+    piece.tube = true;
+    piece.bore_m = s.bore_m;
+    piece.filmArea_m2 = pi * s.bore_m * length;
+    const double outer = s.bore_m + 2.0 * s.wall_m;
+    const double whole = s.wall_m > 0 && s.wallConductivity > 0 && !filmOnly
+                             ? shellResistance(s.bore_m, outer, s.wallConductivity, length)
+                             : 0.0;
+    double inner = 0;
+    if (layers > 0) {
+        const std::vector<double> dx = layerThickness(s.wall_m, layers);
+        double radius = 0.5 * s.bore_m, depth = 0, inside = 0;
+        std::vector<double> curve(layers);  // cylinder over slab
+        for (int i = 0; i < layers; ++i) {
+            const double next = radius + dx[i];
+            ladder.capacity[i + 1] += pi * (next * next - radius * radius) * length * s.wallVolumeHeat;
+            curve[i] = dx[i] > 0 ? std::log(next / radius) / (2.0 * pi * dx[i]) : 0.0;
+            radius = next;
+        }
+        const double perK = filmOnly ? 0.0 : 1.0 / (s.wallConductivity * length);
+        inner = curve[0] * perK * dx[0] * (0.5 - dx[0] / (6.0 * s.wall_m));
+        inside = inner;
+        for (int i = 0; i + 1 < layers; ++i) {
+            depth += dx[i];
+            const double slab = 0.5 * (dx[i] + dx[i + 1])
+                                - (dx[i + 1] * dx[i + 1] - dx[i] * dx[i]) / (6.0 * (s.wall_m - depth));
+            const double resistance = 0.5 * (curve[i] + curve[i + 1]) * perK * slab;
+            ladder.link[i + 1] += 1.0 / std::max(resistance, 1e-12);
+            inside += resistance;
+        }
+        piece.outerResistance = std::max(0.0, whole - inside);
+    } else {
+        inner = whole;  // only on the way of the loss
+    }
+    piece.innerResistance = inner;
+    piece.skinDiameter_m = outer;
+    if (s.loss_W_mK > 0) {
+        const double standing = insideFilm(0, s.bore_m, 40);
+        const double wallAndFilm = layers > 0 ? whole - piece.outerResistance + 1.0 / (standing * piece.filmArea_m2) : 0.0;
+        const double all = 1.0 / (s.loss_W_mK * length);
+        piece.givenLoss_W_K = 1.0 / std::max(all - wallAndFilm, 0.01 * all);
+    } else if (s.insulation_m > 0) {
+        piece.skinDiameter_m = outer + 2.0 * s.insulation_m;
+        piece.outerResistance += shellResistance(outer, piece.skinDiameter_m, s.insulationConductivity, length);
+    }
+    piece.skinArea_m2 = pi * piece.skinDiameter_m * length;
+    return piece;
+}
+
+Piece addBody(const Stretch& s, double share, Ladder& ladder)
+{
+    Piece piece;
+    const double metal = s.body_J_K * share;
+    if (metal > 0) {
+        ladder.capacity[1] += metal;
+        piece.bodyFilm_W_K = s.bodyFilm_W_K > 0 ? s.bodyFilm_W_K * share : metal / kTightCoupling_s;
+    }
+    piece.givenLoss_W_K = std::max(0.0, s.loss_W_K) * share;
+    return piece;
+}
+
+/// Layers worth having: one where the wall's resistance does not matter.
+int layersOf(const Stretch& s, const Grid& grid)
+{
+    const int layers = std::clamp(grid.wallLayers, 0, kMostLayers);
+    if (layers == 0 || !(s.wall_m > 0) || !(s.wallVolumeHeat > 0))
+        return 0;
+    if (grid.filmOnlyWall || s.wall_m < kOneLayerResistance * s.wallConductivity)
+        return 1;
+    return layers;
+}
+
+}  // namespace
+
+void cutIntoCells(RunCells& run, int index, const Grid& grid, std::size_t firstCell, std::vector<Group>& groups,
+                  std::vector<Piece>& pieces)
+{
+    const std::size_t count = run.stretches.size();
+    run.stretchVolume_m3.assign(count, 0);
+    run.stretchStart.assign(count + 1, 0);
+    run.volume_m3 = 0;
+    run.tubeLength_m = 0;
+    for (std::size_t k = 0; k < count; ++k) {
+        const Stretch& s = run.stretches[k];
+        run.stretchVolume_m3[k] = isTube(s) ? boreArea(s.bore_m) * s.length_m : std::max(0.0, s.volume_m3);
+        run.volume_m3 += run.stretchVolume_m3[k];
+        if (isTube(s))
+            run.tubeLength_m += s.length_m;
+    }
+    if (!(run.volume_m3 > 0)) {
+        run.stretchVolume_m3[0] = kLeastVolume_m3;
+        run.volume_m3 = kLeastVolume_m3;
+    }
+    for (std::size_t k = 0; k < count; ++k)
+        run.stretchStart[k + 1] = run.stretchStart[k] + run.stretchVolume_m3[k] / run.volume_m3;
+    run.stretchStart[count] = 1;
+
+    const std::vector<CellParts> layout = layOut(run, grid);
+    run.firstCell = firstCell;
+    run.cells = layout.size();
+    run.firstGroup = groups.size();
+    run.smallest_m3 = run.volume_m3;
+    for (std::size_t c = 0; c < layout.size(); ++c) {
+        const CellParts& parts = layout[c];
+        if (c > 0 && parts == layout[c - 1] && static_cast<double>(groups.back().cells) < kMostCellsTogether) {
+            ++groups.back().cells;
+            continue;
+        }
+        Group group;
+        group.run = index;
+        group.firstCell = firstCell + c;
+        group.cells = 1;
+        group.firstPiece = pieces.size();
+        group.pieces = parts.size();
+        int layers = 0;
+        for (const Part& part : parts) {
+            const Stretch& s = run.stretches[part.stretch];
+            layers = std::max(layers, isTube(s) ? layersOf(s, grid) : (s.body_J_K > 0 ? 1 : 0));
+        }
+        group.ladder.nodes = 1 + layers;
+        for (const Part& part : parts) {
+            const Stretch& s = run.stretches[part.stretch];
+            group.volume_m3 += run.stretchVolume_m3[part.stretch] * part.share;
+            // All tubes of a joined cell share its layers; a wall without heat lies between water and bay.
+            const bool heatInWall = isTube(s) && layersOf(s, grid) > 0;
+            Piece piece = isTube(s) ? addTube(s, s.length_m * part.share, heatInWall ? layers : 0, grid.filmOnlyWall, group.ladder)
+                                    : addBody(s, part.share, group.ladder);
+            piece.stretch = part.stretch;
+            piece.share = part.share;
+            group.bodyTakesSource = group.bodyTakesSource || piece.bodyFilm_W_K > 0;
+            pieces.push_back(piece);
+        }
+        group.ladder.capacity[0] = water::referenceVolumeHeat() * group.volume_m3;
+        groups.push_back(group);
+        run.smallest_m3 = std::min(run.smallest_m3, group.volume_m3);
+    }
+    run.groups = groups.size() - run.firstGroup;
+}
+
+}  // namespace tapward::thermal

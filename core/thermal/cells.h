@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstddef>
+#include <vector>
+
+#include "thermal/exchange.h"
+#include "thermal/run.h"
+
+namespace tapward::thermal {
+
+/// What one stretch brings into each cell of a group.
+struct Piece {
+    int stretch = 0;         ///< of its run
+    double share = 0;        ///< of the stretch, per cell
+    bool tube = false;
+    double bore_m = 0;
+    double filmArea_m2 = 0;  ///< inside
+    double innerResistance = 0;   ///< K/W, from the inner surface to the first layer's mean
+    double outerResistance = 0;   ///< K/W, from the last layer's mean through wall and insulation to the skin
+    double skinDiameter_m = 0;
+    double skinArea_m2 = 0;
+    double givenLoss_W_K = 0;     ///< body loss, or a tube's measured loss from its last node; replaces the skin
+    double bodyFilm_W_K = 0;      ///< body: water to metal; 0 for no metal
+};
+
+/// Cells side by side with the same contents: one exchange matrix.
+struct Group {
+    int run = 0;
+    std::size_t firstCell = 0, cells = 0;
+    std::size_t firstPiece = 0, pieces = 0;
+    Ladder ladder;           ///< per cell; link[0] and loss follow the flow and the temperatures
+    double volume_m3 = 0;    ///< per cell
+    bool bodyTakesSource = false;
+};
+
+struct RunCells {
+    int from = -1, to = -1;
+    std::vector<Stretch> stretches;
+    std::vector<double> stretchVolume_m3;
+    std::vector<double> stretchStart;  ///< volume fraction, stretch count + 1 values
+    std::size_t firstCell = 0, cells = 0;
+    std::size_t firstGroup = 0, groups = 0;
+    double volume_m3 = 0;
+    double smallest_m3 = 0;
+    double tubeLength_m = 0;
+};
+
+/// Cuts the stretches of one run into cells; appends to groups and pieces.
+void cutIntoCells(RunCells& run, int index, const Grid& grid, std::size_t firstCell, std::vector<Group>& groups,
+                  std::vector<Piece>& pieces);
+
+}  // namespace tapward::thermal
