@@ -1,0 +1,400 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The solve of network.h: Newton's method on flows that keep every junction in balance.
+
+#include <algorithm>
+#include <cmath>
+
+#include "network/network_work.h"
+
+namespace tapward::network {
+namespace {
+
+constexpr double kGravity = 9.80665;          // m/s²
+constexpr double kLeastSlope = 100;           // Pa/(m³/s), of a link with nothing in it
+constexpr double kTypicalFlow = 2e-5;         // m³/s: its slopes serve for the first step from rest
+constexpr double kNoFlow = 1e-13;             // m³/s: reported as none; 0.1 µL in ten minutes is 1000 times it
+constexpr double kFlowTolerance = 1e-10;      // m³/s
+constexpr double kPressureTolerance = 1e-4;   // Pa
+constexpr double kRelativeTolerance = 1e-12;  // of the largest pressure: rounding
+constexpr double kReleaseTolerance = 1e-3;    // Pa beyond which a held link opens
+constexpr double kMassPerVolume = 1000;       // kg/m³, upper bound, for the stated residual
+constexpr int kMostIterations = 300;
+constexpr int kStrictAfter = 40;
+
+std::size_t at(int i) { return static_cast<std::size_t>(i); }
+
+}  // namespace
+
+bool Network::Work::refresh()
+{
+    bool regroup = cold;
+    for (std::size_t l = 0; l < branches.size(); ++l) {
+        Branch& b = branches[l];
+        const State before = b.state;
+        const int boundBefore = b.bound;
+        Ways open;
+        b.rest_Pa = 0;
+        std::size_t e = b.first;
+        for (const Element& element : links[l].elements) {
+            ready[e] = ReadyLaw(element.law, element.density, element.viscosity);
+            reversed[e] = element.reversed;
+            const Ways own = ready[e].ways();
+            open.forward = open.forward && (element.reversed ? own.backward : own.forward);
+            open.backward = open.backward && (element.reversed ? own.forward : own.backward);
+            b.rest_Pa += kGravity * element.density * element.rise_m;
+            ++e;
+        }
+        b.bound = open.forward == open.backward ? 0 : open.forward ? 1 : -1;
+        const bool shut = !open.forward && !open.backward;
+        if (shut)
+            b.state = State::Shut;
+        else if (before == State::Shut || b.bound != boundBefore)
+            b.state = State::Open;
+        regroup = regroup || b.state != before;
+        // A flow that has just been barred cannot be taken out of one link alone. Rest is always allowed.
+        if ((shut && b.flow != 0) || b.bound * b.flow < -2 * kNoFlow)
+            cold = true;
+    }
+    if (cold) {
+        for (Branch& b : branches) {
+            b.flow = 0;
+            if (b.state == State::Held)
+                b.state = State::Open;
+        }
+        std::fill(pressure.begin(), pressure.end(), 0.0);
+        regroup = true;
+    }
+    return regroup;
+}
+
+void Network::Work::findGroups()
+{
+    // Union by smallest member, with path halving.
+    for (int i = 0; i <= outside; ++i)
+        group[at(i)] = i;
+    auto head = [&](int i) {
+        while (group[at(i)] != i)
+            i = group[at(i)] = group[at(group[at(i)])];
+        return i;
+    };
+    for (const Branch& b : branches) {
+        if (b.state != State::Open)
+            continue;
+        const int i = head(b.from);
+        const int j = head(b.to);
+        group[at(std::max(i, j))] = std::min(i, j);
+    }
+    const int air = head(outside);
+    for (int i = 0; i <= outside; ++i) {
+        group[at(i)] = head(i);
+        grounded[at(i)] = group[at(i)] == i && i != air;
+    }
+    grounded[at(outside)] = 1;
+}
+
+LawValue Network::Work::valueAt(const Branch& b, double flow) const
+{
+    LawValue sum{b.rest_Pa, b.first == b.end ? kLeastSlope : 0.0};
+    if (b.first == b.end)
+        sum.loss += kLeastSlope * flow;
+    for (std::size_t e = b.first; e < b.end; ++e) {
+        const bool turned = reversed[e] != 0;
+        const LawValue v = ready[e].at(turned ? -flow : flow);
+        sum.loss += turned ? -v.loss : v.loss;
+        sum.slope += v.slope;
+    }
+    return sum;
+}
+
+void Network::Work::evaluateAt(double share)
+{
+    for (Branch& b : branches) {
+        if (b.state != State::Open)
+            continue;
+        const LawValue v = valueAt(b, b.flow + share * b.step);
+        b.loss = v.loss;
+        b.slope = v.slope;
+    }
+}
+
+void Network::Work::direction()
+{
+    for (bool again = true; again;) {
+        matrix.setZero();
+        std::fill(right.begin(), right.end(), 0.0);
+        for (const Branch& b : branches) {
+            if (b.state != State::Open || b.from == b.to)
+                continue;
+            const double ease = 1 / b.slope;
+            const double drive = ease * (b.loss - across(b)) - b.flow;
+            const bool fixedFrom = grounded[at(b.from)] != 0;
+            const bool fixedTo = grounded[at(b.to)] != 0;
+            if (!fixedFrom) {
+                matrix.diagonal(b.from) += ease;
+                right[at(b.from)] += drive;
+            }
+            if (!fixedTo) {
+                matrix.diagonal(b.to) += ease;
+                right[at(b.to)] -= drive;
+            }
+            if (!fixedFrom && !fixedTo)
+                matrix.pair(b.slot) -= ease;
+        }
+        for (int i = 0; i < junctions; ++i)
+            if (grounded[at(i)])
+                matrix.diagonal(i) = 1;
+        matrix.factorize();
+        matrix.solve(right);
+        std::copy(right.begin(), right.end(), change.begin());
+
+        again = false;
+        for (Branch& b : branches) {
+            if (b.state != State::Open) {
+                b.step = 0;
+                continue;
+            }
+            b.step = (change[at(b.from)] - change[at(b.to)] - (b.loss - across(b))) / b.slope;
+            if (b.bound * b.flow <= kNoFlow && b.bound * b.step < -10 * kNoFlow) {
+                b.state = State::Held;
+                b.flow = 0;
+                again = true;
+            }
+        }
+        if (again)
+            findGroups();
+    }
+    for (int i = 0; i < junctions; ++i)
+        pressure[at(i)] += change[at(i)];
+}
+
+double Network::Work::along() const
+{
+    // The pressures cancel over a balanced step; taking them off first keeps the sum from losing digits.
+    double sum = 0;
+    for (const Branch& b : branches)
+        if (b.state == State::Open)
+            sum += (b.loss - across(b)) * b.step;
+    return sum;
+}
+
+bool Network::Work::advance(bool strict)
+{
+    double start = 0;  // slope of the content along the step, at its beginning: below zero
+    double most = 1;   // share of the step that keeps every one-way link within its bound
+    Branch* first = nullptr;
+    for (Branch& b : branches) {
+        if (b.state != State::Open)
+            continue;
+        start -= b.slope * b.step * b.step;
+        if (b.bound * b.step < 0) {
+            const double share = std::max(0.0, b.bound * b.flow + kNoFlow) / -(b.bound * b.step);
+            if (share < most) {
+                most = share;
+                first = &b;
+            }
+        }
+    }
+    const double slack = strict ? 0.0 : -0.25 * start;
+    evaluateAt(most);
+    double share = most;
+    if (along() > slack) {
+        // The slope of the content rises along the step: find where it crosses zero.
+        double low = 0;
+        double high = most;
+        for (int i = 0; i < 60; ++i) {
+            const double slope = along();
+            if (slope > 0)
+                high = share;
+            else
+                low = share;
+            if (slope <= slack && slope >= 0.25 * start)
+                break;
+            double curve = 0;
+            for (const Branch& b : branches)
+                if (b.state == State::Open)
+                    curve += b.slope * b.step * b.step;
+            share -= slope / curve;
+            if (!(share > low && share < high) || i % 4 == 3)
+                share = 0.5 * (low + high);
+            evaluateAt(share);
+        }
+    }
+    for (Branch& b : branches)
+        if (b.state == State::Open)
+            b.flow += share * b.step;
+    if (first && share == most) {
+        first->state = State::Held;
+        first->flow = 0;
+        findGroups();
+    }
+    return share == 1;
+}
+
+bool Network::Work::balanced() const
+{
+    double largest = 0;
+    for (double p : pressure)
+        largest = std::max(largest, std::abs(p));
+    const double tolerance = kPressureTolerance + kRelativeTolerance * largest;
+    for (const Branch& b : branches) {
+        if (b.state != State::Open)
+            continue;
+        const double off = std::abs(b.loss - across(b));
+        if (off > tolerance || off > kFlowTolerance * b.slope + kRelativeTolerance * largest)
+            return false;
+    }
+    return true;
+}
+
+bool Network::Work::release()
+{
+    bool any = false;
+    for (Branch& b : branches) {
+        if (b.state != State::Held || group[at(b.from)] != group[at(b.to)])
+            continue;
+        const LawValue v = valueAt(b, 0);
+        if (b.bound * (across(b) - v.loss) > kReleaseTolerance) {
+            b.state = State::Open;
+            b.loss = v.loss;
+            b.slope = v.slope;
+            any = true;
+        }
+    }
+    return any || releaseRound();
+}
+
+bool Network::Work::releaseRound()
+{
+    // Groups float against each other. A held link u -> v asks that v stand at least so far above u that
+    // it is not pushed open. Such demands can be met together unless they close a round that gains: then
+    // water would flow around it, and its links open (Bellman 1958; Ford 1956).
+    std::fill(lift.begin(), lift.end(), 0.0);
+    std::fill(lifter.begin(), lifter.end(), -1);
+    int groups = 1;
+    for (int i = 0; i <= outside; ++i)
+        groups += group[at(i)] == i;
+    int last = -1;
+    for (int pass = 0; pass < groups; ++pass) {
+        last = -1;
+        for (std::size_t l = 0; l < branches.size(); ++l) {
+            const Branch& b = branches[l];
+            if (b.state != State::Held || group[at(b.from)] == group[at(b.to)])
+                continue;
+            const double push = b.bound * (across(b) - valueAt(b, 0).loss);
+            const int low = group[at(b.bound > 0 ? b.from : b.to)];
+            const int high = group[at(b.bound > 0 ? b.to : b.from)];
+            if (lift[at(low)] + push > lift[at(high)] + kReleaseTolerance) {
+                lift[at(high)] = lift[at(low)] + push;
+                lifter[at(high)] = static_cast<int>(l);
+                last = high;
+            }
+        }
+        if (last < 0)
+            return false;
+    }
+    auto below = [&](int high) {
+        const Branch& b = branches[at(lifter[at(high)])];
+        return group[at(b.bound > 0 ? b.from : b.to)];
+    };
+    for (int i = 0; i < groups; ++i)
+        last = below(last);  // now surely on the round
+    int g = last;
+    do {
+        const int next = below(g);
+        Branch& b = branches[at(lifter[at(g)])];
+        const LawValue v = valueAt(b, 0);
+        b.state = State::Open;
+        b.loss = v.loss;
+        b.slope = v.slope;
+        g = next;
+    } while (g != last);
+    findGroups();
+    return true;
+}
+
+void Network::Work::settlePressures()
+{
+    // A group cut off from the air stands at the lowest pressure its held inlets allow: a supply behind
+    // its check valve shows through at rest. What no inlet feeds is isolated.
+    constexpr double kNone = -std::numeric_limits<double>::infinity();
+    std::fill(lift.begin(), lift.end(), kNone);
+    lift[at(group[at(outside)])] = 0;
+    for (int pass = 0; pass <= outside; ++pass) {
+        bool any = false;
+        for (const Branch& b : branches) {
+            if (b.state != State::Held || group[at(b.from)] == group[at(b.to)])
+                continue;
+            const double push = b.bound * (across(b) - valueAt(b, 0).loss);
+            const double low = lift[at(group[at(b.bound > 0 ? b.from : b.to)])];
+            double& high = lift[at(group[at(b.bound > 0 ? b.to : b.from)])];
+            if (low + push > high + kReleaseTolerance) {
+                high = low + push;
+                any = true;
+            }
+        }
+        if (!any)
+            break;
+    }
+    const double air = lift[at(group[at(outside)])];
+    for (int i = 0; i < junctions; ++i) {
+        const double own = lift[at(group[at(i)])];
+        solution.isolated[at(i)] = own == kNone;
+        if (own != kNone)
+            pressure[at(i)] += own - air;
+        solution.pressure_Pa[at(i)] = own == kNone ? std::numeric_limits<double>::quiet_NaN() : pressure[at(i)];
+    }
+}
+
+void Network::Work::report(Outcome outcome, int iterations)
+{
+    solution.outcome = outcome;
+    solution.iterations = iterations;
+    settlePressures();
+    std::fill(right.begin(), right.end(), 0.0);
+    double energy = 0;
+    for (std::size_t l = 0; l < branches.size(); ++l) {
+        const Branch& b = branches[l];
+        const bool none = std::abs(b.flow) < kNoFlow || b.bound * b.flow < 0;
+        solution.flow_m3s[l] = none ? 0.0 : b.flow;
+        if (b.state == State::Open)
+            energy = std::max(energy, std::abs(b.loss - across(b)));
+        if (b.from != outside)
+            right[at(b.from)] -= solution.flow_m3s[l];
+        if (b.to != outside)
+            right[at(b.to)] += solution.flow_m3s[l];
+    }
+    double mass = 0;
+    for (double off : right)
+        mass = std::max(mass, std::abs(off));
+    solution.massResidual_kgs = kMassPerVolume * mass;
+    solution.energyResidual_Pa = energy;
+}
+
+const Solution& Network::Work::solve()
+{
+    if (refresh())
+        findGroups();
+    if (cold) {
+        evaluateAt(0);
+        for (Branch& b : branches)
+            if (b.state == State::Open)
+                b.slope = valueAt(b, b.bound < 0 ? -kTypicalFlow : kTypicalFlow).slope;
+        cold = false;
+    } else {
+        for (Branch& b : branches)
+            b.step = 0;
+        evaluateAt(0);
+    }
+    for (int i = 1; i <= kMostIterations; ++i) {
+        direction();
+        const bool full = advance(i > kStrictAfter);
+        if (full && balanced() && !release()) {
+            report(Outcome::Solved, i);
+            return solution;
+        }
+    }
+    report(Outcome::NotSettled, kMostIterations);
+    return solution;
+}
+
+}  // namespace tapward::network
