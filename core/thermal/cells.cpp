@@ -217,7 +217,6 @@ void cutIntoCells(RunCells& run, int index, const Grid& grid, std::size_t firstC
     run.firstCell = firstCell;
     run.cells = layout.size();
     run.firstGroup = groups.size();
-    run.smallest_m3 = run.volume_m3;
     for (std::size_t c = 0; c < layout.size(); ++c) {
         const CellParts& parts = layout[c];
         if (c > 0 && parts == layout[c - 1] && static_cast<double>(groups.back().cells) < kMostCellsTogether) {
@@ -245,14 +244,46 @@ void cutIntoCells(RunCells& run, int index, const Grid& grid, std::size_t firstC
                                     : addBody(s, part.share, group.ladder);
             piece.stretch = part.stretch;
             piece.share = part.share;
-            group.bodyTakesSource = group.bodyTakesSource || piece.bodyFilm_W_K > 0;
             pieces.push_back(piece);
         }
         group.ladder.capacity[0] = water::referenceVolumeHeat() * group.volume_m3;
+        group.mixed = std::none_of(parts.begin(), parts.end(), [&](const Part& part) { return isTube(run.stretches[part.stretch]); });
         groups.push_back(group);
-        run.smallest_m3 = std::min(run.smallest_m3, group.volume_m3);
     }
     run.groups = groups.size() - run.firstGroup;
+}
+
+void cutIntoLanes(RunCells& run, int index, const std::vector<Group>& groups, std::vector<Lane>& lanes, int& junctions)
+{
+    run.firstLane = lanes.size();
+    for (std::size_t g = run.firstGroup; g < run.firstGroup + run.groups; ++g) {
+        const Group& group = groups[g];
+        const bool tubeGoesOn = lanes.size() > run.firstLane && !lanes.back().mixed && !group.mixed;
+        if (tubeGoesOn) {
+            lanes.back().cells += group.cells;
+            lanes.back().volume_m3 += static_cast<double>(group.cells) * group.volume_m3;
+            lanes.back().smallest_m3 = std::min(lanes.back().smallest_m3, group.volume_m3);
+            continue;
+        }
+        const std::size_t each = group.mixed ? 1 : group.cells;
+        for (std::size_t c = 0; c < group.cells; c += each) {
+            Lane lane;
+            lane.run = index;
+            lane.firstCell = group.firstCell + c;
+            lane.cells = each;
+            lane.volume_m3 = static_cast<double>(each) * group.volume_m3;
+            lane.smallest_m3 = group.volume_m3;
+            lane.mixed = group.mixed;
+            lanes.push_back(lane);
+        }
+    }
+    run.lanes = lanes.size() - run.firstLane;
+    int from = run.from;
+    for (std::size_t l = run.firstLane; l < lanes.size(); ++l) {
+        lanes[l].from = from;
+        from = l + 1 < lanes.size() ? junctions++ : run.to;
+        lanes[l].to = from;
+    }
 }
 
 }  // namespace tapward::thermal

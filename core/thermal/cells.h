@@ -31,7 +31,18 @@ struct Group {
     std::size_t firstPiece = 0, pieces = 0;
     Ladder ladder;           ///< per cell; link[0] and loss follow the flow and the temperatures
     double volume_m3 = 0;    ///< per cell
-    bool bodyTakesSource = false;
+    bool mixed = false;      ///< a part's body: its water is one temperature
+};
+
+/// Cells of a run through which water is shifted as one: a length of tube with what joined it, or one mixed
+/// cell of a part's body. Between two lanes of a run lies a junction that nobody outside sees.
+struct Lane {
+    int run = 0;
+    std::size_t firstCell = 0, cells = 0;
+    int from = -1, to = -1;  ///< junctions, hidden ones included
+    double volume_m3 = 0;
+    double smallest_m3 = 0;
+    bool mixed = false;
 };
 
 struct RunCells {
@@ -41,13 +52,16 @@ struct RunCells {
     std::vector<double> stretchStart;  ///< volume fraction, stretch count + 1 values
     std::size_t firstCell = 0, cells = 0;
     std::size_t firstGroup = 0, groups = 0;
+    std::size_t firstLane = 0, lanes = 0;
     double volume_m3 = 0;
-    double smallest_m3 = 0;
     double tubeLength_m = 0;
 };
 
 /// Cuts the stretches of one run into cells; appends to groups and pieces.
 void cutIntoCells(RunCells& run, int index, const Grid& grid, std::size_t firstCell, std::vector<Group>& groups,
                   std::vector<Piece>& pieces);
+
+/// Cuts a run that has its cells into lanes; `junctions` grows by the hidden ones.
+void cutIntoLanes(RunCells& run, int index, const std::vector<Group>& groups, std::vector<Lane>& lanes, int& junctions);
 
 }  // namespace tapward::thermal

@@ -39,6 +39,12 @@ struct GroupState {
 struct RunState {
     double supply = 20;
     bool moving = false, forward = true;
+    double filmFlow = -1, filmMean = 0;
+    double largest = 0;         // of dispersion, 1/s
+};
+
+struct LaneState {
+    bool moving = false, forward = true;
     double shift = 0;           // m³ in this step or part of it
     double outHeat = 0;         // K m³ that left in this step or part of it
     double left = 0;            // K m³ that left in the whole step
@@ -47,9 +53,8 @@ struct RunState {
     double inflow = 20;         // what came in last
     double beyondVolume = 0;    // m³ that left last, while the flow keeps its direction
     bool beyondForward = true;
-    double filmFlow = -1, filmMean = 0;
-    double largest = 0;         // of dispersion, 1/s
     bool evaluated = false;
+    bool explicitly = false;    // a mixed cell that broke a ring: what leaves is what was in it
 };
 
 struct StretchState {
@@ -71,10 +76,13 @@ struct Field::Work {
     Grid grid;
     double rhoC = water::referenceVolumeHeat();
     std::vector<RunCells> runs;
-    std::vector<RunState> state;
+    std::vector<RunState> runState;
+    std::size_t seenJunctions = 0;       // those after are hidden, between lanes of a run
     std::vector<Junction> junctions;
-    std::vector<std::size_t> runsAt;     // runs with an end at junction j: runsAt[runsAtStart[j] ...]
-    std::vector<std::size_t> runsAtStart;
+    std::vector<Lane> lanes;
+    std::vector<LaneState> state;
+    std::vector<std::size_t> lanesAt;    // lanes with an end at junction j: lanesAt[lanesAtStart[j] ...]
+    std::vector<std::size_t> lanesAtStart;
     std::vector<Group> groups;
     std::vector<GroupState> groupState;
     std::vector<Piece> pieces;
@@ -87,6 +95,7 @@ struct Field::Work {
     std::vector<double> dispersion;       // m³/s between cell i and i + 1
     std::vector<double> slope, turned, turnedVolume, turnedInverse, scratch;
     std::vector<std::size_t> ready;
+    std::vector<char> mixedCell;
     Ledger ledger;
 
     double* node(int n) { return temperature.data() + static_cast<std::size_t>(n) * cells; }
@@ -101,15 +110,20 @@ struct Field::Work {
     void exchangeRun(std::size_t run, double flow, double time_s);
     void advect(double dt_s);
     bool orderExists(double share);
-    void prepareSlopes(std::size_t run);
-    void evaluate(std::size_t run, double inletCelsius);
-    double inletOf(std::size_t run) const;
-    bool dependsOnInlet(std::size_t run) const;
-    int upstream(std::size_t run) const { return state[run].forward ? runs[run].from : runs[run].to; }
-    int downstream(std::size_t run) const { return state[run].forward ? runs[run].to : runs[run].from; }
-    double* flowOrder(std::vector<double>& turnedOnes, double* straight, std::size_t run)
+    void prepareSlopes(std::size_t lane);
+    void evaluate(std::size_t lane, double inletCelsius);
+    void move(std::size_t lane, double dt_s);
+    double inletOf(std::size_t lane) const;
+    bool dependsOnInlet(std::size_t lane) const;
+    int upstream(std::size_t lane) const { return state[lane].forward ? lanes[lane].from : lanes[lane].to; }
+    int downstream(std::size_t lane) const { return state[lane].forward ? lanes[lane].to : lanes[lane].from; }
+    double* flowOrder(std::vector<double>& turnedOnes, std::vector<double>& straight, std::size_t lane)
     {
-        return state[run].forward ? straight : turnedOnes.data() + runs[run].firstCell;
+        return (state[lane].forward ? straight : turnedOnes).data() + lanes[lane].firstCell;
+    }
+    std::size_t lastLane(std::size_t run) const
+    {
+        return runState[run].forward ? runs[run].firstLane + runs[run].lanes - 1 : runs[run].firstLane;
     }
 };
 
@@ -120,8 +134,7 @@ Field& Field::operator=(Field&&) noexcept = default;
 
 int Field::addJunction()
 {
-    m->junctions.emplace_back();
-    return static_cast<int>(m->junctions.size()) - 1;
+    return static_cast<int>(m->seenJunctions++);
 }
 
 int Field::addRun(int from, int to, std::vector<Stretch> stretches)
@@ -142,33 +155,40 @@ void Field::prepare(const Grid& grid)
     w.grid = grid;
     w.groups.clear();
     w.pieces.clear();
+    w.lanes.clear();
     w.cells = 0;
+    int junctions = static_cast<int>(w.seenJunctions);
     for (std::size_t r = 0; r < w.runs.size(); ++r) {
         cutIntoCells(w.runs[r], static_cast<int>(r), grid, w.cells, w.groups, w.pieces);
         w.cells += w.runs[r].cells;
+        cutIntoLanes(w.runs[r], static_cast<int>(r), w.groups, w.lanes, junctions);
     }
+    w.junctions.assign(static_cast<std::size_t>(junctions), {});
     w.nodes = 1;
     for (const Group& g : w.groups)
         w.nodes = std::max(w.nodes, g.ladder.nodes);
     w.temperature.assign(static_cast<std::size_t>(w.nodes) * w.cells, 20.0);
     w.volume.assign(w.cells, 0);
+    w.mixedCell.assign(w.cells, 0);
     w.inverseVolume.assign(w.cells, 0);
     for (const Group& g : w.groups)
         for (std::size_t c = g.firstCell; c < g.firstCell + g.cells; ++c) {
             w.volume[c] = g.volume_m3;
+            w.mixedCell[c] = g.mixed;
             w.inverseVolume[c] = 1.0 / g.volume_m3;
         }
     for (auto* values : {&w.dispersion, &w.slope, &w.turned, &w.turnedVolume, &w.turnedInverse, &w.scratch})
         values->assign(w.cells, 0);
-    for (const RunCells& run : w.runs)
-        for (std::size_t c = 0; c < run.cells; ++c) {
-            w.turnedVolume[run.firstCell + c] = w.volume[run.firstCell + run.cells - 1 - c];
-            w.turnedInverse[run.firstCell + c] = w.inverseVolume[run.firstCell + run.cells - 1 - c];
+    for (const Lane& lane : w.lanes)
+        for (std::size_t c = 0; c < lane.cells; ++c) {
+            w.turnedVolume[lane.firstCell + c] = w.volume[lane.firstCell + lane.cells - 1 - c];
+            w.turnedInverse[lane.firstCell + c] = w.inverseVolume[lane.firstCell + lane.cells - 1 - c];
         }
-    w.state.assign(w.runs.size(), {});
+    w.runState.assign(w.runs.size(), {});
+    w.state.assign(w.lanes.size(), {});
+    w.ready.assign(w.lanes.size(), 0);
     w.groupState.assign(w.groups.size(), {});
     w.propagators.assign(w.groups.size() * kSlots, {});
-    w.ready.assign(w.runs.size(), 0);
     w.stretchState.clear();
     for (std::size_t r = 0; r < w.runs.size(); ++r) {
         auto& states = w.stretchState.emplace_back(w.runs[r].stretches.size());
@@ -176,21 +196,21 @@ void Field::prepare(const Grid& grid)
             states[k].ambient = w.runs[r].stretches[k].ambient;
         w.reckonSources(r);
     }
-    w.runsAtStart.assign(w.junctions.size() + 1, 0);
+    w.lanesAtStart.assign(w.junctions.size() + 1, 0);
     const auto eachEnd = [&](auto&& visit) {
-        for (std::size_t r = 0; r < w.runs.size(); ++r) {
-            if (w.runs[r].from >= 0)
-                visit(static_cast<std::size_t>(w.runs[r].from), r);
-            if (w.runs[r].to >= 0)
-                visit(static_cast<std::size_t>(w.runs[r].to), r);
+        for (std::size_t l = 0; l < w.lanes.size(); ++l) {
+            if (w.lanes[l].from >= 0)
+                visit(static_cast<std::size_t>(w.lanes[l].from), l);
+            if (w.lanes[l].to >= 0)
+                visit(static_cast<std::size_t>(w.lanes[l].to), l);
         }
     };
-    eachEnd([&](std::size_t j, std::size_t) { ++w.runsAtStart[j + 1]; });
+    eachEnd([&](std::size_t j, std::size_t) { ++w.lanesAtStart[j + 1]; });
     for (std::size_t j = 0; j < w.junctions.size(); ++j)
-        w.runsAtStart[j + 1] += w.runsAtStart[j];
-    w.runsAt.assign(w.runsAtStart.back(), 0);
-    std::vector<std::size_t> next(w.runsAtStart.begin(), w.runsAtStart.end() - 1);
-    eachEnd([&](std::size_t j, std::size_t r) { w.runsAt[next[j]++] = r; });
+        w.lanesAtStart[j + 1] += w.lanesAtStart[j];
+    w.lanesAt.assign(w.lanesAtStart.back(), 0);
+    std::vector<std::size_t> next(w.lanesAtStart.begin(), w.lanesAtStart.end() - 1);
+    eachEnd([&](std::size_t j, std::size_t l) { w.lanesAt[next[j]++] = l; });
     fill(20);
 }
 
@@ -211,9 +231,13 @@ void Field::fillRun(int run, double celsius)
     const RunCells& cells = m->runs[run];
     for (int n = 0; n < m->nodes; ++n)
         std::fill_n(m->node(n) + cells.firstCell, cells.cells, celsius);
-    RunState& state = m->state[run];
-    state.outflow = state.inflow = state.leaving = celsius;
-    state.beyondVolume = 0;
+    for (std::size_t l = cells.firstLane; l < cells.firstLane + cells.lanes; ++l) {
+        LaneState& state = m->state[l];
+        state.outflow = state.inflow = state.leaving = celsius;
+        state.beyondVolume = 0;
+        if (l > cells.firstLane)
+            m->junctions[m->lanes[l].from].temperature = celsius;
+    }
     m->noteMeans(run);
     m->startLedger();
 }
@@ -224,7 +248,7 @@ void Field::setAmbient(int run, int stretch, double celsius)
     m->reckonSources(run);
 }
 
-void Field::setSupply(int run, double celsius) { m->state[run].supply = celsius; }
+void Field::setSupply(int run, double celsius) { m->runState[run].supply = celsius; }
 
 void Field::setSource(int run, int stretch, double watts)
 {
@@ -339,7 +363,7 @@ void Field::Work::reckonFilms(std::size_t index, double flow)
 void Field::Work::reckonDispersion(std::size_t run, double flow)
 {
     const RunCells& r = runs[run];
-    RunState& s = state[run];
+    RunState& s = runState[run];
     double mean = 0;
     for (std::size_t g = r.firstGroup; g < r.firstGroup + r.groups; ++g)
         mean += groupState[g].mean[0] * groups[g].volume_m3 * static_cast<double>(groups[g].cells);
@@ -406,187 +430,166 @@ void Field::Work::exchangeRun(std::size_t run, double flow, double time_s)
     }
 }
 
-double Field::Work::inletOf(std::size_t run) const
+double Field::Work::inletOf(std::size_t lane) const
 {
-    const int j = upstream(run);
+    const int j = upstream(lane);
     if (j < 0)
-        return state[run].supply;
+        return runState[lanes[lane].run].supply;
     return junctions[j].volumeIn > 0 ? junctions[j].heatIn / junctions[j].volumeIn : junctions[j].temperature;
 }
 
 /// The outflow needs the inlet's temperature when the water leaving reaches into the first cell.
-bool Field::Work::dependsOnInlet(std::size_t run) const
+bool Field::Work::dependsOnInlet(std::size_t lane) const
 {
-    const RunCells& r = runs[run];
-    const std::size_t first = state[run].forward ? r.firstCell : r.firstCell + r.cells - 1;
-    return state[run].shift > r.volume_m3 - volume[first];
+    const Lane& l = lanes[lane];
+    const std::size_t first = state[lane].forward ? l.firstCell : l.firstCell + l.cells - 1;
+    return l.mixed || state[lane].shift > l.volume_m3 - volume[first];
 }
 
-void Field::Work::prepareSlopes(std::size_t run)
+void Field::Work::prepareSlopes(std::size_t lane)
 {
-    const RunCells& r = runs[run];
-    double* t = node(0) + r.firstCell;
-    if (!state[run].forward) {
-        std::reverse_copy(t, t + r.cells, turned.data() + r.firstCell);
-        t = turned.data() + r.firstCell;
+    const Lane& l = lanes[lane];
+    LaneState& s = state[lane];
+    if (l.mixed)
+        return;
+    double* t = node(0) + l.firstCell;
+    if (!s.forward) {
+        std::reverse_copy(t, t + l.cells, turned.data() + l.firstCell);
+        t = turned.data() + l.firstCell;
     }
-    const double* v = flowOrder(turnedVolume, volume.data() + r.firstCell, run);
-    remap::innerSlopes(t, v, r.cells, slope.data() + r.firstCell);
-    RunState& s = state[run];
-    const std::size_t last = r.cells - 1;
-    if (r.cells > 1)
-        slope[r.firstCell + last] = s.beyondVolume > 0 && s.beyondForward == s.forward
-                                        ? remap::slopeBetween({t[last - 1], v[last - 1]}, {t[last], v[last]}, {s.outflow, s.beyondVolume})
-                                        : 0.0;
+    const double* v = flowOrder(turnedVolume, volume, lane);
+    double* slopes = slope.data() + l.firstCell;
+    remap::innerSlopes(t, v, l.cells, slopes);
+    const std::size_t last = l.cells - 1;
+    if (l.cells > 1)
+        slopes[last] = s.beyondVolume > 0 && s.beyondForward == s.forward
+                           ? remap::slopeBetween({t[last - 1], v[last - 1]}, {t[last], v[last]}, {s.outflow, s.beyondVolume})
+                           : 0.0;
 }
 
-/// Slope of the first cell, then what leaves the run, into its junction.
-void Field::Work::evaluate(std::size_t run, double inletCelsius)
+/// What leaves the lane, into its junction.
+void Field::Work::evaluate(std::size_t lane, double inletCelsius)
 {
-    const RunCells& r = runs[run];
-    RunState& s = state[run];
-    const double* t = flowOrder(turned, node(0) + r.firstCell, run);
-    const double* v = flowOrder(turnedVolume, volume.data() + r.firstCell, run);
-    const bool known = s.beyondVolume > 0 && s.beyondForward == s.forward;
-    const remap::Beyond inlet{inletCelsius, s.shift};
-    if (r.cells > 1)
-        slope[r.firstCell] = remap::slopeBetween(inlet, {t[0], v[0]}, {t[1], v[1]});
-    else
-        slope[r.firstCell] = known && r.tubeLength_m > 0 ? remap::slopeBetween(inlet, {t[0], v[0]}, {s.outflow, s.beyondVolume}) : 0.0;
-    const double heat = remap::outflow(t, v, slope.data() + r.firstCell, r.cells, s.shift, inletCelsius);
-    s.outHeat = heat;
+    const Lane& l = lanes[lane];
+    LaneState& s = state[lane];
+    const double* t = flowOrder(turned, temperature, lane);
+    const double* v = flowOrder(turnedVolume, volume, lane);
+    double* slopes = slope.data() + l.firstCell;
+    if (l.mixed) {
+        // A mixed volume fed at an even rate: its outflow over the step, exactly.
+        const double turnover = s.shift * inverseVolume[l.firstCell];
+        const double kept = s.explicitly ? 1.0 : -std::expm1(-turnover) / turnover;
+        const double held = temperature[l.firstCell];
+        s.outHeat = s.shift * (inletCelsius + (held - inletCelsius) * kept);
+    } else {
+        const bool known = s.beyondVolume > 0 && s.beyondForward == s.forward;
+        const remap::Beyond inlet{inletCelsius, s.shift};
+        if (l.cells > 1)
+            slopes[0] = remap::slopeBetween(inlet, {t[0], v[0]}, {t[1], v[1]});
+        else
+            slopes[0] = known ? remap::slopeBetween(inlet, {t[0], v[0]}, {s.outflow, s.beyondVolume}) : 0.0;
+        s.outHeat = remap::outflow(t, v, slopes, l.cells, s.shift, inletCelsius);
+    }
     s.evaluated = true;
-    const int j = downstream(run);
+    const int j = downstream(lane);
     if (j >= 0) {
         junctions[j].volumeIn += s.shift;
-        junctions[j].heatIn += heat;
+        junctions[j].heatIn += s.outHeat;
         --junctions[j].pending;
     }
 }
 
-/// Whether a shift of share * each run's shift has an order of evaluation.
+/// Whether the shifts, each cut to this share, have an order of evaluation.
 bool Field::Work::orderExists(double share)
 {
-    for (Junction& j : junctions)
-        j.pending = 0;
     std::size_t left = 0;
-    for (std::size_t r = 0; r < runs.size(); ++r) {
-        RunState& s = state[r];
-        s.evaluated = !s.moving || s.shift * share <= runs[r].volume_m3;
-        if (!s.evaluated) {
-            ++left;
-            if (downstream(r) >= 0)
-                ++junctions[downstream(r)].pending;
-        }
+    for (std::size_t l = 0; l < lanes.size(); ++l) {
+        state[l].evaluated = !state[l].moving || state[l].shift * share <= lanes[l].volume_m3;
+        left += state[l].evaluated ? 0 : 1;
     }
     if (left == 0)
         return true;
+    for (Junction& j : junctions)
+        j.pending = 0;
+    for (std::size_t l = 0; l < lanes.size(); ++l)
+        if (!state[l].evaluated && downstream(l) >= 0)
+            ++junctions[downstream(l)].pending;
     std::size_t count = 0;
-    for (std::size_t r = 0; r < runs.size(); ++r)
-        if (!state[r].evaluated && (upstream(r) < 0 || junctions[upstream(r)].pending == 0))
-            ready[count++] = r;
+    for (std::size_t l = 0; l < lanes.size(); ++l)
+        if (!state[l].evaluated && (upstream(l) < 0 || junctions[upstream(l)].pending == 0))
+            ready[count++] = l;
     std::size_t done = 0;
     while (done < count) {
-        const std::size_t r = ready[done++];
-        state[r].evaluated = true;
-        const int j = downstream(r);
+        const std::size_t l = ready[done++];
+        state[l].evaluated = true;
+        const int j = downstream(l);
         if (j < 0 || --junctions[j].pending > 0)
             continue;
-        for (std::size_t k = runsAtStart[j]; k < runsAtStart[j + 1]; ++k) {
-            const std::size_t other = runsAt[k];
-            if (!state[other].evaluated && upstream(other) == j)
-                ready[count++] = other;
-        }
+        for (std::size_t k = lanesAtStart[j]; k < lanesAtStart[j + 1]; ++k)
+            if (!state[lanesAt[k]].evaluated && upstream(lanesAt[k]) == j)
+                ready[count++] = lanesAt[k];
     }
     return done == left;
 }
 
-/// Moves the water of every run by state[].shift.
+/// Moves the water of every lane by its shift.
 void Field::Work::advect(double dt_s)
 {
     for (Junction& j : junctions) {
         j.volumeIn = j.heatIn = j.volumeOut = 0;
         j.pending = 0;
     }
-    for (std::size_t r = 0; r < runs.size(); ++r) {
-        RunState& s = state[r];
+    for (std::size_t l = 0; l < lanes.size(); ++l) {
+        LaneState& s = state[l];
         s.evaluated = !s.moving;
+        s.explicitly = false;
         if (!s.moving)
             continue;
-        if (downstream(r) >= 0)
-            ++junctions[downstream(r)].pending;
-        if (upstream(r) >= 0)
-            junctions[upstream(r)].volumeOut += s.shift;
-        prepareSlopes(r);
+        if (downstream(l) >= 0)
+            ++junctions[downstream(l)].pending;
+        if (upstream(l) >= 0)
+            junctions[upstream(l)].volumeOut += s.shift;
+        prepareSlopes(l);
     }
-    // 1. Runs whose outflow is already in them: the slope of the first cell does not matter and is set again.
-    for (std::size_t r = 0; r < runs.size(); ++r)
-        if (state[r].moving && !dependsOnInlet(r))
-            evaluate(r, state[r].inflow);
+    // 1. Lanes whose outflow is already in them: the slope of the first cell does not matter, it is set again.
+    for (std::size_t l = 0; l < lanes.size(); ++l)
+        if (state[l].moving && !dependsOnInlet(l))
+            evaluate(l, state[l].inflow);
     // 2. The others as soon as all that flows into their inlet is known; where they form a ring, the first of
     //    them not flushed whole starts from the water that came in last.
     std::size_t done = 0, count = 0;
     const auto collect = [&](int j) {
-        for (std::size_t k = runsAtStart[j]; k < runsAtStart[j + 1]; ++k)
-            if (!state[runsAt[k]].evaluated && upstream(runsAt[k]) == j)
-                ready[count++] = runsAt[k];
+        for (std::size_t k = lanesAtStart[j]; k < lanesAtStart[j + 1]; ++k)
+            if (!state[lanesAt[k]].evaluated && upstream(lanesAt[k]) == j)
+                ready[count++] = lanesAt[k];
     };
-    for (std::size_t r = 0; r < runs.size(); ++r)
-        if (!state[r].evaluated && (upstream(r) < 0 || junctions[upstream(r)].pending == 0))
-            ready[count++] = r;
+    for (std::size_t l = 0; l < lanes.size(); ++l)
+        if (!state[l].evaluated && (upstream(l) < 0 || junctions[upstream(l)].pending == 0))
+            ready[count++] = l;
     std::size_t scan = 0;
     for (;;) {
         while (done < count) {
-            const std::size_t r = ready[done++];
-            if (state[r].evaluated)
-                continue;
-            const double inlet = inletOf(r);
-            state[r].inflow = inlet;
-            evaluate(r, inlet);
-            const int j = downstream(r);
+            const std::size_t l = ready[done++];
+            state[l].inflow = inletOf(l);
+            evaluate(l, state[l].inflow);
+            const int j = downstream(l);
             if (j >= 0 && junctions[j].pending == 0)
                 collect(j);
         }
-        while (scan < runs.size() && (state[scan].evaluated || state[scan].shift > runs[scan].volume_m3))
+        while (scan < lanes.size() && (state[scan].evaluated || state[scan].shift > lanes[scan].volume_m3))
             ++scan;
-        if (scan == runs.size())
+        if (scan == lanes.size())
             break;
+        state[scan].explicitly = lanes[scan].mixed;
         evaluate(scan, state[scan].inflow);
         done = count = 0;
         const int j = downstream(scan);
         if (j >= 0 && junctions[j].pending == 0)
             collect(j);
     }
-    // 3. Shift.
-    for (std::size_t r = 0; r < runs.size(); ++r) {
-        RunState& s = state[r];
-        if (!s.moving)
-            continue;
-        const RunCells& run = runs[r];
-        double* straight = node(0) + run.firstCell;
-        double* t = flowOrder(turned, straight, r);
-        const double* v = flowOrder(turnedVolume, volume.data() + run.firstCell, r);
-        const double* inverse = flowOrder(turnedInverse, inverseVolume.data() + run.firstCell, r);
-        double* slopes = slope.data() + run.firstCell;
-        const double inlet = inletOf(r);
-        if (!dependsOnInlet(r) && run.cells > 1)
-            slopes[0] = remap::slopeBetween({inlet, s.shift}, {t[0], v[0]}, {t[1], v[1]});
-        s.inflow = inlet;
-        remap::shift(t, v, inverse, slopes, run.cells, run.smallest_m3, s.shift, inlet, scratch.data());
-        if (!s.forward)
-            std::reverse_copy(t, t + run.cells, straight);
-        s.outflow = s.outHeat / s.shift;
-        s.left += s.outHeat;
-        s.beyondVolume = s.shift;
-        s.beyondForward = s.forward;
-        if (upstream(r) < 0)
-            ledger.in += rhoC * s.shift * inlet;
-        if (downstream(r) < 0)
-            ledger.out += rhoC * s.outHeat;
-        if (grid.dispersion && s.largest > 0)
-            remap::disperse(straight, volume.data() + run.firstCell, dispersion.data() + run.firstCell, run.cells, s.largest, dt_s,
-                            scratch.data());
-    }
+    for (std::size_t l = 0; l < lanes.size(); ++l)
+        if (state[l].moving)
+            move(l, dt_s);
     for (Junction& j : junctions) {
         if (j.volumeIn > 0)
             j.temperature = j.heatIn / j.volumeIn;
@@ -597,34 +600,73 @@ void Field::Work::advect(double dt_s)
     }
 }
 
+void Field::Work::move(std::size_t lane, double dt_s)
+{
+    const Lane& l = lanes[lane];
+    LaneState& s = state[lane];
+    const double inlet = inletOf(lane);
+    if (l.mixed) {
+        temperature[l.firstCell] += (s.shift * inlet - s.outHeat) * inverseVolume[l.firstCell];
+    } else {
+        double* straight = temperature.data() + l.firstCell;
+        double* t = flowOrder(turned, temperature, lane);
+        const double* v = flowOrder(turnedVolume, volume, lane);
+        double* slopes = slope.data() + l.firstCell;
+        if (!dependsOnInlet(lane))
+            slopes[0] = remap::slopeBetween({inlet, s.shift}, {t[0], v[0]}, {t[1], v[1]});
+        remap::shift(t, v, flowOrder(turnedInverse, inverseVolume, lane), slopes, l.cells, l.smallest_m3, s.shift, inlet, scratch.data());
+        if (!s.forward)
+            std::reverse_copy(t, t + l.cells, straight);
+        if (grid.dispersion)
+            remap::disperse(straight, volume.data() + l.firstCell, dispersion.data() + l.firstCell, l.cells, runState[l.run].largest, dt_s,
+                            scratch.data());
+    }
+    s.inflow = inlet;
+    s.outflow = s.outHeat / s.shift;
+    s.left += s.outHeat;
+    s.beyondVolume = s.shift;
+    s.beyondForward = s.forward;
+    if (upstream(lane) < 0)
+        ledger.in += rhoC * s.shift * inlet;
+    if (downstream(lane) < 0)
+        ledger.out += rhoC * s.outHeat;
+}
+
 void Field::step(double dt_s, std::span<const double> flow_m3s)
 {
     if (!(dt_s > 0))
         return;
     Work& w = *m;
-    const std::size_t runs = w.runs.size();
+    const auto flowOf = [&](std::size_t run) {
+        return run < flow_m3s.size() && std::isfinite(flow_m3s[run]) ? flow_m3s[run] : 0.0;
+    };
     bool anyMoves = false;
-    for (std::size_t r = 0; r < runs; ++r) {
-        const double flow = r < flow_m3s.size() && std::isfinite(flow_m3s[r]) ? flow_m3s[r] : 0.0;
-        RunState& s = w.state[r];
-        s.shift = std::abs(flow) * dt_s;
-        s.moving = s.shift > kRestShare * w.runs[r].volume_m3;
-        s.forward = flow >= 0;
-        s.outHeat = 0;
-        if (!s.moving)
-            s.beyondVolume = 0;
-        anyMoves = anyMoves || s.moving;
-        const double speed = s.moving ? std::abs(flow) : 0.0;
-        if (s.moving && w.grid.dispersion)
-            w.reckonDispersion(r, speed);
-        w.exchangeRun(r, speed, s.moving ? 0.5 * dt_s : dt_s);
+    for (std::size_t r = 0; r < w.runs.size(); ++r) {
+        const double flow = flowOf(r);
+        const double shift = std::abs(flow) * dt_s;
+        const bool moving = shift > kRestShare * w.runs[r].volume_m3;
+        w.runState[r].moving = moving;
+        w.runState[r].forward = flow >= 0;
+        for (std::size_t l = w.runs[r].firstLane; l < w.runs[r].firstLane + w.runs[r].lanes; ++l) {
+            LaneState& s = w.state[l];
+            s.moving = moving;
+            s.forward = flow >= 0;
+            s.shift = shift;
+            if (!moving)
+                s.beyondVolume = 0;
+        }
+        anyMoves = anyMoves || moving;
+        if (moving && w.grid.dispersion)
+            w.reckonDispersion(r, std::abs(flow));
+        w.exchangeRun(r, moving ? std::abs(flow) : 0.0, moving ? 0.5 * dt_s : dt_s);
     }
     if (!anyMoves)
         return;
+    // Water that goes round a ring in less than the step: in parts that do not.
     int parts = 1;
     while (parts < kMostParts && !w.orderExists(1.0 / parts))
         parts *= 2;
-    for (RunState& s : w.state) {
+    for (LaneState& s : w.state) {
         s.shift /= parts;
         s.left = 0;
     }
@@ -632,22 +674,22 @@ void Field::step(double dt_s, std::span<const double> flow_m3s)
         j.mixedVolume = j.mixedHeat = 0;
     for (int p = 0; p < parts; ++p)
         w.advect(dt_s / parts);
-    for (RunState& s : w.state)
+    for (LaneState& s : w.state)
         if (s.moving)
             s.leaving = s.left / (s.shift * parts);
     for (Work::Junction& j : w.junctions)
         if (j.mixedVolume > 0)
             j.shown = j.mixedHeat / j.mixedVolume;
-    for (std::size_t r = 0; r < runs; ++r)
-        if (w.state[r].moving)
-            w.exchangeRun(r, std::abs(flow_m3s[r]), 0.5 * dt_s);
+    for (std::size_t r = 0; r < w.runs.size(); ++r)
+        if (w.runState[r].moving)
+            w.exchangeRun(r, std::abs(flowOf(r)), 0.5 * dt_s);
 }
 
 double Field::outletTemperature(int run) const
 {
-    const RunState& s = m->state[run];
+    const RunState& s = m->runState[run];
     if (s.moving)
-        return s.leaving;
+        return m->state[m->lastLane(run)].leaving;
     const RunCells& r = m->runs[run];
     return m->node(0)[r.firstCell + (s.forward ? r.cells - 1 : 0)];
 }
@@ -667,7 +709,7 @@ double Field::at(int run, double volumeFraction) const
     std::size_t c = 0;
     while (c + 1 < t.size() && place > v[c])
         place -= v[c++];
-    if (c == 0 || c + 1 == t.size())
+    if (c == 0 || c + 1 == t.size() || m->mixedCell[m->runs[run].firstCell + c])
         return t[c];
     const double slope = remap::slopeBetween({t[c - 1], v[c - 1]}, {t[c], v[c]}, {t[c + 1], v[c + 1]});
     return t[c] + slope * (std::min(place, v[c]) - 0.5 * v[c]);
