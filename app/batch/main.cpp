@@ -1,0 +1,202 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <CLI/CLI.hpp>
+#include <QByteArray>
+#include <QGuiApplication>
+#include <QSaveFile>
+#include <algorithm>
+#include <cstdio>
+#include <filesystem>
+#include <optional>
+#include <string>
+
+#include "document/file.h"
+#include "print/page.h"
+#include "report/report.h"
+#include "review/finding.h"
+#include "study/prediction.h"
+
+// tapward-batch: the same core as the window, without a window. Results go to stdout, messages to stderr.
+
+namespace {
+
+using namespace tapward;
+
+enum Exit { Fine = 0, CautionApplies = 1, NoAnswer = 2 };
+
+/// What was asked for on the command line.
+struct Asked {
+    std::string file, caseName, output;
+    bool json = false, csv = false;
+    UnitSystem units = UnitSystem::Us;
+    app::print::PaperSize paper = app::print::PaperSize::Letter;
+};
+
+int refuse(const std::string& where, const Problem& problem, UnitSystem units)
+{
+    std::string text = "tapward-batch: ";
+    if (!where.empty()) {
+        text += where + ": ";
+    }
+    if (!problem.where.empty()) {
+        text += problem.where + ": ";
+    }
+    text += render(problem.what, units);
+    if (!problem.remedy.empty()) {
+        text += ' ' + render(problem.remedy, units);
+    }
+    text += '\n';
+    std::fwrite(text.data(), 1, text.size(), stderr);
+    return NoAnswer;
+}
+
+/// Writes to stdout and notices a full disk or a closed pipe.
+int print(const std::string& text, int exitCode)
+{
+    const bool written = std::fwrite(text.data(), 1, text.size(), stdout) == text.size() && std::fflush(stdout) == 0;
+    return written ? exitCode
+                   : refuse("", {"The answer could not be written.", "Check the disk or the program it is piped into.", {}},
+                            UnitSystem::Us);
+}
+
+Result<study::Prediction> predict(const document::Drawing& drawing, const std::string& onlyCase = {})
+{
+    study::Options options;
+    options.onlyCase = onlyCase;
+    return study::predict(drawing, options);
+}
+
+int check(const Asked& asked, const document::Drawing& drawing)
+{
+    const auto prediction = predict(drawing);
+    if (!prediction) {
+        return refuse(asked.file, prediction.error(), asked.units);
+    }
+    const auto findings = review::review(drawing, *prediction);
+    const bool cautioned = std::any_of(findings.begin(), findings.end(), [](const review::Finding& finding) {
+        return !finding.dismissed && finding.severity != review::Severity::Note;
+    });
+    return print(report::findingsText(drawing, findings, asked.units), cautioned ? CautionApplies : Fine);
+}
+
+int showPrediction(const Asked& asked, const document::Drawing& drawing)
+{
+    std::string onlyCase = asked.caseName;
+    if (!onlyCase.empty() && !drawing.findCase(onlyCase)) {
+        std::string names;
+        for (const document::Case& one : drawing.cases) {
+            names += (names.empty() ? "'" : ", '") + one.name + "'";
+        }
+        return refuse(asked.file,
+                      {{"There is no case '{0}'.", {onlyCase}},
+                       names.empty() ? Message("The drawing has no cases.") : Message("Its cases are: {0}.", {names}),
+                       {}},
+                      asked.units);
+    }
+    if (asked.csv && onlyCase.empty() && drawing.cases.size() != 1) {
+        return refuse(asked.file, {"CSV holds the curves of one case.", "Name it with --case.", {}}, asked.units);
+    }
+    const auto prediction = predict(drawing, onlyCase);
+    if (!prediction) {
+        return refuse(asked.file, prediction.error(), asked.units);
+    }
+    int exitCode = Fine;
+    for (const study::CaseResult& result : prediction->cases) {
+        if (result.noAnswer) {
+            exitCode = refuse(asked.file + ": case '" + result.name + "'", *result.noAnswer, asked.units);
+        }
+    }
+    if (asked.json) {
+        const std::string name = std::filesystem::path(asked.file).filename().string();
+        return print(report::predictionJson(drawing, *prediction, name), exitCode);
+    }
+    if (asked.csv) {
+        return print(prediction->cases.empty() ? std::string() : report::seriesCsv(prediction->cases.front(), asked.units),
+                     exitCode);
+    }
+    return print(report::table(drawing, *prediction, asked.units), exitCode);
+}
+
+int sheet(const Asked& asked, const document::Drawing& drawing, int argc, char** argv)
+{
+    const auto prediction = predict(drawing);
+    if (!prediction) {
+        return refuse(asked.file, prediction.error(), asked.units);
+    }
+    // A page needs fonts, not a screen.
+    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    }
+    const QGuiApplication application(argc, argv);
+    QByteArray pdf;
+    const auto findings = review::review(drawing, *prediction);
+    if (const auto problem = app::print::printPagePdf(drawing, *prediction, findings, asked.units, asked.paper, pdf)) {
+        return refuse(asked.file, *problem, asked.units);
+    }
+    QSaveFile out(QString::fromStdString(asked.output));
+    if (!out.open(QIODevice::WriteOnly) || out.write(pdf) != pdf.size() || !out.commit()) {
+        return refuse(asked.output,
+                      {{"The page could not be written: {0}.", {out.errorString().toStdString()}},
+                       "A file that was there is unchanged. Choose another place or free some room.",
+                       {}},
+                      asked.units);
+    }
+    return Fine;
+}
+
+int listParts(const Asked& asked, const document::Drawing& drawing)
+{
+    return print(asked.csv ? report::partsCsv(drawing, asked.units) : report::partsText(drawing, asked.units), Fine);
+}
+
+}  // namespace
+
+int main(int argc, char** argv)
+{
+    Asked asked;
+    CLI::App program{"Predicts and prints hot-water preheat loops in recreational coaches."};
+    program.set_version_flag("--version", "tapward-batch " TAPWARD_VERSION);
+    program.require_subcommand(1);
+    program.footer("Exit status: 0 fine, 1 a caution applies (check), 2 bad input or no answer.");
+
+    const auto command = [&](const char* name, const char* what) {
+        CLI::App* made = program.add_subcommand(name, what);
+        made->add_option("FILE", asked.file, "The drawing (.tapward)")->required();
+        made->add_option("--units", asked.units, "us or metric")
+            ->transform(CLI::CheckedTransformer(
+                std::map<std::string, UnitSystem>{{"us", UnitSystem::Us}, {"metric", UnitSystem::Metric}}));
+        return made;
+    };
+    const CLI::App* checkCommand = command("check", "List what a careful technician would want to know");
+    CLI::App* predictCommand = command("predict", "Predict the cases: a table, JSON, or the curves as CSV");
+    predictCommand->add_option("--case", asked.caseName, "Only this case");
+    CLI::Option* json = predictCommand->add_flag("--json", asked.json, "One JSON document, SI units and °C");
+    predictCommand->add_flag("--csv", asked.csv, "The curves of one case")->excludes(json);
+    CLI::App* sheetCommand = command("sheet", "Write the customer's page as PDF");
+    sheetCommand->add_option("-o,--output", asked.output, "The PDF to write")->required();
+    sheetCommand->add_option("--paper", asked.paper, "letter or a4")
+        ->transform(CLI::CheckedTransformer(std::map<std::string, app::print::PaperSize>{
+            {"letter", app::print::PaperSize::Letter}, {"a4", app::print::PaperSize::A4}}));
+    CLI::App* partsCommand = command("parts", "List the parts to buy");
+    partsCommand->add_flag("--csv", asked.csv, "As CSV");
+
+    try {
+        program.parse(argc, argv);
+    } catch (const CLI::ParseError& error) {
+        return program.exit(error) == 0 ? Fine : NoAnswer;
+    }
+
+    const auto drawing = document::load(asked.file);
+    if (!drawing) {
+        return refuse(asked.file, drawing.error(), asked.units);
+    }
+    if (checkCommand->parsed()) {
+        return check(asked, *drawing);
+    }
+    if (predictCommand->parsed()) {
+        return showPrediction(asked, *drawing);
+    }
+    if (sheetCommand->parsed()) {
+        return sheet(asked, *drawing, argc, argv);
+    }
+    return listParts(asked, *drawing);
+}

@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
+#include "review/cold_return.h"
+#include "review/finding.h"
+#include "review/scald.h"
+#include "review/seen.h"
+
+namespace tapward::review {
+namespace {
+
+using Cautions = std::vector<Message>;
+
+Message burns(double celsius, Message without, std::string with)
+{
+    const auto seconds = burnSeconds(celsius);
+    if (!seconds) {
+        return without;
+    }
+    return {std::move(with), {Measure{celsius, Quantity::Temperature}, Measure{*seconds, Quantity::Time}}};
+}
+
+void hotWater(const Seen& seen, Cautions& out)
+{
+    if (const auto tap = highest(seen, "hottest_tap"); tap && tap->value > kColdLineLimit_C) {
+        out.push_back(burns(tap->value,
+                            {"Hot water can burn. The hottest predicted at a tap is {0}.", {Measure{tap->value, Quantity::Temperature}}},
+                            "Hot water can burn. The hottest predicted at a tap is {0}: adult skin burns in about {1}, "
+                            "children, elders and people with reduced feeling sooner."));
+    } else {
+        out.emplace_back("Hot water can burn. Feel the water before anybody steps under it.");
+    }
+    const auto repeated = highest(seen, "hottest_heater_outlet", 2);
+    if (repeated) {
+        out.push_back(burns(repeated->value,
+                            {"Let the line cool before pressing again: over repeated runs the heater reached {0}.",
+                             {Measure{repeated->value, Quantity::Temperature}}},
+                            "Let the line cool before pressing again: over repeated runs the heater reached {0}, which burns in "
+                            "about {1}. Each repeat starts warmer than the one before."));
+    }
+}
+
+void loopItself(const Seen& seen, Cautions& out)
+{
+    const study::LoopAnswer& loop = seen.prediction.loop;
+    if (loop.circulators.empty()) {
+        return;
+    }
+    if (!highest(seen, "hottest_heater_outlet", 2)) {
+        out.emplace_back("Let the line cool before pressing again: each repeat starts warmer and can end far above the setting.");
+    }
+    out.emplace_back("Never rely on one stop: a separate high limit must end the run if the stop, a relay or a sensor fails.");
+    const ColdReturn way = coldReturn(seen);
+    if (way.byColdLine) {
+        std::string tags;
+        for (const document::PartId id : way.outlets) {
+            tags += (tags.empty() ? "" : ", ") + tagOf(seen, id);
+        }
+        if (tags.empty()) {
+            out.emplace_back("After a run the cold line holds warm water. Fill no kettle, filter or ice maker from it until it runs cold.");
+        } else {
+            out.push_back({"After a run the cold water at {0} may be warm or hot. Fill no kettle, filter or ice maker from it until it runs cold.",
+                           {tags}});
+        }
+    }
+    if (!seen.after.withRole(parts::Role::MotorValve).empty()) {
+        out.emplace_back("If the loop's valve stays open, an open cold tap can draw hot water through the stopped pumps.");
+    }
+    out.emplace_back("Freeze: the loop's pipe, pumps and checks hold water. Open the valve and run the pump while winterizing.");
+    out.emplace_back("12 V: disconnect the battery before work, put a fuse at the source end, size the wire for drop and heat, keep splices dry.");
+    out.emplace_back("Pressure: shut off and relieve the water and let it cool before opening a joint. Leak-test afterwards; heated water "
+                     "between closed valves needs room to grow.");
+    out.emplace_back("Drinking water: use parts listed for it, sanitise the lines and flush before drinking. Flush lukewarm standing water after storage.");
+}
+
+}  // namespace
+
+std::vector<Message> cautions(const document::Drawing& drawing, const study::Prediction& prediction)
+{
+    Cautions out;
+    const Result<study::Plant> plant = study::makePlant(drawing, document::View::After);
+    const study::Plant nothing;
+    const Seen seen{drawing, prediction, plant ? *plant : nothing};
+    hotWater(seen, out);
+    loopItself(seen, out);
+    const bool burner = std::any_of(seen.after.parts.begin(), seen.after.parts.end(), [](const study::PlantPart& part) {
+        return part.model.tankless || (part.model.storage && part.model.storage->burnerInput_W > 0);
+    });
+    if (burner) {
+        out.emplace_back("Gas: do not alter, bypass or jumper the heater or its switches. Feeding it warm water may touch its warranty: "
+                         "read the maker's manual.");
+    }
+    out.emplace_back("The makers' instructions, local codes and licensed practice come before this page.");
+    return out;
+}
+
+}  // namespace tapward::review

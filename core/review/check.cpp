@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <tuple>
+
+#include "review/finding.h"
+#include "review/rules/rules.h"
+#include "review/seen.h"
+
+namespace tapward::review {
+
+const std::vector<Rule>& rules()
+{
+    static const std::vector<Rule> all{
+        {"scald_at_tap", &rule::scaldAtTap},
+        {"cold_outlet_warm", &rule::coldOutletWarm},
+        {"repeated_presses_unprotected", &rule::repeatedPresses},
+        {"single_stop", &rule::singleStop},
+        {"inlet_lockout_missing", &rule::inletLockout},
+        {"shower_without_mixing_valve", &rule::showerWithoutMixingValve},
+        {"loop_blocked", &rule::loopBlocked},
+        {"flow_margin_thin", &rule::flowMargin},
+        {"minimum_fire_too_strong", &rule::minimumFire},
+        {"circulator_too_hot", &rule::circulatorTooHot},
+        {"loop_without_check", &rule::loopWithoutCheck},
+        {"regulator_missing", &rule::regulatorMissing},
+        {"wire_drop", &rule::wireDrop},
+        {"fuse_above_wire", &rule::fuseAboveWire},
+        {"outlet_without_supply", &rule::outletWithoutSupply},
+        {"open_end", &rule::openEnd},
+        {"case_without_answer", &rule::caseWithoutAnswer},
+        {"rests_on_estimates", &rule::restsOnEstimates},
+    };
+    return all;
+}
+
+std::vector<Finding> review(const document::Drawing& drawing, const study::Prediction& prediction)
+{
+    std::vector<Finding> findings;
+    const Result<study::Plant> plant = study::makePlant(drawing, document::View::After);
+    if (!plant) {
+        // A part whose values make no model: nothing else can be said before that is put right.
+        const document::Part* part = drawing.findTag(plant.error().where);
+        Finding finding;
+        finding.rule = "part_without_model";
+        finding.severity = Severity::Caution;
+        finding.what = plant.error().what;
+        finding.why = "A part whose values cannot work together keeps the whole coach from being predicted.";
+        finding.remedy = plant.error().remedy;
+        finding.source = kPractice;
+        finding.part = part ? part->id : document::kNoPart;
+        findings.push_back(std::move(finding));
+    } else {
+        const Seen seen{drawing, prediction, *plant};
+        for (const Rule& rule : rules()) {
+            const std::size_t before = findings.size();
+            rule.look(seen, findings);
+            for (std::size_t i = before; i < findings.size(); ++i) {
+                findings[i].rule = rule.id;
+            }
+        }
+    }
+    for (Finding& finding : findings) {
+        for (const document::Dismissal& dismissal : drawing.dismissals) {
+            if (dismissal.rule == finding.rule && dismissal.part == finding.part) {
+                finding.dismissed = true;
+                finding.dismissReason = dismissal.reason;
+            }
+        }
+    }
+    const auto place = [](const Finding& finding) {
+        const auto& all = rules();
+        return std::find_if(all.begin(), all.end(), [&](const Rule& rule) { return rule.id == finding.rule; }) - all.begin();
+    };
+    std::stable_sort(findings.begin(), findings.end(), [&](const Finding& a, const Finding& b) {
+        return std::tuple(-static_cast<int>(a.severity), place(a), a.part)
+               < std::tuple(-static_cast<int>(b.severity), place(b), b.part);
+    });
+    return findings;
+}
+
+}  // namespace tapward::review

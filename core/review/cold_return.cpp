@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "review/cold_return.h"
+
+#include <algorithm>
+
+namespace tapward::review {
+namespace {
+
+using document::PartId;
+
+/// The outlet would draw through this way: its cold side hangs on it.
+bool drawsColdFrom(const study::Plant& plant, const study::PlantPart& outlet, const Reach& way)
+{
+    if (!outlet.model.outlet || outlet.model.outlet->coldPath < 0 || !way.has(outlet.id)) {
+        return false;
+    }
+    const int link = outlet.places[static_cast<std::size_t>(outlet.model.outlet->coldPath)].link;
+    if (link < 0) {
+        return false;
+    }
+    const study::Plant::Chain& chain = plant.chains[static_cast<std::size_t>(link)];
+    return way.junctions.contains(chain.from) || way.junctions.contains(chain.to)
+           || std::any_of(chain.partsInOrder.begin(), chain.partsInOrder.end(),
+                          [&](PartId id) { return id != outlet.id && way.has(id); });
+}
+
+}  // namespace
+
+ColdReturn coldReturn(const Seen& seen)
+{
+    ColdReturn answer;
+    const study::LoopAnswer& loop = seen.prediction.loop;
+    std::set<PartId> onLoop(loop.hotPath.begin(), loop.hotPath.end());
+    onLoop.insert(loop.returnPath.begin(), loop.returnPath.end());
+    onLoop.insert(loop.heater);
+    const auto stops = [&](const study::PlantPart& part) {
+        return onLoop.contains(part.id) || part.model.role == parts::Role::Outlet
+               || part.model.role == parts::Role::CitySupply || part.model.role == parts::Role::DemandPump;
+    };
+    int joins = 0;
+    PartId before = document::kNoPart;
+    std::vector<std::vector<PartId>> outletsAt;
+    for (const PartId id : loop.returnPath) {
+        const study::PlantPart* part = seen.after.find(id);
+        // A join shows up once for each of its two paths on the way.
+        if (!part || id == before || part->places.size() < 3) {
+            continue;
+        }
+        before = id;
+        bool leadsToCold = false;
+        std::vector<PartId> outlets;
+        for (std::size_t path = 0; path < part->places.size(); ++path) {
+            if (part->places[path].link < 0) {
+                continue;
+            }
+            const auto& order = seen.after.chains[static_cast<std::size_t>(part->places[path].link)].partsInOrder;
+            if (std::any_of(order.begin(), order.end(), [&](PartId other) { return other != id && onLoop.contains(other); })) {
+                continue;  // the loop itself
+            }
+            const Reach way = reach(seen.after, *part, path, stops);
+            for (const PartId reached : way.parts) {
+                const study::PlantPart* other = seen.after.find(reached);
+                if (!other) {
+                    continue;
+                }
+                if (drawsColdFrom(seen.after, *other, way)) {
+                    leadsToCold = true;
+                    outlets.push_back(reached);
+                }
+                leadsToCold = leadsToCold || other->model.role == parts::Role::CitySupply
+                              || other->model.role == parts::Role::DemandPump;
+            }
+        }
+        if (leadsToCold) {
+            ++joins;
+            outletsAt.push_back(std::move(outlets));
+        }
+    }
+    answer.byColdLine = joins >= 2;
+    if (answer.byColdLine) {
+        for (std::size_t i = 0; i < outletsAt.size(); ++i) {
+            answer.outlets.insert(answer.outlets.end(), outletsAt[i].begin(), outletsAt[i].end());
+        }
+        std::sort(answer.outlets.begin(), answer.outlets.end());
+        answer.outlets.erase(std::unique(answer.outlets.begin(), answer.outlets.end()), answer.outlets.end());
+    }
+    return answer;
+}
+
+}  // namespace tapward::review

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include "review/seen.h"
+
+namespace tapward::review {
+
+/// How the loop's water gets back to the heater.
+struct ColdReturn {
+    bool byColdLine = false;                  ///< a stretch that cold outlets also draw from carries it
+    std::vector<document::PartId> outlets;    ///< that draw cold water from this stretch, in id order
+};
+
+/// A return of its own meets the cold line once, at the heater; a return by the cold line meets it at the
+/// fixture and leaves it at the supply, so at least two joins on its way lead to cold water.
+ColdReturn coldReturn(const Seen& seen);
+
+}  // namespace tapward::review

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "review/rules/rules.h"
+#include "review/seen.h"
+
+namespace tapward::review::rule {
+
+void loopBlocked(const Seen& seen, Findings& findings)
+{
+    const study::LoopAnswer& loop = seen.prediction.loop;
+    const bool runs = loop.flow_m3s && *loop.flow_m3s > 0;
+    if (loop.circulators.empty() || runs) {
+        return;  // a coach without a loop needs none
+    }
+    Finding finding;
+    finding.severity = Severity::Caution;
+    if (loop.blockedBy != document::kNoPart) {
+        finding.what = {"No water goes round the loop: {0} blocks it.", {tagOf(seen, loop.blockedBy)}};
+        finding.why = loop.reason;
+        finding.remedy = {"Look at {0}: its direction, its setting and its supply.", {tagOf(seen, loop.blockedBy)}};
+        finding.part = loop.blockedBy;
+    } else {
+        finding.what = loop.reason.empty() ? Message("No water goes round the loop.") : loop.reason;
+        finding.why = "Without flow the heater does not light and the tap stays cold.";
+        finding.remedy = "Follow the loop from the heater's outlet to its inlet and join what is missing.";
+        finding.part = loop.circulators.front();
+    }
+    finding.source = kPractice;
+    findings.push_back(std::move(finding));
+}
+
+}  // namespace tapward::review::rule

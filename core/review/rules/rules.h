@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include "review/finding.h"
+
+/// One function per rule, one file per function. review() writes the rule's id into what it adds.
+namespace tapward::review::rule {
+
+using Findings = std::vector<Finding>;
+
+void scaldAtTap(const Seen& seen, Findings& findings);
+void coldOutletWarm(const Seen& seen, Findings& findings);
+void repeatedPresses(const Seen& seen, Findings& findings);
+void singleStop(const Seen& seen, Findings& findings);
+void inletLockout(const Seen& seen, Findings& findings);
+void showerWithoutMixingValve(const Seen& seen, Findings& findings);
+void loopBlocked(const Seen& seen, Findings& findings);
+void flowMargin(const Seen& seen, Findings& findings);
+void minimumFire(const Seen& seen, Findings& findings);
+void circulatorTooHot(const Seen& seen, Findings& findings);
+void loopWithoutCheck(const Seen& seen, Findings& findings);
+void regulatorMissing(const Seen& seen, Findings& findings);
+void wireDrop(const Seen& seen, Findings& findings);
+void fuseAboveWire(const Seen& seen, Findings& findings);
+void outletWithoutSupply(const Seen& seen, Findings& findings);
+void openEnd(const Seen& seen, Findings& findings);
+void caseWithoutAnswer(const Seen& seen, Findings& findings);
+void restsOnEstimates(const Seen& seen, Findings& findings);
+
+}  // namespace tapward::review::rule

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "review/scald.h"
+
+#include <rapidcheck.h>
+
+#include <algorithm>
+
+#include "base/units.h"
+#include "support/catch.h"
+
+using tapward::review::burnSeconds;
+using tapward::us::celsius;
+
+TEST_CASE("the time to a burn is never longer than any published table says", "[review][published]")
+{
+    struct Row {
+        double celsius, seconds;
+    };
+    // Third-degree burn, most adults: US CPSC tap-water scald alert (document 5098), read on a
+    // third-party page. Serious scald: hospital burn-prevention table, published page; "under 5 s" and
+    // "under 3 s" rows carry their bound, the 90..120 s row its lower end.
+    // Second-degree burn: Moritz & Henriques (1947), Am. J. Pathol. 23, 695-720, as printed by an
+    // anti-scald device page.
+    const Row row = GENERATE(Row{celsius(120), 300}, Row{celsius(130), 30}, Row{celsius(140), 6}, Row{celsius(150), 2},
+                             Row{celsius(125), 90}, Row{celsius(130), 30}, Row{celsius(135), 10}, Row{celsius(140), 5},
+                             Row{celsius(145), 3}, Row{celsius(150), 1.5}, Row{celsius(155), 1},
+                             Row{45, 7200}, Row{47, 1200}, Row{48, 900}, Row{49, 480}, Row{51, 120}, Row{55, 17},
+                             Row{60, 3});
+    CAPTURE(row.celsius);
+    REQUIRE(burnSeconds(row.celsius));
+    CHECK(*burnSeconds(row.celsius) <= row.seconds * (1 + 1e-9));
+}
+
+TEST_CASE("the lower of the published tables governs", "[review][published]")
+{
+    struct Row {
+        double celsius, seconds;
+    };
+    // At these points one table is lower than what the others give at or around it; sources as above.
+    const Row row = GENERATE(Row{47, 1200},              // skin table alone reaches down here
+                             Row{celsius(120), 300},     // CPSC 5 min against 8 min at 49 °C
+                             Row{60, 3},                 // skin table 3 s against CPSC 6 s
+                             Row{celsius(150), 1.5},     // hospital 1.5 s against CPSC 2 s
+                             Row{celsius(155), 1});      // hospital
+    CAPTURE(row.celsius);
+    REQUIRE(burnSeconds(row.celsius));
+    CHECK_THAT(*burnSeconds(row.celsius), WithinRel(row.seconds, 1e-6));
+}
+
+TEST_CASE("between two published points the logarithm of the time is interpolated", "[review]")
+{
+    // Skin table 47 °C 1200 s, 48 °C 900 s: half way the geometric mean (plain arithmetic).
+    CHECK_THAT(burnSeconds(47.5).value(), WithinRel(1039.2304845, 1e-9));
+}
+
+TEST_CASE("below the coolest published point there is no figure and above the hottest no extrapolation",
+          "[review]")
+{
+    CHECK_FALSE(burnSeconds(43.9));
+    CHECK_FALSE(burnSeconds(-5));
+    // Moritz & Henriques (1947): six hours at 44 °C was the longest exposure that did harm.
+    CHECK_THAT(burnSeconds(44).value(), WithinRel(21600.0, 1e-9));
+    CHECK(burnSeconds(90).value() == Approx(1.0));
+}
+
+TEST_CASE("hotter water never takes longer to burn", "[review][property]")
+{
+    CHECK(rc::check([](unsigned short a, unsigned short b) {
+        const double low = 44 + 50.0 * std::min(a, b) / 65535;
+        const double high = 44 + 50.0 * std::max(a, b) / 65535;
+        RC_ASSERT(burnSeconds(high).value() <= burnSeconds(low).value() * (1 + 1e-12));
+    }));
+}
