@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "panels/answers.h"
+
+#include <QCoreApplication>
+#include <cmath>
+
+#include "panels/icons.h"
+#include "panels/say.h"
+#include "report/report.h"
+#include "review/scald.h"
+
+namespace tapward::app {
+
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("tapward::app::answers", text); }
+
+/// Common practice, no published source: less than a tenth over the activation flow is thin, because
+/// flow sensors and heaters differ by about that much.
+constexpr double kThinMargin = 1.10;
+
+Margin marginOf(const study::LoopAnswer& loop, UnitSystem units)
+{
+    Margin margin;
+    margin.flow_m3s = *loop.flow_m3s;
+    margin.activation_m3s = *loop.activationFlow_m3s;
+    const QString flow = sayMeasure(margin.flow_m3s, Quantity::Flow, units);
+    const QString need = sayMeasure(margin.activation_m3s, Quantity::Flow, units);
+    const double ratio = margin.flow_m3s / margin.activation_m3s;
+    const QString percent = QString::number(std::lround(std::abs(ratio - 1) * 100));
+    if (ratio < 1) {
+        margin.word = tr("Does not light");
+        margin.weight = review::Severity::Danger;
+        margin.text = tr("%1 is %2 % under the %3 the heater needs to light.").arg(flow, percent, need);
+    } else {
+        const bool thin = ratio < kThinMargin;
+        margin.word = thin ? tr("Thin margin") : tr("Lights");
+        margin.weight = thin ? review::Severity::Caution : review::Severity::Note;
+        margin.text = tr("%1 is %2 % over the %3 the heater needs to light.").arg(flow, percent, need);
+    }
+    return margin;
+}
+
+void add(Answers& answers, const char* id, const QString& label, std::optional<double> si, Quantity quantity,
+         const QString& note, UnitSystem units)
+{
+    if (si)
+        answers.lines.push_back({QString::fromLatin1(id), label, sayMeasure(*si, quantity, units), note, true, {}});
+}
+
+}  // namespace
+
+QString sayBurn(double celsius)
+{
+    const auto seconds = review::burnSeconds(celsius);
+    if (!seconds)
+        return tr("Below the published burn times; that does not make it safe for everybody.");
+    const QString time = *seconds >= 120 ? tr("%1 min").arg(std::lround(*seconds / 60))
+                         : *seconds >= 10 ? tr("%1 s").arg(std::lround(*seconds))
+                                          : tr("%1 s").arg(*seconds, 0, 'f', 1);
+    return tr("About %1 to a serious burn, adult skin; children and elders sooner.").arg(time);
+}
+
+Answers collectAnswers(const Session& session)
+{
+    Answers answers;
+    const UnitSystem units = session.units();
+    const study::Prediction* prediction = session.prediction();
+    if (!prediction) {
+        const auto problem = session.predictionProblem();
+        answers.noMargin = problem ? sayProblem(*problem, units) : QString();
+        return answers;
+    }
+    const study::LoopAnswer& loop = prediction->loop;
+    if (loop.flow_m3s && loop.activationFlow_m3s && *loop.activationFlow_m3s > 0)
+        answers.margin = marginOf(loop, units);
+    else
+        answers.noMargin = sayMessage(loop.reason, units);
+
+    for (const auto& line : report::keyAnswers(session.drawing(), *prediction)) {
+        if (answers.margin && (line.id == "loop_flow" || line.id == "flow_margin" || line.id == "activation_flow"))
+            continue;  // the bar says it
+        Answer answer;
+        answer.id = plain(line.id);
+        answer.label = say(line.label);
+        answer.has = line.has;
+        if (line.has) {
+            answer.value = sayMeasure(line.value.si, line.value.quantity, units);
+            answer.note = sayMessage(line.note, units);
+        } else {
+            answer.value = tr("No answer");
+            answer.note = sayMessage(line.reason, units);
+        }
+        const bool hot = line.has && line.value.quantity == Quantity::Temperature
+                         && line.id.find("hottest") != std::string::npos;
+        if (hot && line.value.si > review::kScaldGuidance_C)
+            answer.weight = review::Severity::Danger;
+        if (hot && line.value.si > review::kColdLineLimit_C) {
+            const QString burn = sayBurn(line.value.si);
+            answer.note = answer.note.isEmpty() ? burn : burn + QLatin1Char(' ') + answer.note;
+        }
+        answers.lines.push_back(std::move(answer));
+    }
+    add(answers, "flow_low_volts", tr("Loop flow at 10.5 V"), loop.flowLowVolts_m3s, Quantity::Flow,
+        loop.flowLowVolts_m3s && loop.activationFlow_m3s && *loop.flowLowVolts_m3s < *loop.activationFlow_m3s
+            ? tr("Under the activation flow: a tired battery loses the heater.")
+            : QString(),
+        units);
+    add(answers, "flow_high_volts", tr("Loop flow at 14.4 V"), loop.flowHighVolts_m3s, Quantity::Flow, {}, units);
+
+    for (const auto& item : loop.headBudget) {
+        const document::Part* part = session.drawing().find(item.part);
+        answers.head.push_back({item.part, part ? sayPart(*part) : QString(),
+                                sayMeasure(item.loss_Pa, Quantity::Pressure, units), item.share});
+    }
+    for (const auto& message : review::cautions(session.drawing(), *prediction))
+        answers.cautions.push_back(sayMessage(message, units));
+    return answers;
+}
+
+QString answersAsText(const Answers& answers, bool stale)
+{
+    QStringList text;
+    if (stale)
+        text << tr("Recalculating. These are the last figures, before the newest change.");
+    if (answers.margin)
+        text << answers.margin->word + QStringLiteral(": ") + answers.margin->text;
+    else if (!answers.noMargin.isEmpty())
+        text << answers.noMargin;
+    for (const auto& line : answers.lines) {
+        QString row = QStringLiteral("%1: %2").arg(line.label, line.value);
+        if (line.weight)
+            row.prepend(look::severityWord(*line.weight) + QStringLiteral(". "));
+        if (!line.note.isEmpty())
+            row += QStringLiteral(". %1").arg(line.note);
+        text << row;
+    }
+    if (!answers.head.empty()) {
+        text << QString() << tr("Where the pump's head goes:");
+        for (const auto& line : answers.head)
+            text << QStringLiteral("%1: %2, %3 %").arg(line.text, line.loss).arg(std::lround(line.share * 100));
+    }
+    if (!answers.cautions.empty()) {
+        text << QString();
+        for (const auto& caution : answers.cautions)
+            text << caution;
+    }
+    return text.join(QLatin1Char('\n'));
+}
+
+}  // namespace tapward::app

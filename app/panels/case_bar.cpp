@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "panels/case_bar.h"
+
+#include <QButtonGroup>
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QToolButton>
+
+#include "panels/icons.h"
+#include "panels/quiet_combo.h"
+#include "panels/say.h"
+
+namespace tapward::app {
+
+CaseBar::CaseBar(Session& session, QWidget* parent)
+    : QWidget(parent), m_session(session), m_case(new QuietCombo), m_stage(new QuietCombo)
+{
+    setAccessibleName(tr("Case and view"));
+    auto* line = new QHBoxLayout(this);
+    line->setContentsMargins(6, 4, 6, 4);
+    line->setSpacing(6);
+    const auto addLabel = [&](const QString& text, QWidget* buddy) {
+        auto* label = new QLabel(text);
+        label->setBuddy(buddy);
+        line->addWidget(label);
+    };
+    addLabel(tr("Case"), m_case);
+    m_case->setAccessibleName(tr("Case"));
+    m_case->setToolTip(tr("The script of draws and button presses that is predicted"));
+    m_case->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    static_cast<QComboBox*>(m_case)->setMinimumContentsLength(14);
+    m_case->setMaximumWidth(fontMetrics().averageCharWidth() * 48);
+    line->addWidget(m_case, 2);
+    auto* edit = new QToolButton;
+    edit->setIcon(look::icon(QStringLiteral("edit")));
+    edit->setToolTip(tr("Edit Cases\u2026"));
+    edit->setAccessibleName(tr("Edit cases"));
+    line->addWidget(edit);
+    line->addStretch(1);
+
+    m_view = addSwitch(line, tr("Show"),
+                       {{sayView(document::View::Before), int(document::View::Before)},
+                        {sayView(document::View::After), int(document::View::After)},
+                        {sayView(document::View::Both), int(document::View::Both)}},
+                       {tr("The coach as it is today"), tr("The coach when the job is done"),
+                        tr("Both: added parts heavy, removed parts crossed")});
+    addLabel(tr("New parts are"), m_stage);
+    m_stage->setAccessibleName(tr("Stage of new parts"));
+    for (const auto stage : {document::Stage::Existing, document::Stage::Added})
+        m_stage->addItem(sayStage(stage), int(stage));
+    static_cast<QComboBox*>(m_stage)->setMinimumContentsLength(8);
+    line->addWidget(m_stage);
+    line->addSpacing(6);
+    m_units = addSwitch(line, tr("Units"), {{tr("US"), int(UnitSystem::Us)}, {tr("Metric"), int(UnitSystem::Metric)}},
+                        {tr("Gallons, feet, \u00B0F, psi"), tr("Liters, meters, \u00B0C, kPa")});
+
+    connect(m_case, &QComboBox::activated, this, [this] { m_session.setCaseName(m_case->currentText()); });
+    connect(m_stage, &QComboBox::activated, this, [this](int i) {
+        m_session.setNewStage(static_cast<document::Stage>(m_stage->itemData(i).toInt()));
+    });
+    connect(m_view, &QButtonGroup::idClicked, this, [this](int id) { m_session.setView(static_cast<document::View>(id)); });
+    connect(m_units, &QButtonGroup::idClicked, this, [this](int id) { m_session.setUnits(static_cast<UnitSystem>(id)); });
+    connect(edit, &QToolButton::clicked, this, &CaseBar::editCasesRequested);
+    connect(&session, &Session::viewChanged, this, &CaseBar::refresh);
+    connect(&session, &Session::caseChanged, this, &CaseBar::refreshCases);
+    connect(&session, &Session::changed, this, &CaseBar::refreshCases);
+    refresh();
+    refreshCases();
+}
+
+QButtonGroup* CaseBar::addSwitch(QHBoxLayout* line, const QString& name, const QList<QPair<QString, int>>& choices,
+                                 const QStringList& tips)
+{
+    auto* group = new QButtonGroup(this);
+    group->setExclusive(true);
+    auto* label = new QLabel(name);
+    line->addWidget(label);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(0);
+    for (qsizetype i = 0; i < choices.size(); ++i) {
+        auto* button = new QToolButton;
+        button->setText(choices[i].first);
+        button->setCheckable(true);
+        button->setAccessibleName(tr("%1: %2").arg(name, choices[i].first));
+        button->setToolTip(tips.value(i));
+        button->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
+        row->addWidget(button);
+        group->addButton(button, choices[i].second);
+    }
+    line->addLayout(row);
+    return group;
+}
+
+void CaseBar::refresh()
+{
+    if (auto* button = m_view->button(int(m_session.view())))
+        button->setChecked(true);
+    if (auto* button = m_units->button(int(m_session.units())))
+        button->setChecked(true);
+    m_stage->setCurrentIndex(m_stage->findData(int(m_session.newStage())));
+}
+
+void CaseBar::refreshCases()
+{
+    QStringList names;
+    for (const auto& one : m_session.drawing().cases)
+        names << plain(one.name);
+    QStringList shown;
+    for (int i = 0; i < m_case->count(); ++i)
+        shown << m_case->itemText(i);
+    if (shown != names) {
+        m_case->clear();
+        m_case->addItems(names);
+    }
+    m_case->setPlaceholderText(tr("No cases yet"));
+    m_case->setCurrentIndex(static_cast<int>(names.indexOf(m_session.caseName())));
+    m_case->setEnabled(!names.isEmpty());
+}
+
+}  // namespace tapward::app

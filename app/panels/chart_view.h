@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QtCharts/QChartView>
+#include <memory>
+#include <set>
+#include <vector>
+
+#include "panels/chart_data.h"
+
+class QValueAxis;
+
+namespace tapward::app {
+
+/// The picture of the warm-up chart: lines by Qt Charts; levels, events and crosshair painted over them
+/// from the data itself.
+class ChartView final : public QChartView {
+    Q_OBJECT
+public:
+    explicit ChartView(QWidget* parent = nullptr);
+
+    struct Content {
+        std::shared_ptr<const study::Prediction> keep;  ///< owns `result`
+        const study::CaseResult* result = nullptr;
+        ChartAxis axis = ChartAxis::Time;
+        UnitSystem units = UnitSystem::Us;
+        bool stale = false;
+        bool fire = false;
+        std::set<std::string> hidden;                   ///< series ids
+    };
+    void show(const Content& content);
+    /// The sample under the crosshair.
+    std::size_t crosshair() const { return m_crosshair; }
+    void setTime(double t_s);
+    const Content& content() const { return m_content; }
+
+Q_SIGNALS:
+    void crosshairMoved();
+    void timePicked(double t_s);
+
+protected:
+    void drawForeground(QPainter* painter, const QRectF& rect) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void leaveEvent(QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override { event->ignore(); }
+    void focusInEvent(QFocusEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+
+private:
+    void rebuild();
+    void styleAxes();
+    void paintLevels(QPainter& painter, const QRectF& area) const;
+    void paintEvents(QPainter& painter, const QRectF& area) const;
+    double xOf(double shown, const QRectF& area) const;
+    double yOf(double shown, const QRectF& area) const;
+    void point(QPointF position);
+
+    Content m_content;
+    std::vector<double> m_x;
+    std::size_t m_crosshair = 0;
+    double m_time = 0;
+    bool m_hovering = false;
+    QValueAxis *m_bottom, *m_left, *m_right;
+};
+
+}  // namespace tapward::app

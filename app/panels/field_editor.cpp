@@ -1,0 +1,308 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "panels/field_editor.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QGridLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QToolButton>
+
+#include "panels/curve_editor.h"
+#include "panels/icons.h"
+#include "panels/quiet_combo.h"
+#include "panels/say.h"
+#include "panels/value_edit.h"
+
+namespace tapward::app {
+
+using parts::FieldType;
+
+FieldEditor::FieldEditor(Session& session, const parts::PartKind& kind, const parts::Field& field,
+                         QGridLayout& grid, QWidget* parent)
+    : QObject(parent), m_session(session), m_kind(kind), m_field(field), m_label(new QLabel(say(field.label), parent)),
+      m_complaint(new QLabel(parent)), m_reset(new QToolButton(parent))
+{
+    const QString name = say(field.label);
+    const QString help = say(field.help);
+    m_label->setWordWrap(true);
+    m_label->setToolTip(help);
+    buildEditor(parent);
+    m_editor->setAccessibleName(name);
+    m_editor->setAccessibleDescription(help);
+    m_editor->setToolTip(help);
+    m_label->setBuddy(m_value ? static_cast<QWidget*>(m_value) : m_editor);
+
+    m_complaint->setWordWrap(true);
+    m_complaint->setObjectName(QStringLiteral("complaint"));
+    m_complaint->hide();
+
+    m_reset->setIcon(look::icon(QStringLiteral("reset")));
+    m_reset->setAutoRaise(true);
+    m_reset->setAccessibleName(tr("Reset %1 to the default").arg(name));
+    m_reset->setToolTip(tr("Reset to the default"));
+    connect(m_reset, &QToolButton::clicked, this, &FieldEditor::reset);
+
+    if (field.type == FieldType::Number || field.type == FieldType::Count || field.type == FieldType::Curve) {
+        m_basis = new QuietCombo(parent);
+        m_basis->setAccessibleName(tr("Basis of %1").arg(name));
+        for (const auto basis : {parts::Basis::Measured, parts::Basis::DataSheet, parts::Basis::Estimated})
+            m_basis->addItem(sayBasis(basis), static_cast<int>(basis));
+        connect(m_basis, &QComboBox::activated, this, [this](int index) {
+            storeBasis(static_cast<parts::Basis>(m_basis->itemData(index).toInt()));
+        });
+    }
+
+    const int row = grid.rowCount();
+    if (m_curve) {
+        grid.addWidget(m_label, row, 0, 1, 2);
+        grid.addWidget(m_basis, row, 2);
+        grid.addWidget(m_reset, row, 3);
+        grid.addWidget(m_editor, row + 1, 0, 1, 4);
+        grid.addWidget(m_complaint, row + 2, 0, 1, 4);
+    } else if (m_flag) {
+        m_label->hide();
+        grid.addWidget(m_editor, row, 0, 1, 3);
+        grid.addWidget(m_reset, row, 3);
+        grid.addWidget(m_complaint, row + 1, 0, 1, 4);
+    } else {
+        grid.addWidget(m_label, row, 0);
+        grid.addWidget(m_editor, row, 1, 1, m_basis ? 1 : 2);
+        if (m_basis)
+            grid.addWidget(m_basis, row, 2);
+        grid.addWidget(m_reset, row, 3);
+        grid.addWidget(m_complaint, row + 1, 0, 1, 4);
+    }
+}
+
+void FieldEditor::buildEditor(QWidget* parent)
+{
+    switch (m_field.type) {
+    case FieldType::Number:
+    case FieldType::Count: {
+        const bool count = m_field.type == FieldType::Count;
+        m_value = new ValueEdit(m_field.quantity, m_session.units(), parent);
+        m_value->setAccessibleName(say(m_field.label));
+        m_value->setAccessibleDescription(say(m_field.help));
+        m_value->setWholeNumbers(count);
+        m_value->setMinimumWidth(m_value->fontMetrics().horizontalAdvance(QStringLiteral("00000.00")));
+        m_value->setCheck([this](double si) { return parts::refusal(m_kind, m_field, si); });
+        connect(m_value, &ValueEdit::committed, this, [this](double si) { store(si); });
+        connect(m_value, &ValueEdit::complaint, this, &FieldEditor::complain);
+        m_unit = new QLabel(parent);
+        auto* box = new QWidget(parent);
+        auto* line = new QHBoxLayout(box);
+        line->setContentsMargins(0, 0, 0, 0);
+        line->setSpacing(4);
+        line->addWidget(m_value, 1);
+        line->addWidget(m_unit);
+        m_unit->setMinimumWidth(m_unit->fontMetrics().horizontalAdvance(QStringLiteral("gpm")));
+        m_editor = box;
+        box->setFocusProxy(m_value);
+        return;
+    }
+    case FieldType::Choice:
+    case FieldType::PartRef:
+        m_choice = new QuietCombo(parent);
+        if (m_field.type == FieldType::Choice)
+            for (const auto& choice : m_field.choices)
+                m_choice->addItem(say(choice.title), plain(choice.id));
+        m_choice->setPlaceholderText(tr("mixed"));
+        connect(m_choice, &QComboBox::activated, this, [this](int index) {
+            store(m_choice->itemData(index).toString().toStdString());
+        });
+        m_editor = m_choice;
+        return;
+    case FieldType::Flag:
+        m_flag = new QCheckBox(say(m_field.label), parent);
+        connect(m_flag, &QCheckBox::clicked, this, [this](bool on) {
+            m_flag->setTristate(false);
+            store(on);
+        });
+        m_editor = m_flag;
+        return;
+    case FieldType::Text:
+        m_text = new QLineEdit(parent);
+        connect(m_text, &QLineEdit::editingFinished, this, [this] {
+            if (m_text->isModified() && !m_filling) {
+                m_text->setModified(false);
+                store(m_text->text().toStdString());
+            }
+        });
+        m_editor = m_text;
+        return;
+    case FieldType::Curve:
+        m_curve = new CurveEditor(m_field, m_session.units(), parent);
+        connect(m_curve, &CurveEditor::committed, this, [this](const parts::Curve& curve) {
+            if (const auto refused = parts::refusal(m_kind, m_field, curve))
+                complain(sayProblem(*refused, m_session.units()));
+            else
+                store(curve);
+        });
+        connect(m_curve, &CurveEditor::complaint, this, &FieldEditor::complain);
+        m_editor = m_curve;
+        return;
+    }
+}
+
+void FieldEditor::setParts(const std::vector<document::PartId>& ids)
+{
+    m_ids = ids;
+    refresh();
+}
+
+namespace {
+parts::Value valueOf(const parts::Values& values, const parts::Field& field)
+{
+    switch (field.type) {
+    case FieldType::Number:
+    case FieldType::Count: return values.number(field.key);
+    case FieldType::Flag: return values.flag(field.key);
+    case FieldType::Curve: return values.curve(field.key);
+    default: return values.text(field.key);
+    }
+}
+}  // namespace
+
+std::optional<parts::Value> FieldEditor::sharedValue() const
+{
+    std::optional<parts::Value> shared;
+    for (const auto id : m_ids) {
+        const document::Part* part = m_session.drawing().find(id);
+        if (!part)
+            continue;
+        auto value = valueOf(document::values(*part), m_field);
+        if (shared && *shared != value)
+            return std::nullopt;
+        shared = std::move(value);
+    }
+    return shared;
+}
+
+void FieldEditor::refreshRefs()
+{
+    const QString kinds = QLatin1Char(' ') + plain(m_field.refKinds) + QLatin1Char(' ');
+    m_choice->clear();
+    m_choice->addItem(tr("Automatic"), QString());
+    for (const auto& part : m_session.drawing().parts) {
+        const QString padded = QLatin1Char(' ') + plain(part.kind) + QLatin1Char(' ');
+        if (m_field.refKinds.empty() || kinds.contains(padded))
+            m_choice->addItem(sayPart(part), QString::number(part.id));
+    }
+}
+
+void FieldEditor::refresh()
+{
+    m_filling = true;
+    const UnitSystem units = m_session.units();
+    const auto shared = sharedValue();
+    bool anySet = false, sameBasis = true;
+    std::optional<parts::Basis> basis;
+    for (const auto id : m_ids) {
+        const document::Part* part = m_session.drawing().find(id);
+        if (!part)
+            continue;
+        const parts::Values values = document::values(*part);
+        anySet = anySet || values.isSet(m_field.key);
+        if (basis && *basis != values.basis(m_field.key))
+            sameBasis = false;
+        basis = values.basis(m_field.key);
+    }
+    if (m_value) {
+        m_value->setUnits(units);
+        m_unit->setText(unitSymbol(m_field.quantity, units));
+        if (shared)
+            m_value->setValue(std::get<double>(*shared));
+        else
+            m_value->setMixed();
+    } else if (m_choice) {
+        if (m_field.type == FieldType::PartRef)
+            refreshRefs();
+        const int at = shared ? m_choice->findData(plain(std::get<std::string>(*shared))) : -1;
+        if (shared && at < 0) {  // a part that is gone, or a choice of a later version
+            m_choice->addItem(tr("Missing part"), plain(std::get<std::string>(*shared)));
+            m_choice->setCurrentIndex(m_choice->count() - 1);
+        } else {
+            m_choice->setCurrentIndex(at);
+        }
+    } else if (m_flag) {
+        m_flag->setTristate(!shared);
+        m_flag->setCheckState(!shared ? Qt::PartiallyChecked
+                                      : std::get<bool>(*shared) ? Qt::Checked : Qt::Unchecked);
+    } else if (m_text) {
+        if (!(m_text->hasFocus() && m_text->isModified())) {
+            const QString text = shared ? plain(std::get<std::string>(*shared)) : QString();
+            if (m_text->text() != text)
+                m_text->setText(text);
+            m_text->setPlaceholderText(shared ? QString() : tr("mixed"));
+        }
+    } else if (m_curve) {
+        m_curve->setUnits(units);
+        if (shared)
+            m_curve->setCurve(std::get<parts::Curve>(*shared));
+        else
+            m_curve->setMixed();
+        complain({});
+    }
+    if (m_basis) {
+        m_basis->setCurrentIndex(basis && sameBasis ? m_basis->findData(static_cast<int>(*basis)) : -1);
+        m_basis->setPlaceholderText(tr("mixed"));
+        m_basis->setToolTip(anySet ? tr("Where this value comes from")
+                                   : tr("Default. Source: %1").arg(plain(m_field.source)));
+    }
+    m_reset->setEnabled(anySet);
+    m_filling = false;
+}
+
+void FieldEditor::perform(const Message& title,
+                          const std::function<std::optional<parts::Entry>(const parts::Values&)>& entry)
+{
+    document::Edit edit{title, {}};
+    for (const auto id : m_ids)
+        if (const document::Part* part = m_session.drawing().find(id))
+            edit.steps.push_back(document::SetField{id, std::string(m_field.key), entry(document::values(*part))});
+    if (edit.steps.empty())
+        return;
+    if (const auto refused = m_session.perform(std::move(edit))) {
+        if (m_value)
+            m_value->complain(*refused);
+        else
+            complain(sayProblem(*refused, m_session.units()));
+        return;
+    }
+    refresh();
+}
+
+void FieldEditor::store(const parts::Value& value)
+{
+    // A typed value is an estimate until somebody says where it comes from.
+    perform(Message("Set {0}", {std::string(m_field.label)}), [&](const parts::Values& values) {
+        const auto basis = values.isSet(m_field.key) ? values.basis(m_field.key) : parts::Basis::Estimated;
+        return std::optional(parts::Entry{value, basis});
+    });
+}
+
+void FieldEditor::storeBasis(parts::Basis basis)
+{
+    perform(Message("Set basis of {0}", {std::string(m_field.label)}), [&](const parts::Values& values) {
+        return std::optional(parts::Entry{valueOf(values, m_field), basis});
+    });
+}
+
+void FieldEditor::reset()
+{
+    if (m_value)
+        m_value->revert();
+    perform(Message("Reset {0}", {std::string(m_field.label)}),
+            [](const parts::Values&) { return std::optional<parts::Entry>(); });
+}
+
+void FieldEditor::complain(const QString& text)
+{
+    m_complaint->setVisible(!text.isEmpty());
+    m_complaint->setText(text.isEmpty() ? QString()
+                                        : QStringLiteral("\u25B2 %1").arg(text));
+    m_complaint->setAccessibleName(text.isEmpty() ? QString() : tr("%1: %2").arg(say(m_field.label), text));
+}
+
+}  // namespace tapward::app

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QColor>
+#include <QIcon>
+#include <QPalette>
+#include <QString>
+
+#include "review/finding.h"
+
+namespace tapward::app::look {
+
+/// Colours come from the drawing's Theme, so that a danger looks the same beside the drawing as in it.
+QColor severity(review::Severity severity, const QPalette& palette);
+
+/// An icon drawn from resources/icons/<name>.svg in the palette's text colour (or `colour`), sharp at any
+/// scale; it follows a switch between light and dark.
+QIcon icon(const QString& name, QColor colour = {});
+/// Triangle, diamond or circle: the shape says it without the colour.
+QIcon severityIcon(review::Severity severity);
+QString severityWord(review::Severity severity);
+
+/// A dark palette for checks and for desktops that tell Qt nothing.
+QPalette darkPalette();
+
+}  // namespace tapward::app::look

@@ -1,0 +1,251 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "panels/outline_panel.h"
+
+#include <QCoreApplication>
+#include <QHeaderView>
+#include <QLineEdit>
+#include <QTreeWidget>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <set>
+
+#include "panels/say.h"
+
+namespace tapward::app {
+
+using document::Part;
+using document::PartId;
+
+namespace {
+
+enum Column { kName, kStage, kFlow, kWarmth };
+
+QString otherEnd(const document::Drawing& drawing, const document::PipeEnd& end)
+{
+    const Part* part = drawing.find(end.part);
+    if (!part)
+        return QCoreApplication::translate("outline", "open end");
+    const auto* port = document::kindOf(*part).port(end.port);
+    return QCoreApplication::translate("outline", "%1 at its %2")
+        .arg(sayPart(*part), port ? say(port->title).toLower() : plain(end.port));
+}
+
+}  // namespace
+
+QStringList outlineConnections(const document::Drawing& drawing, const Part& part)
+{
+    QStringList lines;
+    const parts::PartKind& kind = document::kindOf(part);
+    if (kind.isPipe) {
+        lines << QCoreApplication::translate("outline", "From %1").arg(otherEnd(drawing, part.ends[0]));
+        lines << QCoreApplication::translate("outline", "To %1").arg(otherEnd(drawing, part.ends[1]));
+        return lines;
+    }
+    for (const auto& port : kind.ports) {
+        const Part* pipe = drawing.pipeAt(part.id, port.id);
+        if (!pipe) {
+            lines << QCoreApplication::translate("outline", "%1: not connected").arg(say(port.title));
+            continue;
+        }
+        const bool first = pipe->ends[0].part == part.id && pipe->ends[0].port == port.id;
+        lines << QCoreApplication::translate("outline", "%1: by %2 to %3")
+                     .arg(say(port.title), plain(pipe->tag), otherEnd(drawing, pipe->ends[first ? 1 : 0]));
+    }
+    return lines;
+}
+
+/// Parts as the water meets them: from the supplies and heaters along the pipes, then whatever is left.
+static std::vector<PartId> flowOrder(const document::Drawing& drawing)
+{
+    std::map<PartId, std::vector<PartId>> next;
+    std::set<PartId> entered;
+    for (const auto& part : drawing.parts)
+        if (document::kindOf(part).isPipe) {
+            if (part.ends[0].part != document::kNoPart)
+                next[part.ends[0].part].push_back(part.id);
+            if (part.ends[1].part != document::kNoPart) {
+                next[part.id].push_back(part.ends[1].part);
+                entered.insert(part.ends[1].part);
+            }
+        }
+    std::vector<PartId> order;
+    std::set<PartId> seen;
+    const auto walk = [&](PartId start) {
+        std::vector<PartId> stack{start};
+        while (!stack.empty()) {
+            const PartId id = stack.back();
+            stack.pop_back();
+            if (!seen.insert(id).second)
+                continue;
+            order.push_back(id);
+            const auto& following = next[id];
+            stack.insert(stack.end(), following.rbegin(), following.rend());
+        }
+    };
+    for (const auto& part : drawing.parts)
+        if (!document::kindOf(part).isPipe && !entered.contains(part.id) && next.contains(part.id))
+            walk(part.id);
+    for (const auto& part : drawing.parts)
+        walk(part.id);
+    return order;
+}
+
+OutlinePanel::OutlinePanel(Session& session, QWidget* parent)
+    : QWidget(parent), m_session(session), m_filter(new QLineEdit), m_tree(new QTreeWidget)
+{
+    setAccessibleName(tr("Outline"));
+    m_filter->setPlaceholderText(tr("Find a tag or a kind"));
+    m_filter->setAccessibleName(tr("Find in outline"));
+    m_filter->setClearButtonEnabled(true);
+    m_tree->setAccessibleName(tr("Outline of the drawing"));
+    m_tree->setColumnCount(4);
+    m_tree->setHeaderLabels({tr("Part"), tr("Stage"), tr("Flow"), tr("Temperature")});
+    m_tree->setSelectionMode(QAbstractItemView::ExtendedSelection);
+    m_tree->setFrameShape(QFrame::NoFrame);
+    m_tree->setUniformRowHeights(true);
+    m_tree->header()->setStretchLastSection(false);
+    m_tree->header()->setSectionResizeMode(kName, QHeaderView::Stretch);
+    m_tree->header()->setMinimumSectionSize(40);
+    for (const int column : {kStage, kFlow, kWarmth})
+        m_tree->header()->setSectionResizeMode(column, QHeaderView::ResizeToContents);
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(4, 4, 4, 4);
+    all->setSpacing(4);
+    all->addWidget(m_filter);
+    all->addWidget(m_tree, 1);
+
+    connect(m_filter, &QLineEdit::textChanged, this, &OutlinePanel::filter);
+    connect(m_filter, &QLineEdit::returnPressed, this, [this] {
+        for (int i = 0; i < m_tree->topLevelItemCount(); ++i)
+            if (auto* item = m_tree->topLevelItem(i); !item->isHidden()) {
+                m_tree->setCurrentItem(item);
+                m_session.requestJump(item->data(0, Qt::UserRole).toInt());
+                return;
+            }
+    });
+    connect(m_tree, &QTreeWidget::itemSelectionChanged, this, [this] {
+        if (m_filling)
+            return;
+        std::vector<PartId> ids;
+        for (const auto* item : m_tree->selectedItems())
+            ids.push_back((item->parent() ? item->parent() : item)->data(0, Qt::UserRole).toInt());
+        std::ranges::sort(ids);
+        ids.erase(std::unique(ids.begin(), ids.end()), ids.end());
+        m_filling = true;
+        m_session.select(std::move(ids));
+        m_filling = false;
+    });
+    connect(m_tree, &QTreeWidget::itemActivated, this, [this](QTreeWidgetItem* item) {
+        m_session.requestJump((item->parent() ? item->parent() : item)->data(0, Qt::UserRole).toInt());
+    });
+    connect(&session, &Session::changed, this, &OutlinePanel::rebuild);
+    connect(&session, &Session::selectionChanged, this, &OutlinePanel::showSelection);
+    for (const auto signal : {&Session::predictionChanged, &Session::timeChanged, &Session::viewChanged, &Session::caseChanged})
+        connect(&session, signal, this, &OutlinePanel::refreshLive);
+    rebuild();
+}
+
+void OutlinePanel::rebuild()
+{
+    m_filling = true;
+    std::set<PartId> open;
+    for (int i = 0; i < m_tree->topLevelItemCount(); ++i)
+        if (m_tree->topLevelItem(i)->isExpanded())
+            open.insert(m_tree->topLevelItem(i)->data(0, Qt::UserRole).toInt());
+    const auto* current = m_tree->currentItem();
+    const PartId focused = current ? current->data(0, Qt::UserRole).toInt() : document::kNoPart;
+    m_tree->clear();
+    const auto& drawing = m_session.drawing();
+    for (const PartId id : flowOrder(drawing)) {
+        const Part* part = drawing.find(id);
+        if (!part)
+            continue;
+        auto* item = new QTreeWidgetItem(m_tree);
+        item->setText(kName, sayPart(*part));
+        item->setToolTip(kName, sayPart(*part));
+        item->setText(kStage, sayStage(part->stage));
+        item->setData(0, Qt::UserRole, id);
+        const QStringList connections = outlineConnections(drawing, *part);
+        item->setData(0, Qt::AccessibleDescriptionRole, connections.join(QStringLiteral("; ")));
+        for (const QString& line : connections) {
+            auto* child = new QTreeWidgetItem(item);
+            child->setText(kName, line);
+            child->setToolTip(kName, line);
+            child->setFirstColumnSpanned(true);
+        }
+        if (open.contains(id))
+            item->setExpanded(true);
+        if (id == focused)
+            m_tree->setCurrentItem(item, 0, QItemSelectionModel::NoUpdate);
+    }
+    m_filling = false;
+    filter();
+    showSelection();
+    refreshLive();
+}
+
+void OutlinePanel::filter()
+{
+    const QString wanted = m_filter->text().trimmed();
+    for (int i = 0; i < m_tree->topLevelItemCount(); ++i) {
+        auto* item = m_tree->topLevelItem(i);
+        item->setHidden(!wanted.isEmpty() && !item->text(kName).contains(wanted, Qt::CaseInsensitive));
+    }
+}
+
+void OutlinePanel::showSelection()
+{
+    if (m_filling)
+        return;
+    m_filling = true;
+    const auto selected = m_session.selection();
+    QTreeWidgetItem* first = nullptr;
+    for (int i = 0; i < m_tree->topLevelItemCount(); ++i) {
+        auto* item = m_tree->topLevelItem(i);
+        const bool on = std::ranges::find(selected, item->data(0, Qt::UserRole).toInt()) != selected.end();
+        item->setSelected(on);
+        if (on && !first)
+            first = item;
+    }
+    if (first)
+        m_tree->scrollToItem(first);
+    m_filling = false;
+}
+
+void OutlinePanel::refreshLive()
+{
+    const auto* result = m_session.currentCase();
+    const UnitSystem units = m_session.units();
+    std::map<PartId, std::pair<double, double>> live;  // flow, mean temperature
+    if (result && !m_session.isStale() && !result->snapshot.empty()) {
+        const auto& shot = result->snapshot;
+        const std::size_t moment = shot.momentAt(m_session.time());
+        for (std::size_t i = 0; i < shot.tracks.size(); ++i) {
+            const auto& track = shot.tracks[i];
+            double sum = 0;
+            for (int p = 0; p < track.points; ++p)
+                sum += shot.celsius[moment * shot.stride + track.offset + static_cast<std::size_t>(p)];
+            live.insert({track.part, {shot.flow_m3s[moment * shot.tracks.size() + i],
+                                      track.points > 0 ? sum / track.points : NAN}});
+        }
+    }
+    for (int i = 0; i < m_tree->topLevelItemCount(); ++i) {
+        auto* item = m_tree->topLevelItem(i);
+        const auto found = live.find(item->data(0, Qt::UserRole).toInt());
+        const bool has = found != live.end();
+        item->setText(kFlow, has ? sayMeasure(found->second.first, Quantity::Flow, units) : QString());
+        item->setText(kWarmth, has ? sayMeasure(found->second.second, Quantity::Temperature, units) : QString());
+        item->setTextAlignment(kFlow, Qt::AlignRight | Qt::AlignVCenter);
+        item->setTextAlignment(kWarmth, Qt::AlignRight | Qt::AlignVCenter);
+    }
+}
+
+void OutlinePanel::focusFilter()
+{
+    m_filter->setFocus(Qt::ShortcutFocusReason);
+    m_filter->selectAll();
+}
+
+}  // namespace tapward::app

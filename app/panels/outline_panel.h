@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+
+#include "session/session.h"
+
+class QLineEdit;
+class QTreeWidget;
+class QTreeWidgetItem;
+
+namespace tapward::app {
+
+/// The drawing as words: every part with its kind, stage, what it is joined to, and the flow and warmth in
+/// it at the slider's second. A full equivalent of the picture; selecting here selects there.
+class OutlinePanel final : public QWidget {
+    Q_OBJECT
+public:
+    explicit OutlinePanel(Session& session, QWidget* parent = nullptr);
+    void focusFilter();
+    QTreeWidget& tree() { return *m_tree; }
+
+private:
+    void rebuild();
+    void refreshLive();
+    void showSelection();
+    void filter();
+
+    Session& m_session;
+    QLineEdit* m_filter;
+    QTreeWidget* m_tree;
+    bool m_filling = false;
+};
+
+/// "run_a to L4, Pipe run (joined to P1)" and the like, one line per port or pipe end.
+QStringList outlineConnections(const document::Drawing& drawing, const document::Part& part);
+
+}  // namespace tapward::app
