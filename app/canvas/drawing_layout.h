@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QPainterPath>
+#include <QPointF>
+#include <QRectF>
+#include <QStringList>
+#include <QTransform>
+#include <map>
+#include <vector>
+
+#include "canvas/paint_drawing.h"
+#include "canvas/pipe_use.h"
+#include "document/drawing.h"
+
+namespace tapward::app {
+
+/// A pipe as it lies on the canvas.
+struct PipeShape {
+    document::PartId id = document::kNoPart;
+    document::Stage stage = document::Stage::Existing;
+    PipeTrace trace;
+    std::vector<QPointF> corners;    ///< ends included
+    QPainterPath path;               ///< with hops where it passes over another pipe
+    std::array<bool, 2> loose{};     ///< an end that hangs free
+    friend bool operator==(const PipeShape& a, const PipeShape& b);
+};
+
+/// A part's symbol as it stands on the canvas.
+struct SymbolShape {
+    document::PartId id = document::kNoPart;
+    const parts::PartKind* kind = nullptr;
+    document::Stage stage = document::Stage::Existing;
+    QPointF at;
+    int turn = 0;
+    bool flipped = false;
+    std::vector<QPointF> openPorts;  ///< ports without a pipe
+    QString text;                    ///< of a note: what it says, drawn inside
+    QRectF box() const;              ///< turned symbol box on the canvas
+    friend bool operator==(const SymbolShape&, const SymbolShape&) = default;
+};
+
+/// Tag and values beside a part, or along a pipe.
+struct LabelShape {
+    document::PartId id = document::kNoPart;
+    document::Stage stage = document::Stage::Existing;
+    QString tag;
+    QStringList values;
+    QRectF box;                      ///< canvas units
+    Qt::Alignment align = Qt::AlignLeft;
+    double size = 9;                 ///< letter size in canvas units
+    friend bool operator==(const LabelShape&, const LabelShape&) = default;
+};
+
+/// The join through an absent part with two present pipes.
+struct BridgeShape {
+    document::PartId part = document::kNoPart;
+    PipeUse use = PipeUse::Plain;
+    QPointF a, middle, b;
+    friend bool operator==(const BridgeShape&, const BridgeShape&) = default;
+};
+
+/// Where everything is, for one view. Items, print and hit testing all read it.
+struct DrawingLayout {
+    std::vector<PipeShape> pipes;
+    std::vector<SymbolShape> symbols;
+    std::vector<LabelShape> labels;
+    std::vector<BridgeShape> bridges;
+    QRectF bounds;
+
+    const PipeShape* pipe(document::PartId id) const;
+    const SymbolShape* symbol(document::PartId id) const;
+};
+
+DrawingLayout layoutOf(const document::Drawing& drawing, const PaintOptions& options);
+
+QPointF toCanvas(const document::Point& point);
+document::Point toDrawing(const QPointF& point);
+
+/// The values a kind shows beside its symbol, in the reader's units.
+QStringList shownValues(const document::Part& part, UnitSystem units);
+
+/// Free sides for the labels: hand-placed ones stay, the others go where they cover least.
+void placeLabels(const document::Drawing& drawing, const PaintOptions& options, DrawingLayout& layout);
+
+}  // namespace tapward::app

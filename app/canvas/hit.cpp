@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "canvas/hit.h"
+
+#include <QLineF>
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace tapward::app {
+
+namespace {
+
+double distance(const QPointF& a, const QPointF& b)
+{
+    return std::hypot(a.x() - b.x(), a.y() - b.y());
+}
+
+QPointF nearestOn(const QPointF& a, const QPointF& b, const QPointF& at)
+{
+    const QPointF d = b - a;
+    const double square = QPointF::dotProduct(d, d);
+    const double share = square > 0 ? std::clamp(QPointF::dotProduct(at - a, d) / square, 0.0, 1.0) : 0.0;
+    return a + d * share;
+}
+
+double length(const std::vector<QPointF>& corners)
+{
+    double sum = 0;
+    for (std::size_t i = 0; i + 1 < corners.size(); ++i)
+        sum += distance(corners[i], corners[i + 1]);
+    return sum;
+}
+
+/// The nearest place on the pipe; `gap` is how far away it is.
+PipeSpot nearest(const PipeShape& pipe, const QPointF& at, double* gap)
+{
+    PipeSpot best;
+    best.pipe = pipe.id;
+    *gap = std::numeric_limits<double>::infinity();
+    double walked = 0;
+    const double total = length(pipe.corners);
+    for (std::size_t i = 0; i + 1 < pipe.corners.size(); ++i) {
+        const QPointF a = pipe.corners[i], b = pipe.corners[i + 1];
+        const QPointF place = nearestOn(a, b, at);
+        if (const double now = distance(place, at); now < *gap) {
+            *gap = now;
+            best.segment = i;
+            best.at = place;
+            best.share = total > 0 ? (walked + distance(a, place)) / total : 0.5;
+            best.level = std::abs(a.y() - b.y()) < 0.01;
+        }
+        walked += distance(a, b);
+    }
+    return best;
+}
+
+}  // namespace
+
+document::PartId HitTest::symbolAt(const QPointF& at, double slack) const
+{
+    for (auto symbol = m_layout.symbols.rbegin(); symbol != m_layout.symbols.rend(); ++symbol)
+        if (symbol->box().adjusted(-slack, -slack, slack, slack).contains(at))
+            return symbol->id;
+    return document::kNoPart;
+}
+
+document::PartId HitTest::labelAt(const QPointF& at) const
+{
+    for (const auto& label : m_layout.labels)
+        if (label.box.contains(at))
+            return label.id;
+    return document::kNoPart;
+}
+
+std::optional<PipeSpot> HitTest::pipeAt(const QPointF& at, double reach) const
+{
+    std::optional<PipeSpot> best;
+    double bestGap = reach;
+    for (const auto& pipe : m_layout.pipes) {
+        double gap = 0;
+        const auto spot = nearest(pipe, at, &gap);
+        if (gap <= bestGap) {
+            bestGap = gap;
+            best = spot;
+        }
+    }
+    return best;
+}
+
+std::optional<PipeSpot> HitTest::spotOn(document::PartId id, const QPointF& at, double step) const
+{
+    const auto* pipe = m_layout.pipe(id);
+    if (pipe == nullptr || pipe->corners.size() < 2)
+        return std::nullopt;
+    double gap = 0;
+    auto spot = nearest(*pipe, at, &gap);
+    if (step > 0) {
+        const QPointF a = pipe->corners[spot.segment], b = pipe->corners[spot.segment + 1];
+        QPointF snapped = spot.at;
+        if (spot.level)
+            snapped.setX(std::round(spot.at.x() / step) * step);
+        else
+            snapped.setY(std::round(spot.at.y() / step) * step);
+        const QPointF kept = nearestOn(a, b, snapped);
+        double moved = 0;
+        const auto segment = spot.segment;
+        spot = nearest(*pipe, kept, &moved);
+        spot.segment = segment;
+    }
+    return spot;
+}
+
+std::vector<PortSpot> HitTest::openPorts() const
+{
+    std::vector<PortSpot> result;
+    for (const auto& symbol : m_layout.symbols) {
+        const auto* part = m_drawing.find(symbol.id);
+        for (const auto& port : symbol.kind->ports)
+            if (m_drawing.pipeAt(symbol.id, port.id) == nullptr)
+                result.push_back({{symbol.id, std::string(port.id), {}}, document::kNoPart, 0,
+                                  toCanvas(document::portPlace(*part, port))});
+    }
+    for (const auto& pipe : m_layout.pipes)
+        for (int end = 0; end < 2; ++end)
+            if (pipe.loose[static_cast<std::size_t>(end)] && !pipe.corners.empty()) {
+                const QPointF at = end == 0 ? pipe.corners.front() : pipe.corners.back();
+                result.push_back({{document::kNoPart, {}, toDrawing(at)}, pipe.id, end, at});
+            }
+    return result;
+}
+
+std::optional<PortSpot> HitTest::portAt(const QPointF& at, double reach) const
+{
+    std::optional<PortSpot> best;
+    double bestGap = reach;
+    for (auto& port : openPorts()) {
+        const double gap = distance(port.at, at);
+        if (gap > bestGap)
+            continue;
+        if (const auto* symbol = m_layout.symbol(port.end.part)) {
+            const QRectF box = symbol->box();
+            const double dx = box.width() * 0.3, dy = box.height() * 0.3;
+            if (box.adjusted(dx, dy, -dx, -dy).contains(at))
+                continue;
+        }
+        bestGap = gap;
+        best = port;
+    }
+    return best;
+}
+
+std::vector<document::PartId> HitTest::allAt(const QPointF& at, double reach) const
+{
+    std::vector<document::PartId> result;
+    for (auto symbol = m_layout.symbols.rbegin(); symbol != m_layout.symbols.rend(); ++symbol)
+        if (symbol->box().contains(at))
+            result.push_back(symbol->id);
+    for (const auto& pipe : m_layout.pipes) {
+        double gap = 0;
+        nearest(pipe, at, &gap);
+        if (gap <= reach)
+            result.push_back(pipe.id);
+    }
+    return result;
+}
+
+std::vector<document::PartId> HitTest::touching(const QRectF& band) const
+{
+    std::vector<document::PartId> result;
+    for (const auto& symbol : m_layout.symbols)
+        if (symbol.box().intersects(band))
+            result.push_back(symbol.id);
+    for (const auto& pipe : m_layout.pipes)
+        for (std::size_t i = 0; i + 1 < pipe.corners.size(); ++i)
+            if (QRectF(pipe.corners[i], pipe.corners[i + 1]).normalized().adjusted(-0.5, -0.5, 0.5, 0.5).intersects(band)) {
+                result.push_back(pipe.id);
+                break;
+            }
+    return result;
+}
+
+}  // namespace tapward::app

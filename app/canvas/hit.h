@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "canvas/drawing_layout.h"
+
+namespace tapward::app {
+
+/// A port's place, or a pipe's loose end.
+struct PortSpot {
+    document::PipeEnd end;           ///< what a pipe attached here would hold; a loose end has no part
+    document::PartId pipe = document::kNoPart;  ///< whose loose end it is
+    int pipeEnd = 0;
+    QPointF at;
+    friend bool operator==(const PortSpot&, const PortSpot&) = default;
+};
+
+/// A place on a pipe.
+struct PipeSpot {
+    document::PartId pipe = document::kNoPart;
+    std::size_t segment = 0;         ///< between corners[segment] and the next
+    QPointF at;                      ///< the nearest place on it
+    double share = 0;                ///< of the drawn length, from ends[0]
+    bool level = true;
+};
+
+/// What is under a point. Distances in canvas units; callers turn pixels into them by the zoom.
+class HitTest {
+public:
+    HitTest(const document::Drawing& drawing, const DrawingLayout& layout) : m_drawing(drawing), m_layout(layout) {}
+
+    document::PartId symbolAt(const QPointF& at, double slack = 0) const;
+    document::PartId labelAt(const QPointF& at) const;
+    std::optional<PipeSpot> pipeAt(const QPointF& at, double reach) const;
+    /// The nearest free port or loose end within reach. The middle of a symbol belongs to its body.
+    std::optional<PortSpot> portAt(const QPointF& at, double reach) const;
+    std::vector<PortSpot> openPorts() const;
+    /// Everything under the point, topmost first, for cycling with Tab.
+    std::vector<document::PartId> allAt(const QPointF& at, double reach) const;
+    std::vector<document::PartId> touching(const QRectF& band) const;
+    /// A place on this pipe near `at`, on the grid along the pipe when `step` > 0.
+    std::optional<PipeSpot> spotOn(document::PartId pipe, const QPointF& at, double step) const;
+
+private:
+    const document::Drawing& m_drawing;
+    const DrawingLayout& m_layout;
+};
+
+}  // namespace tapward::app

@@ -1,0 +1,184 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "canvas/canvas_text.h"
+#include "canvas/drawing_layout.h"
+
+namespace tapward::app {
+
+namespace {
+
+constexpr double kGap = 3.0;
+
+struct Size {
+    double width, height;
+};
+
+Size labelSize(const LabelShape& label)
+{
+    double width = textWidth(label.tag, label.size, true);
+    for (const auto& value : label.values)
+        width = std::max(width, textWidth(value, label.size));
+    const auto lines = label.values.size() + (label.tag.isEmpty() ? 0 : 1);
+    return {width + 1, lineHeight(label.size) * static_cast<double>(lines)};
+}
+
+/// What a label should keep clear of, with how much it hurts to cover it.
+struct Obstacle {
+    QRectF box;
+    double weight;
+};
+
+double coveredBy(const QRectF& box, const std::vector<Obstacle>& obstacles)
+{
+    double sum = 0;
+    for (const auto& obstacle : obstacles) {
+        const QRectF common = box & obstacle.box;
+        if (!common.isEmpty())
+            sum += obstacle.weight * (2 + common.width() * common.height());
+    }
+    return sum;
+}
+
+struct Candidate {
+    QRectF box;
+    Qt::Alignment align;
+    double bias;  // habit: above first, then below, then the sides
+};
+
+std::vector<Candidate> around(const QRectF& symbol, const Size& size)
+{
+    const auto [w, h] = size;
+    const double cx = symbol.center().x(), cy = symbol.center().y();
+    const double above = symbol.top() - kGap - h, below = symbol.bottom() + kGap;
+    const double right = symbol.right() + kGap, left = symbol.left() - kGap - w;
+    return {{{cx - w / 2, above, w, h}, Qt::AlignHCenter, 0},
+            {{cx - w / 2, below, w, h}, Qt::AlignHCenter, 1},
+            {{right, cy - h / 2, w, h}, Qt::AlignLeft, 2},
+            {{left, cy - h / 2, w, h}, Qt::AlignRight, 3},
+            {{right, above, w, h}, Qt::AlignLeft, 4},
+            {{right, below, w, h}, Qt::AlignLeft, 4},
+            {{left, above, w, h}, Qt::AlignRight, 5},
+            {{left, below, w, h}, Qt::AlignRight, 5},
+            {{cx + kGap, above, w, h}, Qt::AlignLeft, 2.5},
+            {{cx + kGap, below, w, h}, Qt::AlignLeft, 2.5},
+            {{cx - kGap - w, above, w, h}, Qt::AlignRight, 2.5},
+            {{cx - kGap - w, below, w, h}, Qt::AlignRight, 2.5}};
+}
+
+/// Places along a pipe, beside its straight pieces that are long enough.
+std::vector<Candidate> along(const PipeShape& pipe, const Size& size)
+{
+    std::vector<Candidate> result;
+    const auto [w, h] = size;
+    for (std::size_t i = 0; i + 1 < pipe.corners.size(); ++i) {
+        const QPointF a = pipe.corners[i], b = pipe.corners[i + 1], middle = (a + b) / 2;
+        const double length = std::abs(a.x() - b.x()) + std::abs(a.y() - b.y());
+        const bool level = std::abs(a.y() - b.y()) < 0.01;
+        if (length < (level ? w : h) + 8)
+            continue;
+        const double bias = 400 / length;
+        for (const double share : {0.5, 0.25, 0.75}) {
+            const QPointF at = a + (b - a) * share;
+            const double off = bias + (share == 0.5 ? 0 : 2);
+            if (level) {
+                result.push_back({{at.x() - w / 2, middle.y() - 2.5 - h, w, h}, Qt::AlignHCenter, off});
+                result.push_back({{at.x() - w / 2, middle.y() + 3.0, w, h}, Qt::AlignHCenter, off + 1});
+            } else {
+                result.push_back({{middle.x() + 3.5, at.y() - h / 2, w, h}, Qt::AlignLeft, off + 1});
+                result.push_back({{middle.x() - 3.5 - w, at.y() - h / 2, w, h}, Qt::AlignRight, off + 2});
+            }
+        }
+    }
+    return result;
+}
+
+const Candidate* best(const std::vector<Candidate>& candidates, const std::vector<Obstacle>& obstacles, double* cost)
+{
+    const Candidate* result = nullptr;
+    for (const auto& candidate : candidates) {
+        const double now = candidate.bias + coveredBy(candidate.box, obstacles);
+        if (result == nullptr || now < *cost) {
+            result = &candidate;
+            *cost = now;
+        }
+    }
+    return result;
+}
+
+std::vector<Obstacle> obstaclesIn(const DrawingLayout& layout)
+{
+    std::vector<Obstacle> obstacles;
+    for (const auto& symbol : layout.symbols)
+        obstacles.push_back({symbol.box().adjusted(1, 1, -1, -1), 1.0});
+    for (const auto& pipe : layout.pipes)
+        for (std::size_t i = 0; i + 1 < pipe.corners.size(); ++i)
+            obstacles.push_back({QRectF(pipe.corners[i], pipe.corners[i + 1]).normalized().adjusted(-1.6, -1.6, 1.6, 1.6), 3.0});
+    return obstacles;
+}
+
+}  // namespace
+
+void placeLabels(const document::Drawing& drawing, const PaintOptions& options, DrawingLayout& layout)
+{
+    auto obstacles = obstaclesIn(layout);
+    const auto add = [&](LabelShape label) {
+        obstacles.push_back({label.box.adjusted(-1, 0, 1, 0), 6.0});
+        layout.labels.push_back(std::move(label));
+    };
+    std::vector<LabelShape> open;
+    for (const auto& symbol : layout.symbols) {
+        if (!symbol.text.isEmpty())
+            continue;
+        const auto* part = drawing.find(symbol.id);
+        LabelShape label{.id = symbol.id, .stage = symbol.stage, .tag = QString::fromStdString(part->tag),
+                         .values = shownValues(*part, options.units), .box = {}, .size = options.labelSize};
+        // A join is too common to be named on the drawing; its tag is in the lists.
+        if (symbol.kind->width * symbol.kind->height <= 4 && symbol.kind->shownFields.empty() && !part->label)
+            continue;
+        if (part->label) {
+            const auto [w, h] = labelSize(label);
+            const QPointF middle = symbol.at + toCanvas(*part->label);
+            label.box = {middle.x() - w / 2, middle.y() - h / 2, w, h};
+            label.align = Qt::AlignHCenter;
+            add(std::move(label));
+        } else {
+            open.push_back(std::move(label));
+        }
+    }
+    for (auto& label : open) {
+        double cost = 0;
+        const auto candidates = around(layout.symbol(label.id)->box(), labelSize(label));
+        const auto* place = best(candidates, obstacles, &cost);
+        label.box = place->box;
+        label.align = place->align;
+        add(std::move(label));
+    }
+    if (options.snapshot != nullptr)
+        return;  // the pipes carry their temperatures instead
+    for (const auto& pipe : layout.pipes) {
+        const auto* part = drawing.find(pipe.id);
+        LabelShape label{.id = pipe.id, .stage = pipe.stage, .tag = {}, .values = {}, .box = {}, .size = options.labelSize * 0.9};
+        label.values << (QStringList{QString::fromStdString(part->tag)} + shownValues(*part, options.units)).join(QStringLiteral("  "));
+        const auto size = labelSize(label);
+        if (part->label) {
+            const QPointF middle = pipe.path.pointAtPercent(0.5) + toCanvas(*part->label);
+            label.box = {middle.x() - size.width / 2, middle.y() - size.height / 2, size.width, size.height};
+            label.align = Qt::AlignHCenter;
+            add(std::move(label));
+            continue;
+        }
+        double cost = 0;
+        const auto candidates = along(pipe, size);
+        const auto* place = best(candidates, obstacles, &cost);
+        if (place == nullptr || cost > place->bias)
+            continue;  // no free place: better no length than an unreadable one
+        label.box = place->box;
+        label.align = place->align;
+        add(std::move(label));
+    }
+}
+
+}  // namespace tapward::app

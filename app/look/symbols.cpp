@@ -1,0 +1,197 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "look/symbols.h"
+
+#include <QFile>
+#include <QFont>
+#include <QFontMetricsF>
+#include <QHash>
+#include <QIconEngine>
+#include <QPainter>
+#include <QPixmap>
+#include <QSvgRenderer>
+#include <QXmlStreamReader>
+#include <QXmlStreamWriter>
+#include <memory>
+#include <vector>
+
+namespace tapward::app {
+
+namespace {
+
+/// A letter on a symbol, by its baseline and middle.
+struct Letter {
+    QPointF at;
+    double size;
+    QString text;
+};
+
+/// A symbol file, its letters taken out: those are drawn upright whatever way the symbol is turned.
+struct Symbol {
+    QByteArray lines;  // SVG without text
+    QRectF box;
+    std::vector<Letter> letters;
+};
+
+Symbol load(const QString& kind)
+{
+    Symbol symbol;
+    QFile file(QStringLiteral(":/symbols/%1.svg").arg(kind));
+    if (!file.open(QIODevice::ReadOnly))
+        return symbol;
+    QXmlStreamReader in(file.readAll());
+    QXmlStreamWriter out(&symbol.lines);
+    while (!in.atEnd()) {
+        in.readNext();
+        if (in.isComment())
+            continue;
+        if (in.isStartElement() && in.name() == QLatin1String("svg")) {
+            const auto numbers = in.attributes().value(QLatin1String("viewBox")).toString().split(QLatin1Char(' '));
+            if (numbers.size() == 4)
+                symbol.box = {numbers[0].toDouble(), numbers[1].toDouble(), numbers[2].toDouble(),
+                              numbers[3].toDouble()};
+        }
+        if (in.isStartElement() && in.name() == QLatin1String("text")) {
+            Letter letter;
+            const auto attributes = in.attributes();
+            letter.at = {attributes.value(QLatin1String("x")).toDouble(), attributes.value(QLatin1String("y")).toDouble()};
+            letter.size = attributes.value(QLatin1String("font-size")).toDouble();
+            letter.text = in.readElementText();
+            symbol.letters.push_back(letter);
+            continue;
+        }
+        if (in.tokenType() != QXmlStreamReader::Invalid && in.tokenType() != QXmlStreamReader::StartDocument)
+            out.writeCurrentToken(in);
+    }
+    return symbol;
+}
+
+const Symbol& symbolOf(std::string_view kind)
+{
+    static QHash<QString, Symbol> known;
+    const QString id = QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size()));
+    auto found = known.find(id);
+    if (found == known.end())
+        found = known.insert(id, load(id));
+    return *found;
+}
+
+/// The files are black on white with two line widths; everything else is made from them here.
+std::shared_ptr<QSvgRenderer> rendererOf(std::string_view kind, const SymbolStyle& style)
+{
+    static QHash<QString, std::shared_ptr<QSvgRenderer>> known;
+    const QString id = QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size()));
+    const QString key = QStringLiteral("%1 %2 %3 %4").arg(id, style.ink.name(), style.paper.name()).arg(static_cast<int>(style.weight));
+    auto& renderer = known[key];
+    if (renderer)
+        return renderer;
+    QByteArray svg = symbolOf(kind).lines;
+    svg.replace("#ffffff", "@paper").replace("#000000", "@ink");
+    svg.replace("@paper", style.paper.name().toUtf8()).replace("@ink", style.ink.name().toUtf8());
+    if (style.weight == Weight::Heavy)
+        svg.replace("stroke-width=\"1.6\"", "stroke-width=\"2.8\"").replace("stroke-width=\"1\"", "stroke-width=\"1.7\"");
+    if (style.weight == Weight::Dashed)
+        svg.replace("stroke-width=", "stroke-dasharray=\"3 2\" stroke-width=");
+    renderer = std::make_shared<QSvgRenderer>(svg);
+    renderer->setAspectRatioMode(Qt::IgnoreAspectRatio);
+    return renderer;
+}
+
+void paintMissing(QPainter& painter, const SymbolStyle& style)
+{
+    painter.setPen(QPen(style.ink, 1.6));
+    painter.setBrush(style.paper);
+    painter.drawRect(QRectF(-15, -15, 30, 30));
+    QFont font = painter.font();
+    font.setPixelSize(16);
+    painter.setFont(font);
+    painter.drawText(QRectF(-15, -15, 30, 30), Qt::AlignCenter, QStringLiteral("?"));
+}
+
+/// Draws the symbol at the size asked for, so that icons are sharp on every screen.
+class SymbolEngine final : public QIconEngine {
+public:
+    SymbolEngine(std::string kind, QColor ink, QColor paper) : m_kind(std::move(kind)), m_ink(ink), m_paper(paper) {}
+
+    void paint(QPainter* painter, const QRect& rect, QIcon::Mode mode, QIcon::State) override
+    {
+        QRectF box = symbolBox(m_kind).adjusted(-1.5, -1.5, 1.5, 1.5);
+        if (box.isEmpty())
+            box = {-16, -16, 32, 32};
+        const double scale = std::min(rect.width() / box.width(), rect.height() / box.height());
+        painter->save();
+        painter->setRenderHint(QPainter::Antialiasing);
+        painter->translate(QRectF(rect).center());
+        painter->scale(scale, scale);
+        painter->translate(-box.center());
+        if (mode == QIcon::Disabled)
+            painter->setOpacity(0.4);
+        paintSymbol(*painter, m_kind, {.ink = m_ink, .paper = m_paper});
+        painter->restore();
+    }
+
+    QPixmap pixmap(const QSize& size, QIcon::Mode mode, QIcon::State state) override
+    {
+        QPixmap picture(size);
+        picture.fill(Qt::transparent);
+        QPainter painter(&picture);
+        paint(&painter, QRect(QPoint(0, 0), size), mode, state);
+        return picture;
+    }
+
+    QIconEngine* clone() const override { return new SymbolEngine(*this); }
+
+private:
+    std::string m_kind;
+    QColor m_ink, m_paper;
+};
+
+}  // namespace
+
+QRectF symbolBox(std::string_view kind)
+{
+    return symbolOf(kind).box;
+}
+
+bool hasSymbol(std::string_view kind)
+{
+    return !symbolOf(kind).lines.isEmpty();
+}
+
+void paintSymbol(QPainter& painter, std::string_view kind, const SymbolStyle& style)
+{
+    painter.save();
+    if (!hasSymbol(kind)) {
+        paintMissing(painter, style);
+        painter.restore();
+        return;
+    }
+    const Symbol& symbol = symbolOf(kind);
+    QTransform turned;
+    turned.rotate(90.0 * style.turn);
+    if (style.flipped)
+        turned.scale(-1, 1);  // applied first
+    painter.save();
+    painter.setTransform(turned, true);
+    rendererOf(kind, style)->render(&painter, symbol.box);
+    painter.restore();
+
+    painter.setPen(style.ink);
+    QFont font;
+    font.setBold(style.weight == Weight::Heavy);
+    for (const auto& letter : symbol.letters) {
+        font.setPixelSize(static_cast<int>(letter.size));
+        painter.setFont(font);
+        // Letters turn about their own middle; 0.36 of the size is half a capital's height.
+        const QPointF middle = turned.map(letter.at - QPointF(0, 0.36 * letter.size));
+        const double width = QFontMetricsF(font).horizontalAdvance(letter.text);
+        painter.drawText(QPointF(middle.x() - width / 2, middle.y() + 0.36 * letter.size), letter.text);
+    }
+    painter.restore();
+}
+
+QIcon symbolIcon(std::string_view kind, const QColor& ink, const QColor& paper)
+{
+    return QIcon(new SymbolEngine(std::string(kind), ink, paper));
+}
+
+}  // namespace tapward::app

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <QUndoStack>
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "document/edit.h"
+#include "review/finding.h"
+#include "study/prediction.h"
+
+namespace tapward::app {
+
+/// The open drawing: the one door through which it changes, and what is predicted for it.
+/// Items redraw from changed() only; panels read prediction() and are told by predictionChanged().
+class Session final : public QObject {
+    Q_OBJECT
+public:
+    explicit Session(QObject* parent = nullptr);
+    ~Session() override;
+
+    const document::Drawing& drawing() const { return m_drawing; }
+    QUndoStack& undoStack() { return m_undo; }
+
+    /// The one door: refuses with the Problem, or makes the edit as one undo step.
+    /// Edits performed with the same nonzero `burst` (from newBurst()) become one undo step, as long as
+    /// nothing else came between: a slider drag, a run of arrow keys.
+    std::optional<Problem> perform(document::Edit edit, int burst = 0);
+    /// As perform, for the result of a gesture; forwards its Problem.
+    std::optional<Problem> perform(Result<document::Edit> edit, int burst = 0);
+    int newBurst() { return ++m_lastBurst; }
+    /// Parts that came into the drawing with the last perform(), in id order.
+    const std::vector<document::PartId>& lastAdded() const { return m_lastAdded; }
+    document::Edit flip(document::Edit edit);  ///< for EditCommand only
+
+    // files
+    std::optional<Problem> open(const QString& path);   ///< on a Problem nothing changes
+    std::optional<Problem> save(const QString& path);   ///< atomic, full disk noticed
+    void startNew(document::Drawing drawing);           ///< untitled; its undo stack starts empty
+    QString path() const { return m_path; }
+    bool isModified() const { return !m_undo.isClean(); }
+
+    // view state shared by panes
+    UnitSystem units() const { return m_units; }
+    void setUnits(UnitSystem units);
+    document::View view() const { return m_view; }
+    void setView(document::View view);
+    document::Stage newStage() const { return m_newStage; }  ///< stage given to parts placed now
+    void setNewStage(document::Stage stage);
+    std::vector<document::PartId> selection() const { return m_selection; }
+    void select(std::vector<document::PartId> ids);
+    QString caseName() const { return m_case; }
+    void setCaseName(const QString& name);
+    double time() const { return m_time; }               ///< slider second
+    void setTime(double seconds);                        ///< within the case; beyond 0 s it turns showsMoment() on
+    /// Whether the drawing shows the water at time(): colours, numbers, flow arrows.
+    bool showsMoment() const { return m_showsMoment; }
+    void setShowsMoment(bool on);                        ///< told by viewChanged()
+
+    // predictions: computed off the UI thread after each change; the newest edit cancels the one in flight
+    /// The last answer, which may be stale; null before the first one and when the drawing as it stands
+    /// cannot be predicted (then predictionProblem() says why).
+    const study::Prediction* prediction() const { return m_prediction.get(); }
+    std::shared_ptr<const study::Prediction> sharedPrediction() const { return m_prediction; }
+    bool isStale() const { return m_stale; }             ///< drawing has changed since prediction()
+    std::optional<Problem> predictionProblem() const { return m_problem; }
+    const std::vector<review::Finding>& findings() const { return m_findings; }
+    const study::CaseResult* currentCase() const;        ///< null when there is no answer for caseName()
+    bool isWorking() const { return m_working; }         ///< a prediction or its snapshot is on its way
+
+Q_SIGNALS:
+    void changed();              ///< the drawing
+    void selectionChanged();
+    void viewChanged();          ///< view, units, new stage
+    void predictionChanged();    ///< new result, or became stale
+    void timeChanged();
+    void caseChanged();
+    void fileChanged();          ///< path or modified mark
+    void jumpTo(document::PartId part);   ///< centre and show this part
+
+public:
+    void requestJump(document::PartId part) { Q_EMIT jumpTo(part); }
+
+private:
+    struct Job;
+    struct Answer;
+    struct Worker;
+    void take(document::Drawing drawing, const QString& path);
+    void schedulePrediction(bool everything);
+    void receive(Answer answer);
+    void settleCaseName();
+
+    document::Drawing m_drawing;
+    QUndoStack m_undo;
+    QString m_path, m_case;
+    UnitSystem m_units = UnitSystem::Us;
+    document::View m_view = document::View::Both;
+    document::Stage m_newStage = document::Stage::Existing;
+    std::vector<document::PartId> m_selection;
+    double m_time = 0;
+    std::shared_ptr<const study::Prediction> m_prediction;
+    std::vector<review::Finding> m_findings;
+    std::optional<Problem> m_problem;
+    bool m_stale = false, m_working = false, m_showsMoment = false;
+    int m_lastBurst = 0;
+    std::vector<document::PartId> m_lastAdded;
+    std::uint64_t m_generation = 0;  // of the newest job; older answers are dropped
+    std::unique_ptr<Worker> m_worker;
+};
+
+}  // namespace tapward::app

@@ -1,0 +1,186 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tools/pipe_tool.h"
+
+#include <QApplication>
+#include <QKeyEvent>
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <utility>
+
+#include "session/message_text.h"
+
+namespace tapward::app {
+
+void PipeTool::begin(document::PartId near)
+{
+    m_picked.reset();
+    const auto ports = m_view.hits().openPorts();
+    auto first = std::ranges::find_if(ports, [near](const PortSpot& p) { return near != document::kNoPart && (p.end.part == near || p.pipe == near); });
+    if (first == ports.end() && near == document::kNoPart)
+        first = ports.begin();
+    if (first != ports.end())
+        pick(*first);
+    else
+        Q_EMIT m_view.message(near == document::kNoPart
+                                  ? CanvasView::tr("Press where the pipe starts: a port, a pipe or the empty canvas.")
+                                  : CanvasView::tr("This part has no free port. Press where the pipe starts instead."));
+}
+
+QString PipeTool::nameOf(const PortSpot& port) const
+{
+    const auto& drawing = m_view.session().drawing();
+    if (const auto* part = drawing.find(port.end.part)) {
+        const auto* place = document::kindOf(*part).port(port.end.port);
+        return CanvasView::tr("%1, %2").arg(QString::fromStdString(part->tag),
+                                            place != nullptr ? QString::fromUtf8(place->title.data(), static_cast<qsizetype>(place->title.size())) : QString());
+    }
+    const auto* pipe = drawing.find(port.pipe);
+    return CanvasView::tr("loose end of %1").arg(pipe != nullptr ? QString::fromStdString(pipe->tag) : QString());
+}
+
+std::vector<PortSpot> PipeTool::choices() const
+{
+    auto ports = m_view.hits().openPorts();
+    if (m_pipe.isOn() && m_pipe.from().port)
+        std::erase(ports, *m_pipe.from().port);
+    return ports;
+}
+
+void PipeTool::pick(const PortSpot& port)
+{
+    m_picked = port;
+    if (m_pipe.isOn()) {
+        m_pipe.follow({port.at, m_view.mapFromScene(port.at), Qt::NoModifier});
+        Q_EMIT m_view.message(CanvasView::tr("To %1? Enter connects, arrows choose another port, Esc cancels.").arg(nameOf(port)));
+    } else {
+        Overlay overlay;
+        for (const auto& choice : choices())
+            overlay.ports.push_back(choice.at);
+        overlay.port = port.at;
+        m_view.setOverlay(std::move(overlay));
+        Q_EMIT m_view.message(CanvasView::tr("From %1? Enter takes it, arrows choose another port, Esc cancels.").arg(nameOf(port)));
+    }
+}
+
+void PipeTool::step(int key)
+{
+    const auto ports = choices();
+    if (ports.empty()) {
+        Q_EMIT m_view.message(CanvasView::tr("There is no other free port. Insert a part first."));
+        return;
+    }
+    const QPointF at = m_picked ? m_picked->at : m_pipe.isOn() ? m_pipe.from().at : ports.front().at;
+    const QPointF way = key == Qt::Key_Left ? QPointF(-1, 0)
+        : key == Qt::Key_Right              ? QPointF(1, 0)
+        : key == Qt::Key_Up                 ? QPointF(0, -1)
+                                            : QPointF(0, 1);
+    const PortSpot* best = nullptr;
+    double bestCost = std::numeric_limits<double>::infinity();
+    for (const auto& port : ports) {
+        const QPointF d = port.at - at;
+        const double ahead = QPointF::dotProduct(d, way);
+        const double aside = std::abs(d.x() * way.y() - d.y() * way.x());
+        // Twice as far aside counts like straight ahead; what lies behind is no choice.
+        if (ahead > 0.5 && ahead + 2 * aside < bestCost) {
+            bestCost = ahead + 2 * aside;
+            best = &port;
+        }
+    }
+    if (best == nullptr && !m_picked)
+        best = &ports.front();
+    if (best != nullptr)
+        pick(*best);
+}
+
+void PipeTool::press(const Pointer& pointer)
+{
+    m_picked.reset();
+    m_dragged = false;
+    m_start = pointer;
+    m_second = m_pipe.isOn();
+    if (!m_second)
+        m_pipe.start(m_pipe.anchorAt(pointer));
+}
+
+void PipeTool::move(const Pointer& pointer, bool pressed)
+{
+    if (m_pipe.isOn() && !m_picked) {
+        m_dragged |= pressed && (pointer.onScreen - m_start.onScreen).manhattanLength() >= QApplication::startDragDistance() / 2;
+        m_pipe.follow(pointer);
+        return;
+    }
+    if (m_picked)
+        return;
+    const Anchor here = m_pipe.anchorAt(pointer);
+    Overlay overlay;
+    for (const auto& port : choices())
+        overlay.ports.push_back(port.at);
+    if (here.port)
+        overlay.port = here.at;
+    if (here.pipe)
+        overlay.joinTargets.insert(here.pipe->pipe);
+    m_view.setOverlay(std::move(overlay));
+}
+
+void PipeTool::release(const Pointer& pointer)
+{
+    if (!m_pipe.isOn() || (!m_dragged && !m_second))
+        return;  // a first click: the pipe follows the mouse until the next one
+    m_pipe.finish(pointer);
+    m_second = false;
+}
+
+bool PipeTool::key(const QKeyEvent& event)
+{
+    switch (event.key()) {
+    case Qt::Key_Escape:
+        if (!cancel() && done)
+            done();
+        return true;
+    case Qt::Key_Left:
+    case Qt::Key_Right:
+    case Qt::Key_Up:
+    case Qt::Key_Down:
+        step(event.key());
+        return true;
+    case Qt::Key_Tab:
+    case Qt::Key_Backtab: {
+        const auto ports = choices();
+        if (ports.empty())
+            return true;
+        const auto here = m_picked ? std::ranges::find(ports, *m_picked) : ports.end();
+        const auto count = static_cast<std::ptrdiff_t>(ports.size());
+        const std::ptrdiff_t place = here == ports.end() ? -1 : here - ports.begin();
+        pick(ports[static_cast<std::size_t>((place + (event.key() == Qt::Key_Tab ? 1 : count - 1) + count) % count)]);
+        return true;
+    }
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        if (!m_picked)
+            return true;
+        if (!m_pipe.isOn()) {
+            m_pipe.start({*m_picked, std::nullopt, m_picked->at});
+            m_picked.reset();
+            Q_EMIT m_view.message(CanvasView::tr("Choose the other end with the arrows or Tab, then press Enter."));
+        } else {
+            const PortSpot to = *std::exchange(m_picked, std::nullopt);
+            if (m_pipe.finishAt({to, std::nullopt, to.at}) && done)
+                done();
+        }
+        return true;
+    default:
+        return false;
+    }
+}
+
+bool PipeTool::cancel()
+{
+    const bool had = m_pipe.isOn();
+    m_picked.reset();
+    m_second = false;
+    m_pipe.cancel();
+    return had;
+}
+
+}  // namespace tapward::app

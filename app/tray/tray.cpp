@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tray/tray.h"
+
+#include <QApplication>
+#include <QDrag>
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QMimeData>
+#include <QTreeWidget>
+#include <QVBoxLayout>
+#include <map>
+
+#include "look/kind_text.h"
+#include "look/symbols.h"
+#include "look/theme.h"
+#include "session/mime_types.h"
+
+namespace tapward::app {
+
+namespace {
+
+constexpr int kKind = Qt::UserRole, kSearch = Qt::UserRole + 1;
+
+/// The list with its own drag: the kind's id, and the symbol under the pointer.
+class PartList final : public QTreeWidget {
+public:
+    using QTreeWidget::QTreeWidget;
+
+protected:
+    void startDrag(Qt::DropActions) override
+    {
+        const auto* item = currentItem();
+        if (item == nullptr || item->data(0, kKind).toString().isEmpty())
+            return;
+        auto* data = new QMimeData;
+        data->setData(QLatin1String(kKindMime), item->data(0, kKind).toString().toUtf8());
+        auto* drag = new QDrag(this);
+        drag->setMimeData(data);
+        const double ratio = devicePixelRatioF();
+        QPixmap picture = item->icon(0).pixmap(QSize(40, 40) * ratio);
+        picture.setDevicePixelRatio(ratio);
+        drag->setPixmap(picture);
+        drag->setHotSpot({20, 20});
+        drag->exec(Qt::CopyAction);
+    }
+};
+
+}  // namespace
+
+Tray::Tray(QWidget* parent) : QWidget(parent), m_search(new QLineEdit), m_list(new PartList)
+{
+    setAccessibleName(tr("Parts"));
+    m_search->setPlaceholderText(tr("Search parts"));
+    m_search->setAccessibleName(tr("Search parts"));
+    m_search->setClearButtonEnabled(true);
+    m_search->installEventFilter(this);
+    m_list->setAccessibleName(tr("Parts to place"));
+    m_list->setAccessibleDescription(tr("Drag a part onto the canvas, or press Enter and click on the canvas."));
+    m_list->setHeaderHidden(true);
+    m_list->setRootIsDecorated(false);
+    m_list->setIndentation(4);
+    m_list->setIconSize({32, 32});
+    m_list->setDragEnabled(true);
+    m_list->setDragDropMode(QAbstractItemView::DragOnly);
+    m_list->setUniformRowHeights(false);
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_list->setTextElideMode(Qt::ElideRight);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(4, 4, 4, 4);
+    column->setSpacing(4);
+    column->addWidget(m_search);
+    column->addWidget(m_list);
+    setTabOrder(m_search, m_list);
+    setMinimumWidth(160);
+    connect(m_search, &QLineEdit::textChanged, this, &Tray::filter);
+    connect(m_list, &QTreeWidget::itemActivated, this, [this](QTreeWidgetItem* item) { pick(item); });
+    connect(m_list, &QTreeWidget::itemDoubleClicked, this, [this](QTreeWidgetItem* item) {
+        // Some desktops activate on double click already: once is enough.
+        if (!style()->styleHint(QStyle::SH_ItemView_ActivateItemOnSingleClick))
+            return;
+        pick(item);
+    });
+    fill();
+}
+
+void Tray::fill()
+{
+    const QString kept = m_list->currentItem() != nullptr ? m_list->currentItem()->data(0, kKind).toString() : QString();
+    m_list->clear();
+    const Theme theme = Theme::of(palette());
+    std::map<parts::TrayGroup, QTreeWidgetItem*> groups;
+    for (const auto* kind : parts::catalogue()) {
+        auto*& group = groups[kind->group];
+        if (group == nullptr) {
+            group = new QTreeWidgetItem(m_list, {groupTitle(kind->group)});
+            group->setFlags(Qt::ItemIsEnabled);
+            QFont bold = font();
+            bold.setBold(true);
+            group->setFont(0, bold);
+        }
+        auto* item = new QTreeWidgetItem(group, {kindTitle(*kind)});
+        item->setIcon(0, symbolIcon(kind->id, theme.ink, theme.paper));
+        item->setData(0, kKind, kindId(*kind));
+        item->setData(0, kSearch, kindSearchText(*kind));
+        item->setToolTip(0, tr("%1: drag onto the canvas, or double-click and then click on the canvas.").arg(kindTitle(*kind)));
+        item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsDragEnabled | Qt::ItemNeverHasChildren);
+        if (kindId(*kind) == kept)
+            m_list->setCurrentItem(item);
+    }
+    m_list->expandAll();
+    filter(m_search->text());
+}
+
+void Tray::filter(const QString& words)
+{
+    QTreeWidgetItem* first = nullptr;
+    for (int g = 0; g < m_list->topLevelItemCount(); ++g) {
+        auto* group = m_list->topLevelItem(g);
+        bool any = false;
+        for (int i = 0; i < group->childCount(); ++i) {
+            auto* item = group->child(i);
+            const bool fits = matchesWords(item->data(0, kSearch).toString(), words);
+            item->setHidden(!fits);
+            any |= fits;
+            if (fits && first == nullptr)
+                first = item;
+        }
+        group->setHidden(!any);
+    }
+    if (m_list->currentItem() == nullptr || m_list->currentItem()->isHidden() || !words.isEmpty())
+        m_list->setCurrentItem(first);
+}
+
+void Tray::pick(QTreeWidgetItem* item)
+{
+    if (item != nullptr && !item->data(0, kKind).toString().isEmpty())
+        Q_EMIT kindPicked(item->data(0, kKind).toString());
+}
+
+bool Tray::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == m_search && event->type() == QEvent::KeyPress) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (key->key() == Qt::Key_Down || key->key() == Qt::Key_Up) {
+            QApplication::sendEvent(m_list, event);
+            return true;
+        }
+        if (key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter) {
+            pick(m_list->currentItem());
+            return true;
+        }
+        if (key->key() == Qt::Key_Escape && !m_search->text().isEmpty()) {
+            m_search->clear();
+            return true;
+        }
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+void Tray::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange)
+        fill();
+}
+
+}  // namespace tapward::app
