@@ -42,19 +42,20 @@ void Network::elementLosses(int link, std::span<double> losses) const
 {
     const Work::Branch& branch = m->branches[at(link)];
     const double flow = m->solution.flow_m3s[at(link)];
+    const std::size_t count = std::min(losses.size(), branch.end - branch.first);
     double sum = branch.rest_Pa;
-    std::size_t barrier = losses.size();
-    for (std::size_t e = 0; e < losses.size(); ++e) {
+    std::size_t barrier = count;
+    for (std::size_t e = 0; e < count; ++e) {
         const ReadyLaw& law = m->ready[branch.first + e];
         const bool turned = m->reversed[branch.first + e] != 0;
         losses[e] = turned ? -law.at(-flow).loss : law.at(flow).loss;
         sum += losses[e];
         const Ways open = law.ways();
         const double push = m->across(branch) * (turned ? -1 : 1);
-        if (barrier == losses.size() && !(push < 0 ? open.backward : open.forward))
+        if (barrier == count && !(push < 0 ? open.backward : open.forward))
             barrier = e;
     }
-    if (branch.state != Work::State::Open && barrier < losses.size())
+    if (branch.state != Work::State::Open && barrier < count)
         losses[barrier] += m->across(branch) - sum;
 }
 

@@ -30,7 +30,7 @@ struct Link {
 };
 
 enum class Outcome {
-    Solved,      ///< residual below 1e-9 kg/s at every junction
+    Solved,      ///< residual below 1e-9 kg/s at every junction (or 1e-14 of flows beyond 100 m³/s)
     NotSettled,  ///< iterations ran out; flows are the best found, residual says how far
 };
 

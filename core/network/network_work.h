@@ -38,6 +38,8 @@ struct Network::Work {
     int junctions = 0;
     int outside = 0;
     bool cold = true;
+    double massAllowed = 0;  // kg/s
+    double rounding = 0;     // Pa
 
     std::vector<double> pressure, change, right;  // junctions and the outside; Pa
     std::vector<int> group;                       // junctions and the outside: smallest member
@@ -56,8 +58,11 @@ struct Network::Work {
     void evaluateAt(double share);     ///< loss and slope at flow + share * step
     void direction();                  ///< step and change of pressure; holds links pushed shut
     double along() const;              ///< slope of the content along the step, per unit share
-    bool advance(bool strict);         ///< one step; true when taken in full
-    bool balanced() const;             ///< open links meet their pressure differences
+    void advance(bool strict);         ///< one step; strict: never past the lowest content
+    double pushTolerance(const LawValue& value) const;
+    bool balanced();                   ///< open links meet their pressure differences
+    double reported(const Branch& branch) const;  ///< its flow, what is no flow cut to zero
+    double massResidual();             ///< kg/s; also sets massAllowed
     bool release();                    ///< opens held links that are pushed open; true if any
     bool releaseRound();               ///< the same for rounds of held links through several groups
     void settlePressures();            ///< pressures of groups cut off from the air

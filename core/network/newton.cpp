@@ -16,14 +16,20 @@ constexpr double kNoFlow = 1e-13;             // m³/s: reported as none; 0.1 µ
 constexpr double kFlowTolerance = 1e-10;      // m³/s
 constexpr double kPressureTolerance = 1e-4;   // Pa
 constexpr double kRelativeTolerance = 1e-12;  // of the largest pressure: rounding
-constexpr double kReleaseTolerance = 1e-3;    // Pa beyond which a held link opens
 constexpr double kMassPerVolume = 1000;       // kg/m³, upper bound, for the stated residual
+constexpr double kMassTolerance = 1e-9;       // kg/s
+constexpr double kFlowRounding = 1e-14;       // of the largest flow
 constexpr int kMostIterations = 300;
 constexpr int kStrictAfter = 40;
 
 std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
 }  // namespace
+
+double Network::Work::reported(const Branch& b) const
+{
+    return std::abs(b.flow) < kNoFlow || b.bound * b.flow < 0 ? 0.0 : b.flow;
+}
 
 bool Network::Work::refresh()
 {
@@ -129,20 +135,20 @@ void Network::Work::direction()
             const double drive = ease * (b.loss - across(b)) - b.flow;
             const bool fixedFrom = grounded[at(b.from)] != 0;
             const bool fixedTo = grounded[at(b.to)] != 0;
-            if (!fixedFrom) {
-                matrix.diagonal(b.from) += ease;
+            if (!fixedFrom)
                 right[at(b.from)] += drive;
-            }
-            if (!fixedTo) {
-                matrix.diagonal(b.to) += ease;
+            if (!fixedTo)
                 right[at(b.to)] -= drive;
-            }
             if (!fixedFrom && !fixedTo)
-                matrix.pair(b.slot) -= ease;
+                matrix.between(b.slot) += ease;
+            else if (!fixedFrom)
+                matrix.tie(b.from) += ease;
+            else if (!fixedTo)
+                matrix.tie(b.to) += ease;
         }
         for (int i = 0; i < junctions; ++i)
             if (grounded[at(i)])
-                matrix.diagonal(i) = 1;
+                matrix.tie(i) = 1;
         matrix.factorize();
         matrix.solve(right);
         std::copy(right.begin(), right.end(), change.begin());
@@ -177,7 +183,7 @@ double Network::Work::along() const
     return sum;
 }
 
-bool Network::Work::advance(bool strict)
+void Network::Work::advance(bool strict)
 {
     double start = 0;  // slope of the content along the step, at its beginning: below zero
     double most = 1;   // share of the step that keeps every one-way link within its bound
@@ -197,7 +203,7 @@ bool Network::Work::advance(bool strict)
     const double slack = strict ? 0.0 : -0.25 * start;
     evaluateAt(most);
     double share = most;
-    if (along() > slack) {
+    if (along() > slack && !balanced()) {
         // The slope of the content rises along the step: find where it crosses zero.
         double low = 0;
         double high = most;
@@ -227,23 +233,44 @@ bool Network::Work::advance(bool strict)
         first->flow = 0;
         findGroups();
     }
-    return share == 1;
 }
 
-bool Network::Work::balanced() const
+// Pressure mismatch that moves no flow worth naming; `rounding` is what the pressures' size leaves open.
+double Network::Work::pushTolerance(const LawValue& v) const
+{
+    return std::min(kPressureTolerance, kFlowTolerance * v.slope) + rounding;
+}
+
+bool Network::Work::balanced()
 {
     double largest = 0;
     for (double p : pressure)
         largest = std::max(largest, std::abs(p));
-    const double tolerance = kPressureTolerance + kRelativeTolerance * largest;
-    for (const Branch& b : branches) {
-        if (b.state != State::Open)
-            continue;
-        const double off = std::abs(b.loss - across(b));
-        if (off > tolerance || off > kFlowTolerance * b.slope + kRelativeTolerance * largest)
+    rounding = kRelativeTolerance * largest;
+    for (const Branch& b : branches)
+        if (b.state == State::Open && std::abs(b.loss - across(b)) > pushTolerance({b.loss, b.slope}))
             return false;
-    }
     return true;
+}
+
+// Largest over the junctions, with the flows as they will be reported.
+double Network::Work::massResidual()
+{
+    std::fill(right.begin(), right.end(), 0.0);
+    double largest = 0;
+    for (const Branch& b : branches) {
+        const double flow = reported(b);
+        largest = std::max(largest, std::abs(flow));
+        if (b.from != outside)
+            right[at(b.from)] -= flow;
+        if (b.to != outside)
+            right[at(b.to)] += flow;
+    }
+    double worst = 0;
+    for (double off : right)
+        worst = std::max(worst, std::abs(off));
+    massAllowed = std::max(kMassTolerance, kMassPerVolume * kFlowRounding * largest);
+    return kMassPerVolume * worst;
 }
 
 bool Network::Work::release()
@@ -253,7 +280,7 @@ bool Network::Work::release()
         if (b.state != State::Held || group[at(b.from)] != group[at(b.to)])
             continue;
         const LawValue v = valueAt(b, 0);
-        if (b.bound * (across(b) - v.loss) > kReleaseTolerance) {
+        if (b.bound * (across(b) - v.loss) > pushTolerance(v)) {
             b.state = State::Open;
             b.loss = v.loss;
             b.slope = v.slope;
@@ -280,10 +307,11 @@ bool Network::Work::releaseRound()
             const Branch& b = branches[l];
             if (b.state != State::Held || group[at(b.from)] == group[at(b.to)])
                 continue;
-            const double push = b.bound * (across(b) - valueAt(b, 0).loss);
+            const LawValue v = valueAt(b, 0);
+            const double push = b.bound * (across(b) - v.loss);
             const int low = group[at(b.bound > 0 ? b.from : b.to)];
             const int high = group[at(b.bound > 0 ? b.to : b.from)];
-            if (lift[at(low)] + push > lift[at(high)] + kReleaseTolerance) {
+            if (lift[at(low)] + push > lift[at(high)] + pushTolerance(v)) {
                 lift[at(high)] = lift[at(low)] + push;
                 lifter[at(high)] = static_cast<int>(l);
                 last = high;
@@ -324,10 +352,11 @@ void Network::Work::settlePressures()
         for (const Branch& b : branches) {
             if (b.state != State::Held || group[at(b.from)] == group[at(b.to)])
                 continue;
-            const double push = b.bound * (across(b) - valueAt(b, 0).loss);
+            const LawValue v = valueAt(b, 0);
+            const double push = b.bound * (across(b) - v.loss);
             const double low = lift[at(group[at(b.bound > 0 ? b.from : b.to)])];
             double& high = lift[at(group[at(b.bound > 0 ? b.to : b.from)])];
-            if (low + push > high + kReleaseTolerance) {
+            if (low + push > high + pushTolerance(v)) {
                 high = low + push;
                 any = true;
             }
@@ -350,23 +379,14 @@ void Network::Work::report(Outcome outcome, int iterations)
     solution.outcome = outcome;
     solution.iterations = iterations;
     settlePressures();
-    std::fill(right.begin(), right.end(), 0.0);
     double energy = 0;
     for (std::size_t l = 0; l < branches.size(); ++l) {
         const Branch& b = branches[l];
-        const bool none = std::abs(b.flow) < kNoFlow || b.bound * b.flow < 0;
-        solution.flow_m3s[l] = none ? 0.0 : b.flow;
+        solution.flow_m3s[l] = reported(b);
         if (b.state == State::Open)
             energy = std::max(energy, std::abs(b.loss - across(b)));
-        if (b.from != outside)
-            right[at(b.from)] -= solution.flow_m3s[l];
-        if (b.to != outside)
-            right[at(b.to)] += solution.flow_m3s[l];
     }
-    double mass = 0;
-    for (double off : right)
-        mass = std::max(mass, std::abs(off));
-    solution.massResidual_kgs = kMassPerVolume * mass;
+    solution.massResidual_kgs = massResidual();
     solution.energyResidual_Pa = energy;
 }
 
@@ -387,8 +407,8 @@ const Solution& Network::Work::solve()
     }
     for (int i = 1; i <= kMostIterations; ++i) {
         direction();
-        const bool full = advance(i > kStrictAfter);
-        if (full && balanced() && !release()) {
+        advance(i > kStrictAfter);
+        if (balanced() && massResidual() <= massAllowed && !release()) {
             report(Outcome::Solved, i);
             return solution;
         }
