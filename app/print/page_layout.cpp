@@ -76,9 +76,15 @@ void PageLayout::makeHeader(const report::PageContent& content, bool sample)
     m_title = text(content.title).simplified();
     m_subtitle = text(content.subtitle).simplified();
     m_sample = sample;
-    for (const auto& [label, value] : content.titleBlock)
-        if (!value.empty())
-            m_titleBlock.push_back({text(label), text(value).simplified(), 0});
+    // A text too long for its cell is printed among the notes instead of being cut.
+    const double longest = m_sheet.width() / 4 * kCellLines * 0.8;
+    for (const auto& [label, value] : content.titleBlock) {
+        const QString words = text(value).simplified();
+        if (QFontMetricsF(pageFont(kCell_pt)).horizontalAdvance(words) > longest)
+            m_longTexts << text(label) + QStringLiteral(": ") + text(value);
+        else if (!words.isEmpty())
+            m_titleBlock.push_back({text(label), words, 0});
+    }
     m_titleBlock.push_back({QStringLiteral("Page"), QString(), 0});  // its value is known when painted
 
     // One row of cells, wider ones for longer texts; a second line only where it is needed.
@@ -165,8 +171,10 @@ void PageLayout::makeTexts(const document::Drawing& drawing, const report::PageC
         column.part({}, parts.allPriced ? QStringLiteral("Total") : QStringLiteral("Total without the unpriced parts"), {},
                     money(parts.partsTotal + parts.labour, units), true);
     }
-    if (!content.footnotes.empty())
+    if (!content.footnotes.empty() || !m_longTexts.isEmpty())
         column.heading(QStringLiteral("Notes"));
+    for (const QString& words : m_longTexts)
+        column.paragraph(words);
     for (const std::string& note : content.footnotes)
         column.paragraph(text(note));
     m_strips = column.take();

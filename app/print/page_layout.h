@@ -4,6 +4,7 @@
 #include <QPageLayout>
 #include <QSizeF>
 #include <QString>
+#include <QStringList>
 #include <memory>
 #include <optional>
 #include <memory>
@@ -59,6 +60,7 @@ private:
     };
     std::vector<Cell> m_titleBlock;
     double m_titleBlockHeight = 0;
+    QStringList m_longTexts;
     std::vector<Strip> m_strips;
     std::vector<Placed> m_placed;
     std::unique_ptr<Picture> m_picture;

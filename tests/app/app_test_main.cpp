@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The runner of every test with Qt in it: offscreen unless told otherwise, own settings, one application.
+#include <QApplication>
+#include <QLocale>
+#include <QStandardPaths>
+#include <clocale>
+
+#ifdef CATCH2_V2
+#define CATCH_CONFIG_RUNNER
+#include <catch2/catch.hpp>
+#else
+#include <catch2/catch_session.hpp>
+#endif
+
+int main(int argc, char** argv)
+{
+    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "offscreen");  // test discovery runs this program while building
+    QStandardPaths::setTestModeEnabled(true);
+    QLocale::setDefault(QLocale::c());
+    QApplication application(argc, argv);
+    std::setlocale(LC_NUMERIC, "C");
+    return Catch::Session().run(argc, argv);
+}
