@@ -29,6 +29,7 @@ struct Network::Work {
         int bound = 0;         ///< +1 never backward, -1 never forward, 0 either way
         double rest_Pa = 0;    ///< hydrostatic part of the loss
         double flow = 0, loss = 0, slope = 1, step = 0;
+        double ease = 1;       ///< 1 / slope as factorized
     };
 
     std::vector<Link> links;
@@ -57,8 +58,11 @@ struct Network::Work {
     LawValue valueAt(const Branch& branch, double flow) const;
     void evaluateAt(double share);     ///< loss and slope at flow + share * step
     void direction();                  ///< step and change of pressure; holds links pushed shut
+    void solveStep();                  ///< step and change with the matrix as factorized
     double along() const;              ///< slope of the content along the step, per unit share
-    void advance(bool strict);         ///< one step; strict: never past the lowest content
+    bool advance(bool strict);         ///< one step, true when taken in full; strict: never past the lowest
+                                       ///< content
+    bool polish();                     ///< one more step without new laws, if that is surely enough
     double pushTolerance(const LawValue& value) const;
     bool balanced();                   ///< open links meet their pressure differences
     double reported(const Branch& branch) const;  ///< its flow, what is no flow cut to zero

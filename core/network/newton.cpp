@@ -14,7 +14,7 @@ constexpr double kLeastSlope = 100;           // Pa/(m³/s), of a link with noth
 constexpr double kTypicalFlow = 2e-5;         // m³/s: its slopes serve for the first step from rest
 constexpr double kNoFlow = 1e-13;             // m³/s: reported as none; 0.1 µL in ten minutes is 1000 times it
 constexpr double kFlowTolerance = 1e-10;      // m³/s
-constexpr double kPressureTolerance = 1e-4;   // Pa
+constexpr double kPressureTolerance = 1e-5;   // Pa
 constexpr double kRelativeTolerance = 1e-12;  // of the largest pressure: rounding
 constexpr double kMassPerVolume = 1000;       // kg/m³, upper bound, for the stated residual
 constexpr double kMassTolerance = 1e-9;       // kg/s
@@ -123,44 +123,51 @@ void Network::Work::evaluateAt(double share)
     }
 }
 
+void Network::Work::solveStep()
+{
+    std::fill(change.begin(), change.end(), 0.0);
+    for (const Branch& b : branches) {
+        if (b.state != State::Open || b.from == b.to)
+            continue;
+        const double drive = b.ease * (b.loss - across(b)) - b.flow;
+        if (!grounded[at(b.from)])
+            change[at(b.from)] += drive;
+        if (!grounded[at(b.to)])
+            change[at(b.to)] -= drive;
+    }
+    matrix.solve(std::span(change).first(at(junctions)));
+    for (Branch& b : branches)
+        b.step = b.state == State::Open
+                     ? b.ease * (change[at(b.from)] - change[at(b.to)] - (b.loss - across(b)))
+                     : 0;
+}
+
 void Network::Work::direction()
 {
     for (bool again = true; again;) {
         matrix.setZero();
-        std::fill(right.begin(), right.end(), 0.0);
-        for (const Branch& b : branches) {
-            if (b.state != State::Open || b.from == b.to)
+        for (Branch& b : branches) {
+            if (b.state != State::Open)
                 continue;
-            const double ease = 1 / b.slope;
-            const double drive = ease * (b.loss - across(b)) - b.flow;
-            const bool fixedFrom = grounded[at(b.from)] != 0;
-            const bool fixedTo = grounded[at(b.to)] != 0;
-            if (!fixedFrom)
-                right[at(b.from)] += drive;
-            if (!fixedTo)
-                right[at(b.to)] -= drive;
-            if (!fixedFrom && !fixedTo)
-                matrix.between(b.slot) += ease;
-            else if (!fixedFrom)
-                matrix.tie(b.from) += ease;
-            else if (!fixedTo)
-                matrix.tie(b.to) += ease;
+            b.ease = 1 / b.slope;
+            if (b.from == b.to)
+                continue;
+            if (!grounded[at(b.from)] && !grounded[at(b.to)])
+                matrix.between(b.slot) += b.ease;
+            else if (!grounded[at(b.from)])
+                matrix.tie(b.from) += b.ease;
+            else if (!grounded[at(b.to)])
+                matrix.tie(b.to) += b.ease;
         }
         for (int i = 0; i < junctions; ++i)
             if (grounded[at(i)])
                 matrix.tie(i) = 1;
         matrix.factorize();
-        matrix.solve(right);
-        std::copy(right.begin(), right.end(), change.begin());
+        solveStep();
 
         again = false;
         for (Branch& b : branches) {
-            if (b.state != State::Open) {
-                b.step = 0;
-                continue;
-            }
-            b.step = (change[at(b.from)] - change[at(b.to)] - (b.loss - across(b))) / b.slope;
-            if (b.bound * b.flow <= kNoFlow && b.bound * b.step < -10 * kNoFlow) {
+            if (b.state == State::Open && b.bound * b.flow <= kNoFlow && b.bound * b.step < -10 * kNoFlow) {
                 b.state = State::Held;
                 b.flow = 0;
                 again = true;
@@ -183,7 +190,7 @@ double Network::Work::along() const
     return sum;
 }
 
-void Network::Work::advance(bool strict)
+bool Network::Work::advance(bool strict)
 {
     double start = 0;  // slope of the content along the step, at its beginning: below zero
     double most = 1;   // share of the step that keeps every one-way link within its bound
@@ -233,6 +240,27 @@ void Network::Work::advance(bool strict)
         first->flow = 0;
         findGroups();
     }
+    return share == 1;
+}
+
+bool Network::Work::polish()
+{
+    solveStep();
+    for (const Branch& b : branches) {
+        if (b.state != State::Open)
+            continue;
+        if (b.bound * (b.flow + b.step) < -kNoFlow)
+            return false;
+        if (std::abs((b.slope - 1 / b.ease) * b.step) > pushTolerance({b.loss, b.slope}))
+            return false;
+    }
+    for (int i = 0; i < junctions; ++i)
+        pressure[at(i)] += change[at(i)];
+    for (Branch& b : branches) {
+        b.flow += b.step;
+        b.loss += b.slope * b.step;
+    }
+    return true;
 }
 
 // Pressure mismatch that moves no flow worth naming; `rounding` is what the pressures' size leaves open.
@@ -407,8 +435,8 @@ const Solution& Network::Work::solve()
     }
     for (int i = 1; i <= kMostIterations; ++i) {
         direction();
-        advance(i > kStrictAfter);
-        if (balanced() && massResidual() <= massAllowed && !release()) {
+        const bool full = advance(i > kStrictAfter);
+        if ((balanced() || (full && polish())) && massResidual() <= massAllowed && !release()) {
             report(Outcome::Solved, i);
             return solution;
         }
