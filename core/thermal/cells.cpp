@@ -111,9 +111,20 @@ std::vector<double> layerThickness(double wall, int layers)
     return thickness;
 }
 
-/// Adds a tube of this length to the ladder. Resistances between layer means are those of a wall that warms
-/// at an even rate with its outside closed (a parabola in depth), scaled to the cylinder; so slow changes
-/// are exact for any number of layers, and one layer gives thickness/(3 k). Steady loss is exact too.
+/// Radial profile in a tube wall that warms at an even rate with its outside closed: depth of temperature
+/// ro² ln(r/ri) - (r² - ri²)/2, times heat rate / (2 pi k (ro² - ri²) L), below the inner surface.
+/// This is its mean over the shell from a to b.
+double meanDepth(double ri, double ro, double a, double b)
+{
+    const auto integral = [&](double r) {
+        return ro * ro * (0.5 * r * r * std::log(r / ri) - 0.25 * r * r) - 0.125 * r * r * r * r + 0.25 * ri * ri * r * r;
+    };
+    return 2.0 * (integral(b) - integral(a)) / (b * b - a * a);
+}
+
+/// Adds a tube of this length to the ladder. Resistances between the layers' means are those of a wall that
+/// warms at an even rate, so slow changes are exact for any number of layers (one layer has film and about
+/// thickness/(3 k) before it); the steady loss is exact too.
 Piece addTube(const Stretch& s, double length, int layers, bool filmOnly, Ladder& ladder)
 {
     Piece piece;
@@ -127,24 +138,22 @@ Piece addTube(const Stretch& s, double length, int layers, bool filmOnly, Ladder
     double inner = 0;
     if (layers > 0) {
         const std::vector<double> dx = layerThickness(s.wall_m, layers);
-        double radius = 0.5 * s.bore_m, depth = 0, inside = 0;
-        std::vector<double> curve(layers);  // cylinder over slab
+        const double ri = 0.5 * s.bore_m, ro = 0.5 * outer;
+        const double perK = filmOnly ? 0.0 : 1.0 / (2.0 * pi * s.wallConductivity * length);
+        double radius = ri, depthBefore = 0, inside = 0;
         for (int i = 0; i < layers; ++i) {
-            const double next = radius + dx[i];
+            const double next = i + 1 < layers ? radius + dx[i] : ro;
             ladder.capacity[i + 1] += pi * (next * next - radius * radius) * length * s.wallVolumeHeat;
-            curve[i] = dx[i] > 0 ? std::log(next / radius) / (2.0 * pi * dx[i]) : 0.0;
-            radius = next;
-        }
-        const double perK = filmOnly ? 0.0 : 1.0 / (s.wallConductivity * length);
-        inner = curve[0] * perK * dx[0] * (0.5 - dx[0] / (6.0 * s.wall_m));
-        inside = inner;
-        for (int i = 0; i + 1 < layers; ++i) {
-            depth += dx[i];
-            const double slab = 0.5 * (dx[i] + dx[i + 1])
-                                - (dx[i + 1] * dx[i + 1] - dx[i] * dx[i]) / (6.0 * (s.wall_m - depth));
-            const double resistance = 0.5 * (curve[i] + curve[i + 1]) * perK * slab;
-            ladder.link[i + 1] += 1.0 / std::max(resistance, 1e-12);
+            // Heat through the surface at this radius warms all that lies outside it.
+            const double depth = meanDepth(ri, ro, radius, next);
+            const double resistance = perK * (depth - depthBefore) / (ro * ro - radius * radius);
+            if (i == 0)
+                inner = resistance;
+            else
+                ladder.link[i] += 1.0 / std::max(resistance, 1e-12);
             inside += resistance;
+            depthBefore = depth;
+            radius = next;
         }
         piece.outerResistance = std::max(0.0, whole - inside);
     } else {

@@ -3,43 +3,190 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstring>
+#include <type_traits>
 
 namespace tapward::thermal {
 
 namespace {
 
-using Row = std::array<double, kMostNodes>;
+/// Two cells side by side (vector types of GCC and Clang); the compilers do not find this by themselves.
+using Pair = double __attribute__((vector_size(16)));
 
-/// One step of the ladder's embedded chain, P = I + A/rate: all entries positive.
-struct Chain {
-    int n;
-    Row down{}, stay{}, up{};  ///< entry (i, i-1), (i, i), (i, i+1)
+constexpr int kMostTerms = 16;
+constexpr double kMostSteps = 0.25;  // of the chain before doubling: fewer terms cost more doublings
 
-    void timesColumn(const Row& x, Row& y) const
+/// The ladder as a chain: P = I + A / rate has only positive entries and exp(A t) is the mean of P^k over a
+/// Poisson number k of steps.
+template <int N>
+struct Solver {
+    static constexpr int W = (N + 1) / 2 * 2;  // rows padded to whole pairs
+    double down[N], stay[N], up[N];  // entries (i, i-1), (i, i), (i, i+1) of P
+    double e[N][W];
+
+    void timesColumn(const double (&x)[N], double (&y)[N]) const
     {
-        for (int i = 0; i < n; ++i) {
-            double sum = stay[i] * x[i];
-            if (i > 0)
-                sum += down[i] * x[i - 1];
-            if (i + 1 < n)
-                sum += up[i] * x[i + 1];
-            y[i] = sum;
-        }
+        for (int i = 0; i < N; ++i)
+            y[i] = stay[i] * x[i] + (i > 0 ? down[i] * x[i - 1] : 0.0) + (i + 1 < N ? up[i] * x[i + 1] : 0.0);
     }
-    void rowTimes(const Row& x, Row& y) const
+    void rowTimes(const double (&x)[N], double (&y)[N]) const
     {
-        for (int j = 0; j < n; ++j) {
-            double sum = stay[j] * x[j];
-            if (j > 0)
-                sum += up[j - 1] * x[j - 1];
-            if (j + 1 < n)
-                sum += down[j + 1] * x[j + 1];
-            y[j] = sum;
+        for (int j = 0; j < N; ++j)
+            y[j] = stay[j] * x[j] + (j > 0 ? up[j - 1] * x[j - 1] : 0.0) + (j + 1 < N ? down[j + 1] * x[j + 1] : 0.0);
+    }
+
+    void run(const Ladder& ladder, double time_s, bool withSources, Propagator& out)
+    {
+        double rate = 0;
+        double flux[N];
+        for (int i = 0; i < N; ++i) {
+            flux[i] = (i > 0 ? ladder.link[i - 1] : 0.0) + (i + 1 < N ? ladder.link[i] : ladder.loss);
+            rate = std::max(rate, flux[i] / ladder.capacity[i]);
         }
+        rate = std::max(rate, 1e-12);
+        const double scale = 1.0 / rate;
+        for (int i = 0; i < N; ++i) {
+            const double share = scale / ladder.capacity[i];
+            down[i] = i > 0 ? share * ladder.link[i - 1] : 0.0;
+            up[i] = i + 1 < N ? share * ladder.link[i] : 0.0;
+            stay[i] = 1.0 - share * flux[i];
+        }
+        int doublings = 0;
+        double part = time_s;
+        while (rate * part > kMostSteps) {
+            part *= 0.5;
+            ++doublings;
+        }
+        // Poisson weights, their tails (for the time integral), and the tails' tails (for its integral).
+        const double mean = rate * part;
+        double weight[kMostTerms], tail[kMostTerms], tail2[kMostTerms];
+        int terms = 1;
+        weight[0] = std::exp(-mean);
+        while (terms < kMostTerms && weight[terms - 1] > 1e-18) {
+            weight[terms] = weight[terms - 1] * mean / terms;
+            ++terms;
+        }
+        tail[terms - 1] = tail2[terms - 1] = 0;
+        for (int k = terms - 2; k >= 0; --k) {
+            tail[k] = tail[k + 1] + weight[k + 1];
+            tail2[k] = tail2[k + 1] + tail[k + 1];
+        }
+
+        // Horner: E = w0 + P (w1 + P (w2 + ...)).
+        double y[N][W];
+        for (int i = 0; i < N; ++i)
+            for (int j = 0; j < W; ++j)
+                e[i][j] = i == j ? weight[terms - 1] : 0.0;
+        for (int k = terms - 2; k >= 0; --k) {
+            for (int i = 0; i < N; ++i) {
+                const int before = i > 0 ? i - 1 : 0, after = i + 1 < N ? i + 1 : i;
+                for (int j = 0; j < W; ++j)
+                    y[i][j] = down[i] * e[before][j] + stay[i] * e[i][j] + up[i] * e[after][j];
+                y[i][i] += weight[k];
+            }
+            for (int i = 0; i < N; ++i)
+                for (int j = 0; j < W; ++j)
+                    e[i][j] = y[i][j];
+        }
+
+        constexpr int last = N - 1;
+        constexpr int body = N > 1 ? 1 : 0;
+        double lossRow[N] = {}, water[N] = {}, metal[N] = {};
+        double waterLoss = 0, metalLoss = 0;
+        {
+            double row[N] = {}, next[N];
+            row[last] = ladder.loss * scale;
+            for (int k = 0; k < terms; ++k) {
+                for (int i = 0; i < N; ++i)
+                    lossRow[i] += tail[k] * row[i];
+                rowTimes(row, next);
+                std::copy_n(next, N, row);
+            }
+        }
+        const auto source = [&](int at, double (&sum)[N], double& lost) {
+            double column[N] = {}, next[N];
+            column[at] = scale / ladder.capacity[at];
+            for (int k = 0; k < terms; ++k) {
+                for (int i = 0; i < N; ++i)
+                    sum[i] += tail[k] * column[i];
+                lost += ladder.loss * scale * tail2[k] * column[last];
+                timesColumn(column, next);
+                std::copy_n(next, N, column);
+            }
+        };
+        if (withSources) {
+            source(0, water, waterLoss);
+            source(body, metal, metalLoss);
+        }
+
+        const auto doubleSource = [&](double (&sum)[N], double& lost) {
+            double later[N];
+            lost *= 2.0;
+            for (int i = 0; i < N; ++i) {
+                lost += lossRow[i] * sum[i];
+                later[i] = sum[i];
+                for (int j = 0; j < N; ++j)
+                    later[i] += e[i][j] * sum[j];
+            }
+            std::copy_n(later, N, sum);
+        };
+        for (int d = 0; d < doublings; ++d) {
+            if (withSources) {
+                doubleSource(water, waterLoss);
+                doubleSource(metal, metalLoss);
+            }
+            double row[N];
+            for (int j = 0; j < N; ++j)
+                row[j] = lossRow[j];
+            for (int i = 0; i < N; ++i)
+                for (int j = 0; j < N; ++j)
+                    row[j] += lossRow[i] * e[i][j];
+            std::copy_n(row, N, lossRow);
+            for (int i = 0; i < N; ++i) {
+                double sum[W] = {};
+                for (int k = 0; k < N; ++k)
+                    for (int j = 0; j < W; ++j)
+                        sum[j] += e[i][k] * e[k][j];
+                for (int j = 0; j < W; ++j)
+                    y[i][j] = sum[j];
+            }
+            for (int i = 0; i < N; ++i)
+                for (int j = 0; j < W; ++j)
+                    e[i][j] = y[i][j];
+        }
+
+        for (int i = 0; i < N; ++i) {
+            double sum = 0;
+            for (int j = 0; j < N; ++j) {
+                out.e[i * N + j] = e[i][j];
+                sum += e[i][j];
+            }
+            out.leak[i] = 1.0 - sum;
+            out.lossRow[i] = lossRow[i];
+            out.waterSource[i] = water[i];
+            out.bodySource[i] = metal[i];
+        }
+        out.waterSourceLoss = waterLoss;
+        out.bodySourceLoss = metalLoss;
     }
 };
 
-constexpr int kMostTerms = 24;
+/// Calls f with the number of nodes as a constant.
+template <class F>
+auto withNodes(int nodes, F&& f)
+{
+    switch (nodes) {
+    case 1: return f(std::integral_constant<int, 1>{});
+    case 2: return f(std::integral_constant<int, 2>{});
+    case 3: return f(std::integral_constant<int, 3>{});
+    case 4: return f(std::integral_constant<int, 4>{});
+    case 5: return f(std::integral_constant<int, 5>{});
+    case 6: return f(std::integral_constant<int, 6>{});
+    case 7: return f(std::integral_constant<int, 7>{});
+    case 8: return f(std::integral_constant<int, 8>{});
+    default: return f(std::integral_constant<int, kMostNodes>{});
+    }
+}
 
 template <int N>
 double exchangeFixed(const Propagator& p, double* const* temperature, std::size_t cells, double surroundings,
@@ -47,26 +194,40 @@ double exchangeFixed(const Propagator& p, double* const* temperature, std::size_
 {
     double e[N][N];
     double add[N];
-    double* t[N];
-    double sum[N];
+    double sum[N] = {};
     for (int i = 0; i < N; ++i) {
         for (int j = 0; j < N; ++j)
             e[i][j] = p.e[i * N + j];
         add[i] = surroundings * p.leak[i] + waterWatts * p.waterSource[i] + bodyWatts * p.bodySource[i];
-        t[i] = temperature[i];
-        sum[i] = 0;
     }
-    for (std::size_t c = 0; c < cells; ++c) {
+    std::size_t c = 0;
+    Pair sums2[N] = {};
+    for (; c + 2 <= cells; c += 2) {
+        Pair x[N];
+        for (int i = 0; i < N; ++i) {
+            std::memcpy(&x[i], temperature[i] + c, sizeof(Pair));
+            sums2[i] += x[i];
+        }
+        for (int i = 0; i < N; ++i) {
+            Pair y = {add[i], add[i]};
+            for (int j = 0; j < N; ++j)
+                y += e[i][j] * x[j];
+            std::memcpy(temperature[i] + c, &y, sizeof(Pair));
+        }
+    }
+    for (int i = 0; i < N; ++i)
+        sum[i] += sums2[i][0] + sums2[i][1];
+    for (; c < cells; ++c) {
         double x[N];
         for (int i = 0; i < N; ++i) {
-            x[i] = t[i][c];
+            x[i] = temperature[i][c];
             sum[i] += x[i];
         }
         for (int i = 0; i < N; ++i) {
             double y = add[i];
             for (int j = 0; j < N; ++j)
                 y += e[i][j] * x[j];
-            t[i][c] = y;
+            temperature[i][c] = y;
         }
     }
     const double count = static_cast<double>(cells);
@@ -82,158 +243,15 @@ double exchangeFixed(const Propagator& p, double* const* temperature, std::size_
 
 void solveLadder(const Ladder& ladder, double time_s, bool withSources, Propagator& out)
 {
-    const int n = ladder.nodes;
-    Chain chain{n};
-    double rate = 0;
-    for (int i = 0; i < n; ++i) {
-        const double before = i > 0 ? ladder.link[i - 1] : 0.0;
-        const double after = i + 1 < n ? ladder.link[i] : ladder.loss;
-        rate = std::max(rate, (before + after) / ladder.capacity[i]);
-    }
-    int doublings = 0;
-    double part = time_s;
-    while (rate * part > 1.0) {
-        part *= 0.5;
-        ++doublings;
-    }
-    const double scale = rate > 0 ? 1.0 / rate : 0.0;
-    for (int i = 0; i < n; ++i) {
-        const double before = i > 0 ? ladder.link[i - 1] : 0.0;
-        const double after = i + 1 < n ? ladder.link[i] : ladder.loss;
-        chain.down[i] = scale * before / ladder.capacity[i];
-        chain.up[i] = i + 1 < n ? scale * after / ladder.capacity[i] : 0.0;
-        chain.stay[i] = 1.0 - scale * (before + after) / ladder.capacity[i];
-    }
-
-    // Poisson weights of the number of chain steps in `part`, their tails (for the time integral) and the
-    // tails of the tails (for the integral of the integral).
-    const double mean = rate * part;
-    double weight[kMostTerms], tail[kMostTerms + 1], tail2[kMostTerms + 1];
-    int terms = 1;
-    weight[0] = std::exp(-mean);
-    while (terms < kMostTerms && weight[terms - 1] > 1e-19 * weight[0]) {
-        weight[terms] = weight[terms - 1] * mean / terms;
-        ++terms;
-    }
-    tail[terms - 1] = 0;
-    tail2[terms - 1] = 0;
-    for (int k = terms - 2; k >= 0; --k) {
-        tail[k] = tail[k + 1] + weight[k + 1];
-        tail2[k] = tail2[k + 1] + tail[k + 1];
-    }
-
-    // One column of the exponential at a time: column j is the response to node j.
-    for (int j = 0; j < n; ++j) {
-        Row x{}, y{}, total{};
-        x[j] = 1;
-        for (int i = 0; i < n; ++i)
-            total[i] = weight[0] * x[i];
-        for (int k = 1; k < terms; ++k) {
-            chain.timesColumn(x, y);
-            x = y;
-            for (int i = 0; i < n; ++i)
-                total[i] += weight[k] * x[i];
-        }
-        for (int i = 0; i < n; ++i)
-            out.e[i * n + j] = total[i];
-    }
-
-    const auto integrate = [&](Row x, bool asRow, Row& integral, Row& second) {
-        integral = {};
-        second = {};
-        Row y{};
-        for (int k = 0; k < terms; ++k) {
-            for (int i = 0; i < n; ++i) {
-                integral[i] += tail[k] * scale * x[i];
-                second[i] += tail2[k] * scale * scale * x[i];
-            }
-            asRow ? chain.rowTimes(x, y) : chain.timesColumn(x, y);
-            x = y;
-        }
-    };
-    const int last = n - 1;
-    const int body = n > 1 ? 1 : 0;
-    Row unit{}, lossRow{}, ignored{};
-    unit[last] = ladder.loss;
-    if (rate > 0)
-        integrate(unit, true, lossRow, ignored);
-    Row water{}, metal{}, water2{}, metal2{};
-    if (withSources) {
-        Row start{};
-        start[0] = 1.0 / ladder.capacity[0];
-        if (rate > 0)
-            integrate(start, false, water, water2);
-        else
-            water[0] = part * start[0];
-        start = {};
-        start[body] = 1.0 / ladder.capacity[body];
-        if (rate > 0)
-            integrate(start, false, metal, metal2);
-        else
-            metal[body] = part * start[body];
-    }
-    double waterLoss = ladder.loss * water2[last];
-    double metalLoss = ladder.loss * metal2[last];
-
-    for (int d = 0; d < doublings; ++d) {
-        if (withSources) {
-            const auto more = [&](Row& x, double& lost) {
-                double lostLater = 0;
-                for (int i = 0; i < n; ++i)
-                    lostLater += lossRow[i] * x[i];
-                lost = 2.0 * lost + lostLater;
-                Row y = x;
-                for (int i = 0; i < n; ++i)
-                    for (int j = 0; j < n; ++j)
-                        y[i] += out.e[i * n + j] * x[j];
-                x = y;
-            };
-            more(water, waterLoss);
-            more(metal, metalLoss);
-        }
-        Row row = lossRow;
-        for (int i = 0; i < n; ++i)
-            for (int j = 0; j < n; ++j)
-                row[j] += lossRow[i] * out.e[i * n + j];
-        lossRow = row;
-        std::array<double, kMostNodes * kMostNodes> square;
-        for (int i = 0; i < n; ++i)
-            for (int j = 0; j < n; ++j) {
-                double sum = 0;
-                for (int k = 0; k < n; ++k)
-                    sum += out.e[i * n + k] * out.e[k * n + j];
-                square[i * n + j] = sum;
-            }
-        std::copy_n(square.begin(), n * n, out.e.begin());
-    }
-
-    for (int i = 0; i < n; ++i) {
-        double sum = 0;
-        for (int j = 0; j < n; ++j)
-            sum += out.e[i * n + j];
-        out.leak[i] = 1.0 - sum;
-        out.lossRow[i] = lossRow[i];
-        out.waterSource[i] = water[i];
-        out.bodySource[i] = metal[i];
-    }
-    out.waterSourceLoss = waterLoss;
-    out.bodySourceLoss = metalLoss;
+    withNodes(ladder.nodes, [&](auto n) { Solver<n()>{}.run(ladder, time_s, withSources, out); });
 }
 
 double exchange(const Propagator& p, int nodes, double* const* temperature, std::size_t cells, double surroundings,
                 double waterWatts, double bodyWatts, double* sums)
 {
-    switch (nodes) {
-    case 1: return exchangeFixed<1>(p, temperature, cells, surroundings, waterWatts, bodyWatts, sums);
-    case 2: return exchangeFixed<2>(p, temperature, cells, surroundings, waterWatts, bodyWatts, sums);
-    case 3: return exchangeFixed<3>(p, temperature, cells, surroundings, waterWatts, bodyWatts, sums);
-    case 4: return exchangeFixed<4>(p, temperature, cells, surroundings, waterWatts, bodyWatts, sums);
-    case 5: return exchangeFixed<5>(p, temperature, cells, surroundings, waterWatts, bodyWatts, sums);
-    case 6: return exchangeFixed<6>(p, temperature, cells, surroundings, waterWatts, bodyWatts, sums);
-    case 7: return exchangeFixed<7>(p, temperature, cells, surroundings, waterWatts, bodyWatts, sums);
-    case 8: return exchangeFixed<8>(p, temperature, cells, surroundings, waterWatts, bodyWatts, sums);
-    default: return exchangeFixed<9>(p, temperature, cells, surroundings, waterWatts, bodyWatts, sums);
-    }
+    return withNodes(nodes, [&](auto n) {
+        return exchangeFixed<n()>(p, temperature, cells, surroundings, waterWatts, bodyWatts, sums);
+    });
 }
 
 }  // namespace tapward::thermal
