@@ -117,14 +117,7 @@ OutlinePanel::OutlinePanel(Session& session, QWidget* parent)
     all->addWidget(m_tree, 1);
 
     connect(m_filter, &QLineEdit::textChanged, this, &OutlinePanel::filter);
-    connect(m_filter, &QLineEdit::returnPressed, this, [this] {
-        for (int i = 0; i < m_tree->topLevelItemCount(); ++i)
-            if (auto* item = m_tree->topLevelItem(i); !item->isHidden()) {
-                m_tree->setCurrentItem(item);
-                m_session.requestJump(item->data(0, Qt::UserRole).toInt());
-                return;
-            }
-    });
+    connect(m_filter, &QLineEdit::returnPressed, this, &OutlinePanel::findNext);
     connect(m_tree, &QTreeWidget::itemSelectionChanged, this, [this] {
         if (m_filling)
             return;
@@ -239,6 +232,21 @@ void OutlinePanel::refreshLive()
         item->setText(kWarmth, has ? sayMeasure(found->second.second, Quantity::Temperature, units) : QString());
         item->setTextAlignment(kFlow, Qt::AlignRight | Qt::AlignVCenter);
         item->setTextAlignment(kWarmth, Qt::AlignRight | Qt::AlignVCenter);
+    }
+}
+
+void OutlinePanel::findNext()
+{
+    const int count = m_tree->topLevelItemCount();
+    const auto* current = m_tree->currentItem();
+    const int from = current ? m_tree->indexOfTopLevelItem(current->parent() ? current->parent() : const_cast<QTreeWidgetItem*>(current)) : -1;
+    for (int step = 1; step <= count; ++step) {
+        auto* item = m_tree->topLevelItem((from + step) % count);
+        if (item->isHidden())
+            continue;
+        m_tree->setCurrentItem(item);
+        m_session.requestJump(item->data(0, Qt::UserRole).toInt());
+        return;
     }
 }
 

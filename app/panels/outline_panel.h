@@ -18,6 +18,7 @@ class OutlinePanel final : public QWidget {
 public:
     explicit OutlinePanel(Session& session, QWidget* parent = nullptr);
     void focusFilter();
+    void findNext();  ///< the next part that fits the words typed, shown on the drawing
     QTreeWidget& tree() { return *m_tree; }
 
 private:

@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "shell/autosave.h"
+
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QUuid>
+#include <algorithm>
+
+#include "document/file.h"
+#include "shell/places.h"
+
+namespace tapward::app {
+
+namespace {
+
+QString noteOf(const QString& drawing) { return drawing.chopped(8) + QStringLiteral(".json"); }
+QString lockOf(const QString& drawing) { return drawing.chopped(8) + QStringLiteral(".lock"); }
+
+}  // namespace
+
+Autosave::Autosave(Session& session, QString folder, QObject* parent)
+    : QObject(parent), m_session(session), m_folder(std::move(folder)),
+      m_id(QUuid::createUuid().toString(QUuid::WithoutBraces))
+{
+    QDir().mkpath(m_folder);
+    m_alive = std::make_unique<QLockFile>(lockOf(file()));
+    m_alive->setStaleLockTime(0);
+    m_alive->tryLock(0);
+    m_timer.setSingleShot(true);
+    m_timer.setInterval(kDelay_ms);
+    connect(&m_timer, &QTimer::timeout, this, &Autosave::saveNow);
+    connect(&session, &Session::changed, this, &Autosave::changed);
+    connect(&session, &Session::fileChanged, this, &Autosave::changed);
+}
+
+Autosave::~Autosave() = default;
+
+void Autosave::changed()
+{
+    if (!m_session.isModified())
+        forget();
+    else if (!m_timer.isActive())  // not restarted: steady work is saved too
+        m_timer.start();
+}
+
+void Autosave::saveNow()
+{
+    m_timer.stop();
+    if (!m_session.isModified())
+        return;
+    const QByteArray bytes = QByteArray::fromStdString(document::write(m_session.drawing()));
+    if (writeWholeFile(file(), bytes)) {
+        m_timer.start();  // a full disk may have room again later; the drawing itself is still open
+        return;
+    }
+    const QJsonObject note{{QStringLiteral("file"), m_session.path()},
+                           {QStringLiteral("changed"), QDateTime::currentDateTimeUtc().toString(Qt::ISODateWithMs)}};
+    writeWholeFile(noteOf(file()), QJsonDocument(note).toJson());
+}
+
+void Autosave::forget()
+{
+    m_timer.stop();
+    QFile::remove(file());
+    QFile::remove(noteOf(file()));
+}
+
+std::vector<Leftover> Autosave::leftovers(const QString& folder)
+{
+    std::vector<Leftover> found;
+    for (const auto& info : QDir(folder).entryInfoList({QStringLiteral("*.tapward")}, QDir::Files)) {
+        const QString path = info.absoluteFilePath();
+        QLockFile lock(lockOf(path));
+        lock.setStaleLockTime(0);
+        if (!lock.tryLock(0))
+            continue;  // its window lives
+        lock.unlock();
+        QFile file(path);
+        if (!file.open(QIODevice::ReadOnly))
+            continue;
+        auto drawing = document::read(file.readAll().toStdString());
+        if (!drawing)
+            continue;
+        Leftover leftover;
+        leftover.file = path;
+        leftover.drawing = std::move(*drawing);
+        leftover.changed = info.lastModified();
+        QFile note(noteOf(path));
+        if (note.open(QIODevice::ReadOnly)) {
+            const auto json = QJsonDocument::fromJson(note.readAll()).object();
+            leftover.original = json.value(QStringLiteral("file")).toString();
+            const auto at = QDateTime::fromString(json.value(QStringLiteral("changed")).toString(), Qt::ISODateWithMs);
+            if (at.isValid())
+                leftover.changed = at.toLocalTime();
+        }
+        if (!leftover.original.isEmpty() && QFileInfo::exists(leftover.original))
+            leftover.saved = QFileInfo(leftover.original).lastModified();
+        found.push_back(std::move(leftover));
+    }
+    std::ranges::sort(found, std::greater{}, &Leftover::changed);
+    return found;
+}
+
+void Autosave::remove(const Leftover& leftover)
+{
+    QFile::remove(leftover.file);
+    QFile::remove(noteOf(leftover.file));
+    QFile::remove(lockOf(leftover.file));
+}
+
+document::Edit replaceDrawing(const document::Drawing& from, const document::Drawing& to, const Message& title)
+{
+    using namespace document;
+    Edit edit{title, {}};
+    const auto isPipe = [](const Part& part) { return kindOf(part).isPipe; };
+    const auto references = [](const Part& part) {
+        std::vector<std::string> keys;
+        for (const auto& field : kindOf(part).fields)
+            if (field.type == parts::FieldType::PartRef && part.entries.contains(field.key))
+                keys.emplace_back(field.key);
+        return keys;
+    };
+    // What refers to parts goes first and comes back last.
+    edit.steps.push_back(SetCases{});
+    edit.steps.push_back(SetDismissals{});
+    for (const auto& part : from.parts)
+        for (auto& key : references(part))
+            edit.steps.push_back(SetField{part.id, key, std::nullopt});
+    for (const bool pipes : {true, false})
+        for (const auto& part : from.parts)
+            if (isPipe(part) == pipes)
+                edit.steps.push_back(RemovePart{part.id});
+    std::vector<SetField> named;
+    AddPart* last = nullptr;
+    edit.steps.reserve(edit.steps.size() + 2 * to.parts.size() + 3);
+    for (const bool pipes : {false, true})
+        for (Part part : to.parts) {
+            if (isPipe(part) != pipes)
+                continue;
+            for (auto& key : references(part)) {
+                named.push_back({part.id, key, part.entries.at(key)});
+                part.entries.erase(key);
+            }
+            edit.steps.push_back(AddPart{std::move(part)});
+            last = &std::get<AddPart>(edit.steps.back());
+        }
+    if (last)
+        last->nextId = to.nextId;
+    for (auto& field : named)
+        edit.steps.push_back(std::move(field));
+    edit.steps.push_back(SetJob{to.job});
+    edit.steps.push_back(SetCases{to.cases});
+    edit.steps.push_back(SetDismissals{to.dismissals});
+    return edit;
+}
+
+}  // namespace tapward::app

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QDateTime>
+#include <QLockFile>
+#include <QObject>
+#include <QTimer>
+#include <memory>
+#include <vector>
+
+#include "session/session.h"
+
+namespace tapward::app {
+
+/// What a window that ended badly left behind.
+struct Leftover {
+    QString file;        ///< the autosaved drawing
+    QString original;    ///< the person's file; empty = never saved
+    QDateTime changed;   ///< of the autosave
+    QDateTime saved;     ///< last save of the original, if it exists
+    document::Drawing drawing;
+};
+
+/// Keeps a copy of unsaved work in the state folder, also of drawings that never had a file.
+/// The person's own file is touched by Save only.
+class Autosave final : public QObject {
+    Q_OBJECT
+public:
+    static constexpr int kDelay_ms = 5000;
+
+    /// @param folder  where the copies go; made if missing
+    Autosave(Session& session, QString folder, QObject* parent = nullptr);
+    ~Autosave() override;
+
+    /// Writes now if there is unsaved work (before long work, and by the timer).
+    void saveNow();
+    /// The work is saved or given up: the copy goes.
+    void forget();
+    void setDelay(int milliseconds) { m_timer.setInterval(milliseconds); }
+    QString file() const { return m_folder + QLatin1Char('/') + m_id + QStringLiteral(".tapward"); }
+
+    /// Copies whose window no longer lives, newest first. Unreadable ones are left alone.
+    static std::vector<Leftover> leftovers(const QString& folder);
+    static void remove(const Leftover& leftover);
+
+private:
+    void changed();
+
+    Session& m_session;
+    QString m_folder, m_id;
+    std::unique_ptr<QLockFile> m_alive;
+    QTimer m_timer;
+};
+
+/// The edit that turns one drawing into another, as one undo step: how a restored copy comes back over
+/// the file it belongs to.
+document::Edit replaceDrawing(const document::Drawing& from, const document::Drawing& to, const Message& title);
+
+}  // namespace tapward::app

@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "shell/exports.h"
+
+#include <QCoreApplication>
+#include <QEventLoop>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QLocale>
+#include <QMessageBox>
+#include <QPrintDialog>
+#include <QPrintPreviewDialog>
+#include <QPrinter>
+#include <QSettings>
+#include <QTimer>
+
+#include "panels/say.h"
+#include "print/export_drawing.h"
+#include "print/page.h"
+#include "report/report.h"
+#include "shell/places.h"
+
+namespace tapward::app {
+
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("tapward::app::exports", text); }
+
+const study::Prediction& predictionOf(const Session& session)
+{
+    static const study::Prediction none;
+    return session.prediction() ? *session.prediction() : none;
+}
+
+/// The paper of the person's country: Letter where letters are, else A4.
+print::PaperSize usualPaper()
+{
+    return QLocale::system().measurementSystem() == QLocale::ImperialUSSystem ? print::PaperSize::Letter
+                                                                              : print::PaperSize::A4;
+}
+
+void complain(QWidget* parent, const QString& title, const Problem& problem, UnitSystem units)
+{
+    QMessageBox box(QMessageBox::Warning, title, sayMessage(problem.what, units), QMessageBox::NoButton, parent);
+    box.setInformativeText(sayMessage(problem.remedy, units));
+    box.addButton(tr("Close"), QMessageBox::RejectRole);
+    box.exec();
+}
+
+void preparePrinter(QPrinter& printer, const Session& session)
+{
+    printer.setPageSize(QPageSize(usualPaper() == print::PaperSize::Letter ? QPageSize::Letter : QPageSize::A4));
+    printer.setDocName(session.path().isEmpty() ? tr("Untitled") : QFileInfo(session.path()).completeBaseName());
+    printer.setCreator(QStringLiteral("Tapward"));
+}
+
+}  // namespace
+
+bool waitForPrediction(Session& session, int most_ms)
+{
+    if (!session.isStale() && !session.isWorking())
+        return true;
+    QEventLoop loop;
+    QObject::connect(&session, &Session::predictionChanged, &loop, [&] {
+        if (!session.isStale() && !session.isWorking())
+            loop.quit();
+    });
+    QTimer::singleShot(most_ms, &loop, &QEventLoop::quit);
+    loop.exec(QEventLoop::ExcludeUserInputEvents);
+    return !session.isStale() && !session.isWorking();
+}
+
+std::optional<Problem> exportBytes(Session& session, ExportKind kind, QByteArray& out)
+{
+    const auto& drawing = session.drawing();
+    const UnitSystem units = session.units();
+    if ((kind == ExportKind::PagePdf || kind == ExportKind::SeriesCsv) && !waitForPrediction(session))
+        return Problem{Message("The prediction is still being worked out."), Message("Try again in a moment."), {}};
+    switch (kind) {
+    case ExportKind::PagePdf:
+        return print::printPagePdf(drawing, predictionOf(session), session.findings(), units, usualPaper(), out);
+    case ExportKind::DrawingSvg:
+    case ExportKind::DrawingPng: {
+        print::ExportOptions options;
+        options.units = units;
+        options.view = session.view();
+        return kind == ExportKind::DrawingSvg ? print::exportSvg(drawing, options, out)
+                                              : print::exportPng(drawing, options, out);
+    }
+    case ExportKind::PartsCsv:
+        out = QByteArray::fromStdString(report::partsCsv(drawing, units));
+        return std::nullopt;
+    case ExportKind::SeriesCsv: {
+        const auto* result = session.currentCase();
+        if (!result)
+            return session.predictionProblem().value_or(
+                Problem{Message("There is no predicted case to write."), Message("Choose a case, or add one."), {}});
+        if (result->noAnswer)
+            return *result->noAnswer;
+        out = QByteArray::fromStdString(report::seriesCsv(*result, units));
+        return std::nullopt;
+    }
+    }
+    return std::nullopt;
+}
+
+QString exportTitle(ExportKind kind)
+{
+    switch (kind) {
+    case ExportKind::PagePdf: return tr("Customer's Page as PDF");
+    case ExportKind::DrawingSvg: return tr("Drawing as SVG");
+    case ExportKind::DrawingPng: return tr("Drawing as PNG");
+    case ExportKind::PartsCsv: return tr("Parts List as CSV");
+    case ExportKind::SeriesCsv: return tr("Warm-Up as CSV");
+    }
+    return {};
+}
+
+QString exportSuffix(ExportKind kind)
+{
+    switch (kind) {
+    case ExportKind::PagePdf: return QStringLiteral("pdf");
+    case ExportKind::DrawingSvg: return QStringLiteral("svg");
+    case ExportKind::DrawingPng: return QStringLiteral("png");
+    case ExportKind::PartsCsv:
+    case ExportKind::SeriesCsv: return QStringLiteral("csv");
+    }
+    return {};
+}
+
+QString exportWithDialog(Session& session, ExportKind kind, QWidget* parent)
+{
+    QSettings settings;
+    const QString folder = settings.value(QStringLiteral("exportFolder"), QFileInfo(session.path()).absolutePath()).toString();
+    QString base = session.path().isEmpty() ? tr("untitled") : QFileInfo(session.path()).completeBaseName();
+    if (kind == ExportKind::PartsCsv)
+        base += tr("-parts");
+    if (kind == ExportKind::SeriesCsv)
+        base += tr("-warm-up");
+    const QString suffix = exportSuffix(kind);
+    QFileDialog dialog(parent, tr("Export %1").arg(exportTitle(kind)), folder, tr("%1 file (*.%2)").arg(suffix.toUpper(), suffix));
+    dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.setDefaultSuffix(suffix);
+    dialog.selectFile(base + QLatin1Char('.') + suffix);
+    dialog.setLabelText(QFileDialog::Accept, tr("Export"));
+    if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty())
+        return {};
+    const QString path = dialog.selectedFiles().constFirst();
+    settings.setValue(QStringLiteral("exportFolder"), QFileInfo(path).absolutePath());
+    QByteArray bytes;
+    auto problem = exportBytes(session, kind, bytes);
+    if (!problem)
+        problem = writeWholeFile(path, bytes);
+    if (problem) {
+        complain(parent, exportTitle(kind), *problem, session.units());
+        return {};
+    }
+    return path;
+}
+
+void printPage(Session& session, QWidget* parent)
+{
+    waitForPrediction(session);
+    QPrinter printer(QPrinter::HighResolution);
+    preparePrinter(printer, session);
+    QPrintDialog dialog(&printer, parent);
+    dialog.setWindowTitle(tr("Print Customer's Page"));
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    if (print::paintPages(printer, session.drawing(), predictionOf(session), session.findings(), session.units()) == 0)
+        complain(parent, tr("Print"),
+                 Problem{Message("The page could not be printed."), Message("Check the printer, or export the page as PDF."), {}},
+                 session.units());
+}
+
+void previewPage(Session& session, QWidget* parent)
+{
+    waitForPrediction(session);
+    QPrinter printer(QPrinter::HighResolution);
+    preparePrinter(printer, session);
+    QPrintPreviewDialog dialog(&printer, parent);
+    dialog.setWindowTitle(tr("Print Preview"));
+    dialog.resize(parent->size() * 0.85);
+    QObject::connect(&dialog, &QPrintPreviewDialog::paintRequested, &dialog, [&session](QPrinter* device) {
+        print::paintPages(*device, session.drawing(), predictionOf(session), session.findings(), session.units());
+    });
+    dialog.exec();
+}
+
+}  // namespace tapward::app

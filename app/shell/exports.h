@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QByteArray>
+#include <QObject>
+#include <optional>
+
+#include "session/session.h"
+
+class QWidget;
+
+namespace tapward::app {
+
+/// What can be written to a file.
+enum class ExportKind { PagePdf, DrawingSvg, DrawingPng, PartsCsv, SeriesCsv };
+
+/// Makes the file's content; waits for the newest prediction where the file holds results.
+std::optional<Problem> exportBytes(Session& session, ExportKind kind, QByteArray& out);
+QString exportTitle(ExportKind kind);
+QString exportSuffix(ExportKind kind);
+
+/// Asks where to, writes it whole, and says what went wrong.
+/// @return the file written, or empty
+QString exportWithDialog(Session& session, ExportKind kind, QWidget* parent);
+
+/// Lets the running prediction finish. False when it takes longer than this.
+bool waitForPrediction(Session& session, int most_ms = 15000);
+
+void printPage(Session& session, QWidget* parent);
+void previewPage(Session& session, QWidget* parent);
+
+}  // namespace tapward::app

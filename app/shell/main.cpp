@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QApplication>
+#include <QCommandLineParser>
+#include <QElapsedTimer>
+#include <QLibraryInfo>
+#include <QLocale>
+#include <QTextStream>
+#include <QTimer>
+#include <QTranslator>
+#include <clocale>
+
+#include "document/file.h"
+#include "panels/icons.h"
+#include "shell/exports.h"
+#include "shell/main_window.h"
+#include "shell/start_page.h"
+#include "tools/editing_canvas.h"
+
+// tapward [FILE]: the window.
+
+namespace {
+
+using namespace tapward::app;
+
+/// For checks: waits for the first prediction, takes the picture, ends.
+int takeScreenshot(MainWindow& window, const QCommandLineParser& line)
+{
+    Session& session = window.session();
+    if (line.isSet(QStringLiteral("case")))
+        session.setCaseName(line.value(QStringLiteral("case")));
+    waitForPrediction(session);
+    if (line.isSet(QStringLiteral("time")))
+        session.setTime(line.value(QStringLiteral("time")).toDouble());
+    if (const auto* part = session.drawing().findTag(line.value(QStringLiteral("select")).toStdString()))
+        session.select({part->id});
+    window.canvas().fitDrawing();
+    QElapsedTimer settle;
+    settle.start();
+    while (settle.elapsed() < 800)
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 50);
+    if (window.grab().save(line.value(QStringLiteral("screenshot"))))
+        return 0;
+    QTextStream(stderr) << "tapward: the picture could not be written\n";
+    return 2;
+}
+
+}  // namespace
+
+int main(int argc, char** argv)
+{
+    QApplication app(argc, argv);
+    std::setlocale(LC_NUMERIC, "C");  // files and readouts use '.', whatever the desktop's locale
+    QCoreApplication::setOrganizationName(QStringLiteral("tapward"));
+    QCoreApplication::setApplicationName(QStringLiteral("tapward"));
+    QCoreApplication::setApplicationVersion(QStringLiteral(TAPWARD_VERSION));
+    QGuiApplication::setApplicationDisplayName(QStringLiteral("Tapward"));
+    QGuiApplication::setDesktopFileName(QStringLiteral("tapward"));
+
+    QCommandLineParser line;
+    line.setApplicationDescription(QCoreApplication::translate("main", "Hot-water preheat loops in recreational coaches: drawn, predicted, printed."));
+    line.addHelpOption();
+    line.addVersionOption();
+    line.addPositionalArgument(QStringLiteral("file"), QCoreApplication::translate("main", "A .tapward drawing to open."), QStringLiteral("[FILE]"));
+    const auto hidden = [&](const char* name, bool value) {
+        QCommandLineOption option(QString::fromLatin1(name));
+        option.setFlags(QCommandLineOption::HiddenFromHelp);
+        if (value)
+            option.setValueName(QStringLiteral("value"));
+        line.addOption(option);
+    };
+    for (const char* name : {"screenshot", "size", "time", "case", "select", "font"})
+        hidden(name, true);
+    for (const char* name : {"dark", "metric", "sample"})
+        hidden(name, false);
+    line.process(app);
+
+    if (line.isSet(QStringLiteral("dark")))
+        QApplication::setPalette(look::darkPalette());
+    if (line.isSet(QStringLiteral("font"))) {
+        QFont font = QApplication::font();
+        font.setPointSizeF(line.value(QStringLiteral("font")).toDouble());
+        QApplication::setFont(font);
+    }
+    const bool picture = line.isSet(QStringLiteral("screenshot"));
+    MainWindow window;
+    if (line.isSet(QStringLiteral("size"))) {
+        const QStringList size = line.value(QStringLiteral("size")).split(QLatin1Char('x'));
+        if (size.size() == 2)
+            window.resize(size[0].toInt(), size[1].toInt());
+    }
+    if (line.isSet(QStringLiteral("metric")))
+        window.session().setUnits(tapward::UnitSystem::Metric);
+    window.show();
+    const QStringList files = line.positionalArguments();
+    const auto begin = [&] {
+        if (!picture)
+            window.offerRecovery();
+        if (window.hasDrawing())
+            return;
+        if (!files.isEmpty())
+            window.openFile(files.constFirst());
+        else if (line.isSet(QStringLiteral("sample")) && !samples().empty())
+            window.openSample(samples().front().resource);
+    };
+    if (picture) {
+        begin();
+        return takeScreenshot(window, line);
+    }
+    QTimer::singleShot(0, &window, begin);
+    return QApplication::exec();
+}

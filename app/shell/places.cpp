@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "shell/places.h"
+
+#include <QCoreApplication>
+#include <QCryptographicHash>
+#include <QDir>
+#include <QFileInfo>
+#include <QSaveFile>
+#include <QSettings>
+#include <QStandardPaths>
+
+namespace tapward::app {
+
+QString stateFolder()
+{
+    QString base;
+    if (QStandardPaths::isTestModeEnabled()) {
+        base = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + QStringLiteral("/state");
+    } else {
+        base = qEnvironmentVariable("XDG_STATE_HOME");
+        if (base.isEmpty() || QDir::isRelativePath(base))  // the specification says to ignore relative ones
+            base = QDir::homePath() + QStringLiteral("/.local/state");
+    }
+    const QString folder = base + QStringLiteral("/tapward");
+    QDir().mkpath(folder);
+    return folder;
+}
+
+std::optional<Problem> writeWholeFile(const QString& path, const QByteArray& bytes)
+{
+    QSaveFile file(path);
+    const auto cannot = [&] {
+        return Problem{Message("{0} could not be written: {1}.",
+                               {QFileInfo(path).fileName().toStdString(), file.errorString().toStdString()}),
+                       Message("Free some room or choose another folder, then try again."), {}};
+    };
+    if (!file.open(QIODevice::WriteOnly))
+        return cannot();
+    if (file.write(bytes) != bytes.size() || !file.flush()) {
+        const auto problem = cannot();
+        file.cancelWriting();
+        return problem;
+    }
+    if (!file.commit())
+        return cannot();
+    return std::nullopt;
+}
+
+QStringList RecentFiles::list() const { return QSettings().value(QStringLiteral("recent")).toStringList(); }
+
+void RecentFiles::add(const QString& path)
+{
+    const QString whole = QFileInfo(path).absoluteFilePath();
+    QStringList files = list();
+    files.removeAll(whole);
+    files.prepend(whole);
+    while (files.size() > kMost)
+        files.removeLast();
+    QSettings().setValue(QStringLiteral("recent"), files);
+}
+
+void RecentFiles::remove(const QString& path)
+{
+    QStringList files = list();
+    files.removeAll(path);
+    QSettings().setValue(QStringLiteral("recent"), files);
+}
+
+void RecentFiles::clear() { QSettings().remove(QStringLiteral("recent")); }
+
+bool FileGuard::take(const QString& path, QString* holder)
+{
+    m_lock.reset();
+    if (path.isEmpty())
+        return true;
+    const QFileInfo info(path);
+    const QString real = info.exists() ? info.canonicalFilePath() : info.absoluteFilePath();
+    const QString folder = stateFolder() + QStringLiteral("/open");
+    QDir().mkpath(folder);
+    const QByteArray name = QCryptographicHash::hash(real.toUtf8(), QCryptographicHash::Sha1).toHex();
+    auto lock = std::make_unique<QLockFile>(folder + QLatin1Char('/') + QString::fromLatin1(name) + QStringLiteral(".lock"));
+    lock->setStaleLockTime(0);
+    if (lock->tryLock(0)) {
+        m_lock = std::move(lock);
+        return true;
+    }
+    if (lock->error() != QLockFile::LockFailedError)
+        return true;  // the state folder cannot be written: no guard, but no reason to stop either
+    qint64 process = 0;
+    QString host, program;
+    if (holder && lock->getLockInfo(&process, &host, &program))
+        *holder = QCoreApplication::translate("FileGuard", "process %1 on %2").arg(process).arg(host);
+    return false;
+}
+
+}  // namespace tapward::app

@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "shell/start_page.h"
+
+#include <QCommandLinkButton>
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QLabel>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include "panels/icons.h"
+#include "shell/places.h"
+
+namespace tapward::app {
+
+std::vector<Sample> samples()
+{
+    std::vector<Sample> all;
+    for (const auto& info : QDir(QStringLiteral(":/samples")).entryInfoList(QDir::Files, QDir::Name)) {
+        QFile file(info.filePath());
+        if (!file.open(QIODevice::ReadOnly))
+            continue;
+        const auto job = QJsonDocument::fromJson(file.readAll()).object().value(QStringLiteral("job")).toObject();
+        const QString title = job.value(QStringLiteral("title")).toString();
+        all.push_back({info.filePath(), title.isEmpty() ? info.completeBaseName() : title});
+    }
+    return all;
+}
+
+namespace {
+
+QLabel* heading(const QString& text, const QFont& base, double factor)
+{
+    auto* label = new QLabel(text);
+    QFont font = base;
+    font.setPointSizeF(font.pointSizeF() * factor);
+    font.setBold(true);
+    label->setFont(font);
+    return label;
+}
+
+}  // namespace
+
+StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayout)
+{
+    auto* inside = new QWidget;
+    inside->setMaximumWidth(fontMetrics().averageCharWidth() * 130);
+    auto* columns = new QHBoxLayout(inside);
+    columns->setContentsMargins(24, 24, 24, 24);
+    columns->setSpacing(32);
+    auto* left = new QVBoxLayout;
+    auto* title = new QHBoxLayout;
+    auto* sign = new QLabel;
+    sign->setPixmap(QIcon(QStringLiteral(":/icons/tapward.svg")).pixmap(56, 56));
+    title->addWidget(sign);
+    title->addWidget(heading(tr("Tapward"), font(), 2.0));
+    title->addStretch();
+    left->addLayout(title);
+    auto* what = new QLabel(tr("Draw the coach's hot and cold plumbing, drop in a preheat loop, and see what it will do. "
+                               "Open a sample to look around, or start a drawing of your own."));
+    what->setWordWrap(true);
+    left->addWidget(what);
+    left->addSpacing(8);
+
+    const auto addLink = [&](QVBoxLayout* column, const char* icon, const QString& text, const QString& more) {
+        auto* button = new QCommandLinkButton(text, more);
+        button->setIcon(look::icon(QString::fromLatin1(icon)));
+        button->setIconSize(QSize(28, 28));
+        button->setAccessibleName(text);
+        button->setAccessibleDescription(more);
+        column->addWidget(button);
+        return button;
+    };
+    bool first = true;
+    for (const auto& sample : samples()) {
+        auto* link = addLink(left, "play", tr("Open Sample: %1").arg(sample.title), tr("Invented coach, sample figures, opens as a copy"));
+        connect(link, &QCommandLinkButton::clicked, this, [this, resource = sample.resource] { Q_EMIT sampleRequested(resource); });
+        if (first)
+            link->setFocus();
+        first = false;
+    }
+    connect(addLink(left, "new", tr("New Drawing"), tr("An empty drawing with one case")), &QCommandLinkButton::clicked, this,
+            &StartPage::newRequested);
+    connect(addLink(left, "open", tr("Open Drawing\u2026"), tr("A .tapward file")), &QCommandLinkButton::clicked, this,
+            &StartPage::openRequested);
+    left->addSpacing(8);
+    left->addWidget(heading(tr("Three things to try in a sample"), font(), 1.05));
+    for (const QString& text : {tr("Drag the time slider under the drawing: the pipes take the color of the water."),
+                                tr("Select a pump and lower its voltage range or curve: the loop flow answers at once."),
+                                tr("Press F8 to walk through the findings, and Shift+F8 to walk back.")}) {
+        auto* label = new QLabel(QStringLiteral("\u2022 ") + text);
+        label->setWordWrap(true);
+        left->addWidget(label);
+    }
+    left->addStretch();
+    auto* caution = new QLabel(tr("Predictions support a trained technician; they replace neither the heater maker's "
+                                  "instructions nor local codes nor licensed practice. Hot water, gas, 12 V wiring and "
+                                  "pressure can hurt."));
+    caution->setWordWrap(true);
+    left->addWidget(caution);
+
+    auto* right = new QVBoxLayout;
+    right->addWidget(heading(tr("Recent drawings"), font(), 1.2));
+    right->addLayout(m_recent);
+    right->addStretch();
+    columns->addLayout(left, 3);
+    columns->addLayout(right, 2);
+
+    auto* scroll = new QScrollArea;
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    auto* middle = new QWidget;
+    auto* line = new QHBoxLayout(middle);
+    line->addStretch();
+    line->addWidget(inside, 10);
+    line->addStretch();
+    scroll->setWidget(middle);
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(0, 0, 0, 0);
+    all->addWidget(scroll);
+    refresh();
+}
+
+void StartPage::refresh()
+{
+    while (QLayoutItem* item = m_recent->takeAt(0)) {
+        if (item->widget())
+            item->widget()->deleteLater();
+        delete item;
+    }
+    const QStringList files = RecentFiles().list();
+    if (files.isEmpty()) {
+        auto* none = new QLabel(tr("Drawings you open or save are listed here."));
+        none->setWordWrap(true);
+        m_recent->addWidget(none);
+    }
+    for (const QString& path : files) {
+        const QFileInfo info(path);
+        auto* button = new QCommandLinkButton(info.completeBaseName(), info.exists() ? QDir::toNativeSeparators(info.path())
+                                                                                     : tr("Missing: it was moved or deleted"));
+        button->setIcon(look::icon(QStringLiteral("new")));
+        button->setEnabled(info.exists());
+        button->setAccessibleName(tr("Open %1").arg(info.fileName()));
+        button->setToolTip(path);
+        connect(button, &QCommandLinkButton::clicked, this, [this, path] { Q_EMIT fileRequested(path); });
+        m_recent->addWidget(button);
+    }
+}
+
+}  // namespace tapward::app
