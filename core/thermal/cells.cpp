@@ -15,7 +15,7 @@ namespace {
 constexpr double pi = std::numbers::pi;
 constexpr double kLeastVolume_m3 = 10e-6;
 constexpr double kMostCellsTogether = 8;      // so that the film follows the temperature along a long tube
-constexpr double kTightCoupling_s = 0.05;     // time constant of a body with "no" film
+constexpr double kTightCoupling_s = 0.01;     // time constant of a body with "no" film
 constexpr double kLayerGrowth = 1.6;          // each layer this much thicker than the one inside it
 constexpr double kOneLayerResistance = 2e-5;  // m² K/W; a film is 2e-4 and more, so metal needs no layers
 constexpr double kNoVolume = 1e-3;            // of a cell: too little to be a cell of its own
