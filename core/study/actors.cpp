@@ -107,6 +107,7 @@ void Simulation::makeActors()
         }
         if (model.tankless && placed) {
             heater::TanklessSpec spec = *model.tankless;
+            spec.altitude_m = m_drawing.job.altitude_m;
             const Place& place = part.places[0];
             const Plant::Chain& chain = m_plant.chains[place.link];
             m_heaters.push_back({&part, place.link, place.stretch, !place.reversed, place.reversed ? chain.to : chain.from,
@@ -625,7 +626,9 @@ void Simulation::advanceHeaters(double dt_s)
         const HeaterReadings r = readingsOf(m_field, m_flows, heater.link, heater.forward, heater.inletJunction);
         heater.inlet_C = r.inlet;
         heater.outlet_C = r.outlet;
-        heater.hottestInlet_C = std::max(heater.hottestInlet_C, r.inlet);
+        if (r.flow > 1e-7) {  // only water that enters counts
+            heater.hottestInlet_C = std::max(heater.hottestInlet_C, r.inlet);
+        }
         heater.hottestOutlet_C = std::max(heater.hottestOutlet_C, r.outlet);
         const double body = heater.stretch >= 0 ? m_field.bodyTemperature(heater.link, heater.stretch) : r.outlet;
         const heater::TanklessInputs inputs{std::max(0.0, r.flow), r.inlet, r.outlet, body, volts(), heater.gasFails};
@@ -665,7 +668,9 @@ void Simulation::advanceHeaters(double dt_s)
         const HeaterReadings r = readingsOf(m_field, m_flows, heater.link, heater.forward, heater.inletJunction);
         heater.inlet_C = r.inlet;
         heater.outlet_C = r.outlet;
-        heater.hottestInlet_C = std::max(heater.hottestInlet_C, r.inlet);
+        if (r.flow > 1e-7) {  // only water that enters counts
+            heater.hottestInlet_C = std::max(heater.hottestInlet_C, r.inlet);
+        }
         heater.hottestOutlet_C = std::max(heater.hottestOutlet_C, r.outlet);
         const double tank = m_field.meanTemperature(heater.link);
         if (const auto change = heater.control.advance(m_time - dt_s, dt_s, tank, volts() > 6)) {

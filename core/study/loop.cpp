@@ -417,7 +417,7 @@ LoopMap findLoop(const document::Drawing& drawing, const Plant& plant, double wa
     }
     answer.returnTee = document::kNoPart;
     for (const PlantPart& part : plant.parts) {
-        if (std::find(part.portJunction.begin(), part.portJunction.end(), map.tapJunction) != part.portJunction.end()) {
+        if (part.hubJunction == map.tapJunction || std::find(part.portJunction.begin(), part.portJunction.end(), map.tapJunction) != part.portJunction.end()) {
             answer.returnTee = part.id;
             break;
         }

@@ -241,6 +241,10 @@ private:
         }
         for (PlantPart& part : m_plant.parts) {
             const parts::PartKind& kind = document::kindOf(*part.part);
+            if (const auto hub = m_hubs.find(part.id); hub != m_hubs.end()) {
+                const auto at = m_junction.find(root(hub->second));
+                part.hubJunction = at == m_junction.end() ? -1 : at->second;
+            }
             for (std::size_t port = 0; port < kind.ports.size() && !kind.isPipe; ++port) {
                 const int vertex = root(m_ports.at({part.id, std::string(kind.ports[port].id)}));
                 const auto at = m_junction.find(vertex);

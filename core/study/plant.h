@@ -29,6 +29,7 @@ struct PlantPart {
     parts::PartModel model;
     std::vector<Place> places;              ///< one per model.paths
     std::vector<int> portJunction;          ///< per port: junction index, -1 inside a chain or unconnected
+    int hubJunction = -1;                   ///< of a tee or mixer, -1 where the kind has no hub
 };
 
 /// A drawing in one view, as chains of elements between junctions: the network and the thermal field are

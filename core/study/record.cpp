@@ -483,7 +483,8 @@ void Simulation::finish()
     }
     const Message noHeater("No water heater with both its pipes connected is drawn.");
     addScalar("hottest_heater_outlet", "Hottest heater outlet", Quantity::Temperature, known(outletMax), noHeater);
-    addScalar("hottest_heater_inlet", "Hottest heater inlet", Quantity::Temperature, known(inletMax), noHeater);
+    addScalar("hottest_heater_inlet", "Hottest heater inlet", Quantity::Temperature, known(inletMax),
+              std::isfinite(outletMax) ? Message("No water entered the heater in this case.") : noHeater);
     const bool drew = std::isfinite(m_hottestTap_C);
     addScalar("hottest_tap", "Hottest water at a tap", Quantity::Temperature, known(drew ? hotter(m_hottestTap_C, m_hottestJoin_C) : m_hottestJoin_C),
               Message("No tap was opened and no run was started in this case."),
