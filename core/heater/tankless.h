@@ -27,8 +27,9 @@ struct TanklessSpec {
     double restartDelay_s = 2;             ///< shortest time from flame out to the next try
     double postPurge_s = 20;
     double controlTime_s = 3;              ///< closed-loop time constant of the trim on outlet temperature
-    double exchanger_J_K = 2500;           ///< water and metal as the control's designer knew them; the trim
-                                           ///< stays stable with a third to twice as much
+    double exchanger_J_K = 2500;           ///< water and metal as the control's designer knew them: give the true
+                                           ///< figure where known. Half to twice of it still settles, with an
+                                           ///< overshoot of some K while it warms up
     double minimumVolts = 10.5;            ///< ignition boards do nothing below about this
     bool shutsOffWhenTooHot = false;       ///< some controls stop the burner when minimum fire overshoots
     double tooHotAbove_K = 10;             ///< ... by more than this above the setpoint; again at the setpoint
