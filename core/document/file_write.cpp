@@ -1,0 +1,300 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <set>
+
+#include "document/file.h"
+#include "document/json_text.h"
+#include "document/names.h"
+
+namespace tapward::document {
+namespace {
+
+Json point(const Point& point)
+{
+    return Json::array({number(point.x), number(point.y)});
+}
+
+Json points(const std::vector<Point>& all)
+{
+    Json list = Json::array();
+    for (const Point& one : all) {
+        list.push_back(point(one));
+    }
+    return list;
+}
+
+/// Puts the unknown keys back where they were. One whose object is gone went with it.
+void addUnknown(Json& object, const Unknown& unknown)
+{
+    for (const auto& [pointer, text] : unknown) {
+        if (pointer.empty() || pointer[0] != '/') {
+            continue;
+        }
+        Json* holder = &object;
+        const std::size_t last = pointer.rfind('/');
+        const auto unescaped = [](std::string step) {
+            for (const auto& [from, to] : {std::pair{"~1", "/"}, {"~0", "~"}}) {
+                for (std::size_t at = step.find(from); at != step.npos; at = step.find(from, at + 1)) {
+                    step.replace(at, 2, to);
+                }
+            }
+            return step;
+        };
+        for (std::size_t at = 0; holder && at < last;) {
+            const std::size_t next = pointer.find('/', at + 1);
+            const std::string step = unescaped(pointer.substr(at + 1, next - at - 1));
+            at = next;
+            if (holder->is_object()) {
+                const auto member = holder->find(step);
+                holder = member == holder->end() ? nullptr : &*member;
+            } else if (holder->is_array() && step.size() <= 6 && !step.empty() &&
+                       std::all_of(step.begin(), step.end(), [](char c) { return c >= '0' && c <= '9'; }) &&
+                       std::stoul(step) < holder->size()) {
+                holder = &(*holder)[std::stoul(step)];
+            } else {
+                holder = nullptr;
+            }
+        }
+        const std::string key = unescaped(pointer.substr(last + 1));
+        if (!holder || !holder->is_object() || holder->contains(key)) {
+            continue;
+        }
+        Json value = Json::parse(text, nullptr, false);
+        if (!value.is_discarded()) {
+            (*holder)[key] = std::move(value);
+        }
+    }
+}
+
+Json job(const Job& job)
+{
+    Json json{{"title", job.title},
+              {"customer", job.customer},
+              {"coach", job.coach},
+              {"technician", job.technician},
+              {"date", job.date},
+              {"revision", job.revision},
+              {"notes", job.notes},
+              {"currency", job.currency},
+              {"hours", number(job.hours)},
+              {"hourly_rate", number(job.hourlyRate)},
+              {"altitude_m", number(job.altitude_m)},
+              {"sample_figures", job.sampleFigures}};
+    addUnknown(json, job.unknown);
+    return json;
+}
+
+Json end(const PipeEnd& end)
+{
+    if (end.part == kNoPart) {
+        return {{"at", point(end.loose)}};
+    }
+    return {{"part", end.part}, {"port", end.port}};
+}
+
+Json value(const parts::Value& value)
+{
+    if (const double* one = std::get_if<double>(&value)) {
+        return number(*one);
+    }
+    if (const bool* one = std::get_if<bool>(&value)) {
+        return *one;
+    }
+    if (const std::string* one = std::get_if<std::string>(&value)) {
+        return *one;
+    }
+    Json readings = Json::array();
+    for (const parts::CurvePoint& reading : std::get<parts::Curve>(value)) {
+        readings.push_back(Json::array({number(reading.x), number(reading.y)}));
+    }
+    return readings;
+}
+
+Json fields(const Part& part)
+{
+    Json json = Json::object();
+    const auto add = [&json](const std::string& key, const parts::Entry& entry) {
+        json[key] = Json{{"value", value(entry.value)}, {"basis", nameOf(kBases, entry.basis)}};
+    };
+    // In the kind's own order, as the details panel shows them.
+    const parts::PartKind* kind = parts::find(part.kind);
+    for (const parts::Field& field : kind ? kind->fields : std::vector<parts::Field>{}) {
+        if (const auto held = part.entries.find(field.key); held != part.entries.end()) {
+            add(held->first, held->second);
+        }
+    }
+    return json;
+}
+
+Json partJson(const Part& part)
+{
+    Json json{{"id", part.id}, {"kind", part.kind}, {"tag", part.tag}, {"stage", nameOf(kStages, part.stage)}};
+    const parts::PartKind* kind = parts::find(part.kind);
+    const bool isPipe = kind && kind->isPipe;
+    if (!isPipe) {
+        json["at"] = point(part.at);
+        if (part.turn != 0) {
+            json["turn"] = part.turn;
+        }
+        if (part.flipped) {
+            json["flipped"] = true;
+        }
+    }
+    if (part.label) {
+        json["label"] = point(*part.label);
+    }
+    if (part.height_m != 0) {
+        json["height_m"] = number(part.height_m);
+    }
+    if (isPipe) {
+        json["ends"] = Json::array({end(part.ends[0]), end(part.ends[1])});
+        if (!part.bends.empty()) {
+            json["bends"] = points(part.bends);
+        }
+    }
+    json["fields"] = fields(part);
+    addUnknown(json, part.unknown);
+    if (json["fields"].empty()) {
+        json.erase("fields");
+    }
+    return json;
+}
+
+Json action(const Action& action)
+{
+    Json json{{"at_s", number(action.at_s)}, {"do", nameOf(kActions, action.kind)}};
+    if (action.part != kNoPart) {
+        json["part"] = action.part;
+    }
+    switch (action.kind) {
+    case ActionKind::OpenOutlet:
+        json["opening"] = number(action.value);
+        if (action.second >= 0) {
+            json["hot_share"] = number(action.second);
+        }
+        break;
+    case ActionKind::SetValve:
+        json["opening"] = number(action.value);
+        break;
+    case ActionKind::SetVoltage:
+        json["voltage_V"] = number(action.value);
+        break;
+    case ActionKind::StartFault:
+    case ActionKind::EndFault:
+        json["fault"] = action.fault;
+        break;
+    case ActionKind::CloseOutlet:
+    case ActionKind::PressButton:
+    case ActionKind::UseCity:
+    case ActionKind::UsePump:
+    case ActionKind::UseNothing:
+        break;
+    }
+    addUnknown(json, action.unknown);
+    return json;
+}
+
+Json caseJson(const Case& one)
+{
+    Json json{{"name", one.name},
+              {"view", nameOf(kViews, one.view)},
+              {"duration_s", number(one.duration_s)},
+              {"start_C", number(one.start_C)}};
+    const std::pair<const char*, std::optional<double>> optional[] = {
+        {"ambient_C", one.ambient_C}, {"supply_C", one.supply_C}, {"stored_heater_C", one.storedHeater_C}};
+    for (const auto& [key, celsius] : optional) {
+        if (celsius) {
+            json[key] = number(*celsius);
+        }
+    }
+    json["target_C"] = number(one.target_C);
+    if (one.targetPart != kNoPart) {
+        json["target_part"] = one.targetPart;
+    }
+    Json actions = Json::array();
+    for (const Action& each : one.actions) {
+        actions.push_back(action(each));
+    }
+    json["actions"] = std::move(actions);
+    addUnknown(json, one.unknown);
+    return json;
+}
+
+Json dismissal(const Dismissal& one)
+{
+    Json json{{"rule", one.rule}};
+    if (one.part != kNoPart) {
+        json["part"] = one.part;
+    }
+    json["reason"] = one.reason;
+    addUnknown(json, one.unknown);
+    return json;
+}
+
+}  // namespace
+
+std::string write(const Drawing& drawing)
+{
+    Json parts = Json::array();
+    for (const Part& part : drawing.parts) {
+        parts.push_back(partJson(part));
+    }
+    Json cases = Json::array();
+    for (const Case& one : drawing.cases) {
+        cases.push_back(caseJson(one));
+    }
+    Json dismissals = Json::array();
+    for (const Dismissal& one : drawing.dismissals) {
+        dismissals.push_back(dismissal(one));
+    }
+    Json json{{"format", "tapward"}, {"version", kFormatVersion}, {"job", job(drawing.job)}};
+    json["parts"] = std::move(parts);
+    json["cases"] = std::move(cases);
+    json["dismissals"] = std::move(dismissals);
+    json["next_id"] = drawing.nextId;
+    addUnknown(json, drawing.unknown);
+    return prettyJson(json);
+}
+
+std::string writeParts(const Drawing& drawing, const std::vector<PartId>& ids)
+{
+    std::set<PartId> kept(ids.begin(), ids.end());
+    for (const Part& pipe : drawing.parts) {
+        if (kept.contains(pipe.ends[0].part) && kept.contains(pipe.ends[1].part)) {
+            kept.insert(pipe.id);
+        }
+    }
+    Json parts = Json::array();
+    for (const Part& original : drawing.parts) {
+        if (!kept.contains(original.id)) {
+            continue;
+        }
+        Part part = original;
+        for (PipeEnd& end : part.ends) {
+            const Part* joined = drawing.find(end.part);
+            const parts::PartKind* kind = joined ? parts::find(joined->kind) : nullptr;
+            const parts::Port* port = kind ? kind->port(end.port) : nullptr;
+            if (port && !kept.contains(end.part)) {
+                end = {kNoPart, {}, portPlace(*joined, *port)};
+            }
+        }
+        for (const parts::Field& field : kindOf(part).fields) {
+            const auto held = part.entries.find(field.key);
+            if (field.type != parts::FieldType::PartRef || held == part.entries.end()) {
+                continue;
+            }
+            const bool stays = std::any_of(kept.begin(), kept.end(), [&held](PartId id) {
+                return held->second.value == parts::Value{std::to_string(id)};
+            });
+            if (!stays) {
+                part.entries.erase(held);
+            }
+        }
+        parts.push_back(partJson(part));
+    }
+    Json json{{"format", "tapward-parts"}, {"version", kFormatVersion}};
+    json["parts"] = std::move(parts);
+    return prettyJson(json);
+}
+
+}  // namespace tapward::document

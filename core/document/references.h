@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include "document/edit.h"
+
+// Who names a part other than by a pipe end: controllers, cases, dismissed findings.
+namespace tapward::document {
+
+bool refersTo(const Drawing& drawing, PartId id);
+
+/// Steps after which nothing refers to `id`; what can go over to `heir` does (kNoPart: nothing can).
+std::vector<Step> releaseReferences(const Drawing& drawing, PartId id, PartId heir);
+
+}  // namespace tapward::document

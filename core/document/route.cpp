@@ -1,0 +1,219 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <optional>
+
+#include "document/drawing.h"
+
+namespace tapward::document {
+namespace {
+
+constexpr double kStub = 1;         ///< modules a pipe runs straight out of a port
+constexpr double kCornerCost = 3;   ///< a corner is worth this many modules of detour
+constexpr double kThroughCost = 50; ///< going through the symbol it comes from
+constexpr double kBackCost = 100;   ///< turning back on itself
+
+struct Box {
+    double left, top, right, bottom;
+};
+
+/// Where a route begins or ends.
+struct Terminal {
+    Point at;
+    std::optional<Point> facing;  ///< unit vector out of the port; none for a loose end or a bend
+    std::optional<Box> box;       ///< the symbol it belongs to
+};
+
+Point unit(parts::Side side)
+{
+    switch (side) {
+    case parts::Side::Left:
+        return {-1, 0};
+    case parts::Side::Right:
+        return {1, 0};
+    case parts::Side::Top:
+        return {0, -1};
+    case parts::Side::Bottom:
+        return {0, 1};
+    }
+    return {1, 0};
+}
+
+Terminal terminal(const Drawing& drawing, const PipeEnd& end)
+{
+    const Part* part = drawing.find(end.part);
+    const parts::PartKind* kind = part ? parts::find(part->kind) : nullptr;
+    const parts::Port* port = kind ? kind->port(end.port) : nullptr;
+    if (!port) {
+        return {end.loose, std::nullopt, std::nullopt};
+    }
+    const bool across = part->turn % 2 != 0;
+    const double halfWidth = (across ? kind->height : kind->width) / 2;
+    const double halfHeight = (across ? kind->width : kind->height) / 2;
+    return {portPlace(*part, *port), unit(portSide(*part, *port)),
+            Box{part->at.x - halfWidth, part->at.y - halfHeight, part->at.x + halfWidth, part->at.y + halfHeight}};
+}
+
+bool same(double a, double b)
+{
+    return std::abs(a - b) < 1e-9;
+}
+
+bool samePlace(const Point& a, const Point& b)
+{
+    return same(a.x, b.x) && same(a.y, b.y);
+}
+
+/// Without repeated points and points in the middle of a straight stretch.
+std::vector<Point> tidy(const std::vector<Point>& points)
+{
+    std::vector<Point> kept;
+    for (const Point& point : points) {
+        if (!kept.empty() && samePlace(kept.back(), point)) {
+            continue;
+        }
+        if (kept.size() >= 2) {
+            const Point& a = kept[kept.size() - 2];
+            const Point& b = kept.back();
+            const bool straight = (same(a.x, b.x) && same(b.x, point.x) && (b.y - a.y) * (point.y - b.y) > 0) ||
+                                  (same(a.y, b.y) && same(b.y, point.y) && (b.x - a.x) * (point.x - b.x) > 0);
+            if (straight) {
+                kept.pop_back();
+            }
+        }
+        kept.push_back(point);
+    }
+    return kept;
+}
+
+bool crosses(const Point& a, const Point& b, const Box& box)
+{
+    const double slack = 1e-6;
+    return std::max(a.x, b.x) > box.left + slack && std::min(a.x, b.x) < box.right - slack &&
+           std::max(a.y, b.y) > box.top + slack && std::min(a.y, b.y) < box.bottom - slack;
+}
+
+double cost(const std::vector<Point>& points, const Terminal& from, const Terminal& to)
+{
+    double sum = 0;
+    for (std::size_t i = 1; i < points.size(); ++i) {
+        const Point& a = points[i - 1];
+        const Point& b = points[i];
+        sum += std::abs(a.x - b.x) + std::abs(a.y - b.y);
+        for (const Terminal* end : {&from, &to}) {
+            if (end->box && crosses(a, b, *end->box)) {
+                sum += kThroughCost;
+            }
+        }
+        if (i >= 2) {
+            sum += kCornerCost;
+            const Point& before = points[i - 2];
+            const double along = (a.x - before.x) * (b.x - a.x) + (a.y - before.y) * (b.y - a.y);
+            if (along < -1e-9) {
+                sum += kBackCost;
+            }
+        }
+    }
+    return sum;
+}
+
+/// The cheapest of a fixed list of right-angled ways; the first of equals, so the answer is stable.
+std::vector<Point> leg(const Terminal& from, const Terminal& to)
+{
+    const auto stub = [](const Terminal& end) {
+        return end.facing ? Point{end.at.x + kStub * end.facing->x, end.at.y + kStub * end.facing->y} : end.at;
+    };
+    const Point a = stub(from);
+    const Point b = stub(to);
+
+    std::vector<double> columns{std::round((a.x + b.x) / 2)};
+    std::vector<double> rows{std::round((a.y + b.y) / 2)};
+    for (const Terminal* end : {&from, &to}) {
+        if (end->box) {
+            columns.insert(columns.end(), {end->box->left - kStub, end->box->right + kStub});
+            rows.insert(rows.end(), {end->box->top - kStub, end->box->bottom + kStub});
+        }
+    }
+    std::vector<std::vector<Point>> ways{{a, b}, {a, {b.x, a.y}, b}, {a, {a.x, b.y}, b}};
+    for (const double x : columns) {
+        ways.push_back({a, {x, a.y}, {x, b.y}, b});
+    }
+    for (const double y : rows) {
+        ways.push_back({a, {a.x, y}, {b.x, y}, b});
+    }
+    for (const double x : columns) {
+        for (const double y : rows) {
+            ways.push_back({a, {x, a.y}, {x, y}, {b.x, y}, b});
+            ways.push_back({a, {a.x, y}, {x, y}, {x, b.y}, b});
+        }
+    }
+    std::vector<Point> best;
+    double least = std::numeric_limits<double>::infinity();
+    for (std::size_t i = 0; i < ways.size(); ++i) {
+        if (i == 0 && !same(a.x, b.x) && !same(a.y, b.y)) {
+            continue;  // not straight
+        }
+        std::vector<Point> points{from.at};
+        points.insert(points.end(), ways[i].begin(), ways[i].end());
+        points.push_back(to.at);
+        points = tidy(points);
+        const double price = cost(points, from, to);
+        if (price < least - 1e-9) {
+            least = price;
+            best = std::move(points);
+        }
+    }
+    return best;
+}
+
+bool liesAhead(const Terminal& end, const Point& bend)
+{
+    const double dx = bend.x - end.at.x;
+    const double dy = bend.y - end.at.y;
+    return end.facing && dx * end.facing->x + dy * end.facing->y >= kStub - 1e-9 &&
+           same(dx * end.facing->y, dy * end.facing->x);
+}
+
+/// One right-angled step to the next hand-made corner, going on in the direction of the last one.
+void append(std::vector<Point>& points, const Point& next, bool horizontalFirst)
+{
+    const Point last = points.back();
+    if (!same(last.x, next.x) && !same(last.y, next.y)) {
+        points.push_back(horizontalFirst ? Point{next.x, last.y} : Point{last.x, next.y});
+    }
+    points.push_back(next);
+}
+
+std::vector<Point> throughBends(const Terminal& from, const Terminal& to, const std::vector<Point>& bends)
+{
+    // From each port to its nearest bend as any pipe, unless the bend lies straight ahead of the port.
+    std::vector<Point> points = liesAhead(from, bends.front()) ? std::vector<Point>{from.at, bends.front()}
+                                                                : leg(from, {bends.front(), std::nullopt, std::nullopt});
+    for (std::size_t i = 1; i < bends.size(); ++i) {
+        const bool wasHorizontal = points.size() >= 2 && same(points[points.size() - 2].y, points.back().y);
+        append(points, bends[i], !wasHorizontal);
+    }
+    std::vector<Point> last = liesAhead(to, bends.back()) ? std::vector<Point>{bends.back(), to.at}
+                                                          : leg({bends.back(), std::nullopt, std::nullopt}, to);
+    points.insert(points.end(), last.begin(), last.end());
+
+    // Only repeated points go: a hand-made bend stays a corner that can be taken hold of.
+    points.erase(std::unique(points.begin(), points.end(), samePlace), points.end());
+    return points;
+}
+
+}  // namespace
+
+std::vector<Point> route(const Drawing& drawing, const Part& pipe)
+{
+    const Terminal from = terminal(drawing, pipe.ends[0]);
+    const Terminal to = terminal(drawing, pipe.ends[1]);
+    std::vector<Point> points = pipe.bends.empty() ? leg(from, to) : throughBends(from, to, pipe.bends);
+    if (points.size() == 1) {
+        points.push_back(points.front());  // both ends in one place
+    }
+    return points;
+}
+
+}  // namespace tapward::document
