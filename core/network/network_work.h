@@ -26,6 +26,7 @@ struct Network::Work {
         int slot = -1;         ///< entry in the matrix, -1 for none
         std::size_t first = 0, end = 0;  ///< its elements in `ready`
         State state = State::Open;
+        bool resting = false;  ///< held only for the report, open again in the next solve
         int bound = 0;         ///< +1 never backward, -1 never forward, 0 either way
         double rest_Pa = 0;    ///< hydrostatic part of the loss
         double flow = 0, loss = 0, slope = 1, step = 0;

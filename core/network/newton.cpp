@@ -51,6 +51,9 @@ bool Network::Work::refresh()
             ++e;
         }
         b.bound = open.forward == open.backward ? 0 : open.forward ? 1 : -1;
+        if (b.resting)
+            b.state = State::Open;
+        b.resting = false;
         const bool shut = !open.forward && !open.backward;
         if (shut)
             b.state = State::Shut;
@@ -370,6 +373,16 @@ bool Network::Work::releaseRound()
 
 void Network::Work::settlePressures()
 {
+    // A one-way link that happens to carry nothing joins no groups: whether it was held on the way here or
+    // just came to rest must not show in the answer.
+    for (Branch& b : branches) {
+        if (b.state == State::Open && b.bound != 0 && reported(b) == 0) {
+            b.state = State::Held;
+            b.flow = 0;
+            b.resting = true;
+        }
+    }
+    findGroups();
     // A group cut off from the air stands at the lowest pressure its held inlets allow: a supply behind
     // its check valve shows through at rest. What no inlet feeds is isolated.
     constexpr double kNone = -std::numeric_limits<double>::infinity();
