@@ -22,9 +22,13 @@ std::string csvRow(const std::vector<std::string>& fields)
 {
     std::string out;
     for (std::size_t i = 0; i < fields.size(); ++i) {
-        out += (i ? "," : "") + csvField(fields[i]);
+        if (i > 0) {
+            out += ',';
+        }
+        out += csvField(fields[i]);
     }
-    return out + "\r\n";
+    out += "\r\n";
+    return out;
 }
 
 }  // namespace tapward::report

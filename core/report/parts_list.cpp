@@ -121,7 +121,7 @@ std::string partsText(const document::Drawing& drawing, UnitSystem units)
     std::size_t countWidth = 0, itemWidth = 0;
     for (const PartLine& line : list.lines) {
         counts.push_back(line.metres ? show({line.quantity, Quantity::Length}, units) : count(line.quantity));
-        items.push_back(line.item + (line.tags.empty() ? "" : " (" + fmt::format("{}", fmt::join(line.tags, " ")) + ")"));
+        items.push_back(line.tags.empty() ? line.item : fmt::format("{} ({})", line.item, fmt::join(line.tags, " ")));
         countWidth = std::max(countWidth, codePoints(counts.back()));
         itemWidth = std::max(itemWidth, codePoints(items.back()));
     }
@@ -136,7 +136,7 @@ std::string partsText(const document::Drawing& drawing, UnitSystem units)
     const std::string& currency = drawing.job.currency;
     row("", list.allPriced ? "Parts, " + currency : "Parts with a price, " + currency, money(list.partsTotal));
     if (list.labour > 0) {
-        row("", "Labour, " + count(drawing.job.hours) + " h", money(list.labour));
+        row("", fmt::format("Labour, {} h", count(drawing.job.hours)), money(list.labour));
     }
     row("", list.allPriced ? "Total" : "Total without the unpriced parts", money(list.partsTotal + list.labour));
     return out;

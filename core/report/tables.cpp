@@ -33,12 +33,14 @@ std::string aligned(const std::vector<Row>& rows)
     }
     std::string out;
     for (const Row& row : rows) {
-        std::string line = "  " + row.label + std::string(label - codePoints(row.label) + 2, ' ')
-                           + std::string(value - codePoints(row.value), ' ') + row.value;
+        out += "  " + row.label;
+        out.append(label - codePoints(row.label) + 2, ' ');
+        out.append(value - codePoints(row.value), ' ');
+        out += row.value;
         if (!row.note.empty()) {
-            line += "  " + row.note;
+            out += "  " + row.note;
         }
-        out += line + '\n';
+        out += '\n';
     }
     return out;
 }
@@ -105,7 +107,7 @@ std::string table(const document::Drawing& drawing, const study::Prediction& pre
         }
         for (std::size_t i = 0; i < loop.headBudget.size() && i < 6; ++i) {
             const study::HeadItem& item = loop.headBudget[i];
-            rows.push_back({"Head lost in " + tagOf(drawing, item.part), shown({item.loss_Pa, Quantity::Pressure}, units),
+            rows.push_back({fmt::format("Head lost in {}", tagOf(drawing, item.part)), shown({item.loss_Pa, Quantity::Pressure}, units),
                             show({item.share, Quantity::Percent}, units)});
         }
         out += aligned(rows);
@@ -169,16 +171,15 @@ std::string findingsText(const document::Drawing& drawing, const std::vector<rev
     std::string out;
     for (const review::Finding& finding : findings) {
         const std::string tag = tagOf(drawing, finding.part);
-        out += fmt::format("{}{}{}: {}\n", finding.dismissed ? "(set aside) " : "", word(finding.severity),
-                           tag.empty() ? "" : " " + tag, render(finding.what, units));
+        out += fmt::format("{}{}{}{}: {}\n", finding.dismissed ? "(set aside) " : "", word(finding.severity),
+                           tag.empty() ? "" : " ", tag, render(finding.what, units));
         if (!finding.caseName.empty()) {
-            out += "    In case: " + finding.caseName + '\n';
+            out += fmt::format("    In case: {}\n", finding.caseName);
         }
-        out += "    Why: " + render(finding.why, units) + '\n';
-        out += "    Do:  " + render(finding.remedy, units) + '\n';
-        out += "    From: " + finding.source + '\n';
+        out += fmt::format("    Why: {}\n    Do: {}\n    From: {}\n", render(finding.why, units),
+                           render(finding.remedy, units), finding.source);
         if (finding.dismissed) {
-            out += "    Set aside because: " + finding.dismissReason + '\n';
+            out += fmt::format("    Set aside because: {}\n", finding.dismissReason);
         }
     }
     return out.empty() ? "Nothing found.\n" : out;

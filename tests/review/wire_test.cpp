@@ -4,6 +4,7 @@
 #include <array>
 
 #include "base/units.h"
+#include "parts/wire_gauge.h"
 #include "support/catch.h"
 
 using namespace tapward;
@@ -81,4 +82,31 @@ TEST_CASE("the largest fuse follows the low-voltage table and is unknown outside
     CHECK(largestFuse_A(16) == 8.0);
     CHECK_FALSE(largestFuse_A(8));
     CHECK_FALSE(largestFuse_A(13));
+}
+
+TEST_CASE("warm stranded copper meets the code's resistance table within 1 %", "[review][published]")
+{
+    struct Row {
+        int gauge;
+        double ohmPerThousandFeet;
+    };
+    // NEC (NFPA 70) chapter 9 table 8: uncoated copper, 7 strands, DC, 75 °C; two copies read.
+    const Row row = GENERATE(Row{18, 7.95}, Row{16, 4.99}, Row{14, 3.14}, Row{12, 1.98}, Row{10, 1.24}, Row{8, 0.778},
+                             Row{6, 0.491});
+    CAPTURE(row.gauge);
+    const double ohm_m = review::kWarmStranded * parts::wireResistance_ohm_m(row.gauge);
+    CHECK_THAT(ohm_m, WithinRel(row.ohmPerThousandFeet / (1000 * us::kFoot), 0.01));
+}
+
+TEST_CASE("cool solid copper meets the published wire table within 0.1 %", "[review][published]")
+{
+    struct Row {
+        int gauge;
+        double ohmPerThousandFeet;
+    };
+    // ASTM B258 sizes at 20 °C, 100 % IACS (NBS Handbook 100), read in a university wire table.
+    const Row row = GENERATE(Row{18, 6.3850}, Row{16, 4.0160}, Row{14, 2.5250}, Row{12, 1.5880}, Row{10, 0.9989},
+                             Row{8, 0.6282}, Row{6, 0.3951});
+    CAPTURE(row.gauge);
+    CHECK_THAT(parts::wireResistance_ohm_m(row.gauge), WithinRel(row.ohmPerThousandFeet / (1000 * us::kFoot), 1e-3));
 }

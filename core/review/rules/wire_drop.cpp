@@ -9,13 +9,14 @@ void wireDrop(const Seen& seen, Findings& findings)
 {
     for (const study::PlantPart* pump : seen.after.withRole(parts::Role::Circulator)) {
         const parts::CirculatorModel& model = *pump->model.circulator;
-        const double drop_V = model.current_A * model.wireResistance_ohm;
+        // The model has cool solid copper; a drop is checked on the warm side.
+        const double drop_V = model.current_A * model.wireResistance_ohm * kWarmStranded;
         if (model.ratedVolts <= 0 || drop_V <= kOtherDrop * model.ratedVolts) {
             continue;
         }
         Finding finding;
         finding.severity = Severity::Caution;
-        finding.what = {"The wire to {0} loses {1}, {2} of {3}.",
+        finding.what = {"The wire to {0}, warm, loses {1}: {2} of {3}.",
                         {pump->part->tag, Measure{drop_V, Quantity::Voltage},
                          Measure{drop_V / model.ratedVolts, Quantity::Percent}, Measure{model.ratedVolts, Quantity::Voltage}}};
         finding.why = "The pump turns slower and may not start on a low battery.";

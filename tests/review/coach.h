@@ -1,0 +1,175 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "base/units.h"
+#include "document/drawing.h"
+#include "review/finding.h"
+#include "study/prediction.h"
+
+namespace tapward::test {
+
+/// An invented coach for the rules: city water, a tankless heater, a mixer tap and a loop with one pump.
+///
+///   CW1 - PR1 - T1 -------------- T2 - WH1 - L7 - T3 - F1 (hot)
+///               |                 :                |
+///               T4 - F1 (cold)    :                P1 - CV1 - MV1
+///               :.................:.....................return
+///
+/// The return joins T2 (a line of its own) or T4 (by the cold line).
+struct Coach {
+    document::Drawing drawing;
+    study::Prediction prediction;
+    enum class Return { Own, ByColdLine };
+
+    explicit Coach(Return way = Return::Own, bool check = true);
+
+    document::PartId add(const std::string& kind, const std::string& tag);
+    document::PartId pipe(document::PartId from, const std::string& fromPort, document::PartId to, const std::string& toPort);
+    document::PartId id(const std::string& tag) const;
+    void set(const std::string& tag, const std::string& key, parts::Value value,
+             parts::Basis basis = parts::Basis::Measured);
+
+    /// A case of the coach as it will be, with its result: scalars in SI.
+    study::CaseResult& addCase(const std::string& name, int presses,
+                               std::vector<std::pair<std::string, double>> scalars = {});
+
+    std::vector<review::Finding> found(const std::string& rule) const;
+    bool finds(const std::string& rule) const { return !found(rule).empty(); }
+};
+
+inline Coach::Coach(Return way, bool check)
+{
+    const document::PartId city = add("city_inlet", "CW1");
+    const document::PartId regulator = add("regulator", "PR1");
+    const document::PartId trunk = add("tee", "T1");
+    const document::PartId heaterJoin = way == Return::Own ? add("tee", "T2") : document::kNoPart;
+    const document::PartId heater = add("tankless_heater", "WH1");
+    const document::PartId tapJoin = add("tee", "T3");
+    const document::PartId coldJoin = way == Return::ByColdLine ? add("tee", "T4") : document::kNoPart;
+    const document::PartId tap = add("faucet", "F1");
+    const document::PartId pump = add("circulator", "P1");
+    const document::PartId valve = add("motor_valve", "MV1");
+    add("controller", "C1");
+    add("push_button", "PB1");
+
+    pipe(city, "outlet", regulator, "inlet");
+    pipe(regulator, "outlet", trunk, "run_a");
+    std::vector<document::PartId> cold;
+    if (way == Return::Own) {
+        cold.push_back(pipe(trunk, "run_b", heaterJoin, "run_a"));
+        cold.push_back(pipe(heaterJoin, "run_b", heater, "cold"));
+        pipe(trunk, "branch", tap, "cold");
+    } else {
+        cold.push_back(pipe(trunk, "run_b", heater, "cold"));
+        cold.push_back(pipe(trunk, "branch", coldJoin, "run_a"));
+        pipe(coldJoin, "run_b", tap, "cold");
+    }
+    const document::PartId hot = pipe(heater, "hot", tapJoin, "run_a");
+    pipe(tapJoin, "run_b", tap, "hot");
+    document::PartId last = pump;
+    study::LoopAnswer& loop = prediction.loop;
+    loop.returnPath = {tapJoin, pipe(tapJoin, "branch", pump, "inlet"), pump};
+    if (check) {
+        const document::PartId checkValve = add("check_valve", "CV1");
+        loop.returnPath.push_back(pipe(last, "outlet", checkValve, "inlet"));
+        loop.returnPath.push_back(checkValve);
+        last = checkValve;
+    }
+    loop.returnPath.push_back(pipe(last, "outlet", valve, "inlet"));
+    loop.returnPath.push_back(valve);
+    if (way == Return::Own) {
+        loop.returnPath.insert(loop.returnPath.end(),
+                               {pipe(valve, "outlet", heaterJoin, "branch"), heaterJoin, heaterJoin, cold[1]});
+    } else {
+        loop.returnPath.insert(loop.returnPath.end(), {pipe(valve, "outlet", coldJoin, "branch"), coldJoin, coldJoin, cold[1],
+                                                       trunk, trunk, cold[0]});
+    }
+    loop.hotPath = {hot, tapJoin};
+    loop.exists = true;
+    loop.circulators = {pump};
+    loop.heater = heater;
+    loop.tap = tap;
+    loop.returnTee = tapJoin;
+    loop.coldStart_C = 20;
+    loop.flow_m3s = 0.60 * us::kGpm;
+    loop.activationFlow_m3s = 0.45 * us::kGpm;
+    loop.holdFlow_m3s = 0.35 * us::kGpm;
+    loop.flowMargin = *loop.flow_m3s / *loop.activationFlow_m3s;
+    loop.flowLowVolts_m3s = 0.50 * us::kGpm;
+    loop.flowHighVolts_m3s = 0.70 * us::kGpm;
+}
+
+inline document::PartId Coach::add(const std::string& kind, const std::string& tag)
+{
+    document::Part part;
+    part.id = drawing.nextId++;
+    part.kind = kind;
+    part.tag = tag;
+    part.stage = document::Stage::Added;
+    drawing.parts.push_back(part);
+    return part.id;
+}
+
+inline document::PartId Coach::pipe(document::PartId from, const std::string& fromPort, document::PartId to, const std::string& toPort)
+{
+    const document::PartId made = add("pipe_run", "L" + std::to_string(drawing.nextId));
+    document::Part& part = drawing.parts.back();
+    part.ends = {document::PipeEnd{from, fromPort, {}}, document::PipeEnd{to, toPort, {}}};
+    return made;
+}
+
+inline document::PartId Coach::id(const std::string& tag) const
+{
+    const document::Part* part = drawing.findTag(tag);
+    return part ? part->id : document::kNoPart;
+}
+
+inline void Coach::set(const std::string& tag, const std::string& key, parts::Value value, parts::Basis basis)
+{
+    drawing.find(id(tag))->entries[key] = {std::move(value), basis};
+}
+
+inline study::CaseResult& Coach::addCase(const std::string& name, int presses, std::vector<std::pair<std::string, double>> scalars)
+{
+    document::Case script;
+    script.name = name;
+    for (int press = 0; press < presses; ++press) {
+        document::Action action;
+        action.at_s = 1.0 + 60.0 * press;
+        action.kind = document::ActionKind::PressButton;
+        action.part = id("PB1");
+        script.actions.push_back(action);
+    }
+    drawing.cases.push_back(script);
+    study::CaseResult result;
+    result.name = name;
+    result.duration_s = 180;
+    result.target_C = script.target_C;
+    for (auto& [scalarId, value] : scalars) {
+        study::Scalar scalar;
+        scalar.id = scalarId;
+        scalar.label = scalarId;
+        scalar.quantity = Quantity::Temperature;
+        scalar.value = value;
+        result.scalars.push_back(std::move(scalar));
+    }
+    prediction.cases.push_back(std::move(result));
+    return prediction.cases.back();
+}
+
+inline std::vector<review::Finding> Coach::found(const std::string& rule) const
+{
+    std::vector<review::Finding> all;
+    for (review::Finding& finding : review::review(drawing, prediction)) {
+        if (finding.rule == rule) {
+            all.push_back(std::move(finding));
+        }
+    }
+    return all;
+}
+
+}  // namespace tapward::test
