@@ -103,6 +103,7 @@ void Simulation::makeActors()
             sensor.fraction = fractionOf(m_field, part.places[0]);
             sensor.forward = !part.places[0].reversed;
             sensor.reading_C = m_case.start_C;
+            sensor.water_C = m_case.start_C;
             m_sensors.push_back(sensor);
         }
         if (model.tankless && placed) {
@@ -569,8 +570,12 @@ void Simulation::readSensors(double dt_s)
         }
         const double water = m_field.at(sensor.run, sensor.fraction) + model.offset_K + sensor.offset_K;
         if (!sensor.frozen) {
-            sensor.reading_C += (water - sensor.reading_C) * (1 - std::exp(-dt_s / std::max(model.lag_s, 1e-3)));
+            // Exact for water that changes evenly over the step; holding its end value would read early by half a step.
+            const double lag_s = std::max(model.lag_s, 1e-3);
+            const double rate = (water - sensor.water_C) / dt_s;
+            sensor.reading_C = water - rate * lag_s + (sensor.reading_C - sensor.water_C + rate * lag_s) * std::exp(-dt_s / lag_s);
         }
+        sensor.water_C = water;
         sensor.hottest_C = std::isnan(sensor.hottest_C) ? sensor.reading_C : std::max(sensor.hottest_C, sensor.reading_C);
     }
     for (ControlActor& actor : m_controls) {

@@ -52,6 +52,7 @@ struct SensorActor {
     double fraction = 0;   ///< of the run's volume from its `from` end
     bool forward = true;
     double reading_C = kNan;
+    double water_C = kNan; ///< at it, at the end of the last step
     double offset_K = 0;   ///< fault, on top of the model's
     bool frozen = false, failed = false;
     double hottest_C = kNan;

@@ -484,6 +484,46 @@ LoopMap findLoop(const document::Drawing& drawing, const Plant& plant, double wa
     return map;
 }
 
+Message whyNoWater(const Plant& plant, const network::Network& network, const PlantPart& outlet)
+{
+    const auto inner = [&](int link) {
+        const Plant::Chain& chain = plant.chains[link];
+        return chain.from >= 0 ? chain.from : chain.to;
+    };
+    bool anySupply = false;
+    PartId blocking = document::kNoPart;
+    for (const PlantPart& supply : plant.parts) {
+        const parts::Role role = supply.model.role;
+        if ((role != parts::Role::CitySupply && role != parts::Role::FreshTank) || supply.places.empty()) {
+            continue;
+        }
+        anySupply = true;
+        const int supplyLink = supply.places[0].link;
+        for (const Place& place : outlet.places) {
+            if (place.link < 0 || inner(place.link) < 0 || supplyLink < 0 || inner(supplyLink) < 0) {
+                continue;
+            }
+            // From the supply's own link through the joins to the outlet's link.
+            std::vector<Hop> way{{supplyLink, plant.chains[supplyLink].from < 0}};
+            const std::vector<Hop> middle = anyWay(plant, inner(supplyLink), inner(place.link), -1);
+            if (middle.empty() && inner(supplyLink) != inner(place.link)) {
+                continue;
+            }
+            way.insert(way.end(), middle.begin(), middle.end());
+            way.push_back({place.link, plant.chains[place.link].to < 0});
+            const PartId here = blockedPart(plant, network, way);
+            if (here == document::kNoPart || here == outlet.id) {
+                return {};  // its own valve being shut (again) is no news
+            }
+            blocking = here;
+        }
+    }
+    if (blocking != document::kNoPart) {
+        return Message("No water comes: {0} lets none through.", {plant.find(blocking)->part->tag});
+    }
+    return anySupply ? Message("No water comes: no supply is joined to this outlet.") : Message("No water comes: no supply is drawn.");
+}
+
 std::optional<double> volumeOnTheWay(const Plant& plant, const thermal::Field& field, std::span<const double> flows,
                                      int fromJunction, int toLink, double toFraction)
 {

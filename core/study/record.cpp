@@ -493,7 +493,11 @@ void Simulation::finish()
               Message("No tap was opened on cold only in this case."));
 
     const Message noDraw("No tap was opened for hot water in this case.");
-    const Message stayedCold("The tap did not reach the target within this case.");
+    Message stayedCold("The tap did not reach the target within this case.");
+    if (m_waitOutlet >= 0 && m_outlets[m_waitOutlet].drawn_m3 < 1e-7) {
+        const Message why = whyNoWater(m_plant, m_network, *m_outlets[m_waitOutlet].part);
+        stayedCold = why.empty() ? Message("No water came while the tap was open: the supply has no pressure.") : why;
+    }
     const bool asked = m_waitOutlet >= 0 && std::isfinite(m_outlets[m_waitOutlet].opened_s);
     addScalar("wasted_volume", "Water drawn before it is warm", Quantity::Volume, known(m_wasted_m3), asked ? stayedCold : noDraw);
     addScalar("wait", "Wait at the tap", Quantity::Time, known(m_wait_s), asked ? stayedCold : noDraw);

@@ -164,7 +164,7 @@ TEST_CASE("before the job means as if the added parts had never been drawn", "[s
     document::Drawing plain = proposed;
     std::vector<document::PartId> added;
     for (const document::Part& part : plain.parts) {
-        if (part.stage == document::Stage::Added && !document::kindOf(part).isPipe) {
+        if (part.stage == document::Stage::Added) {
             added.push_back(part.id);
         }
     }
@@ -235,4 +235,19 @@ TEST_CASE("an open end, a missing heater and a drawing without a pump each say w
     const study::LoopAnswer open = study::loopAnswer(cut);
     CHECK_FALSE(open.flow_m3s.value_or(0) > 0);
     CHECK_FALSE(open.reason.empty());
+}
+
+TEST_CASE("a tap without water says which part holds it back", "[study]")
+{
+    document::Drawing drawing = load(kStorage);
+    document::Case& script = drawing.cases.at(0);
+    script.view = document::View::After;
+    document::Action shut;
+    shut.kind = document::ActionKind::UseNothing;
+    script.actions.insert(script.actions.begin(), shut);
+    drawing.cases.resize(1);
+    const study::Prediction prediction = predicted(drawing);
+    const study::Scalar& wait = *prediction.cases.at(0).scalar("wait");
+    CHECK_FALSE(wait.value.has_value());
+    CHECK(render(wait.reason, UnitSystem::Us).find("No water") != std::string::npos);
 }
