@@ -215,7 +215,7 @@ DrawingLayout layoutOf(const Drawing& drawing, const PaintOptions& options)
         SymbolShape symbol{.id = part.id, .kind = &kind, .stage = part.stage, .at = toCanvas(part.at), .turn = part.turn,
                            .flipped = part.flipped, .openPorts = {}, .text = noteText(part, kind)};
         for (const auto& port : kind.ports)
-            if (taken.count({part.id, std::string(port.id)}) == 0)
+            if (!port.optional && taken.count({part.id, std::string(port.id)}) == 0)
                 symbol.openPorts.push_back(toCanvas(document::portPlace(part, port)));
         layout.symbols.push_back(std::move(symbol));
     }

@@ -34,7 +34,7 @@ struct SymbolShape {
     QPointF at;
     int turn = 0;
     bool flipped = false;
-    std::vector<QPointF> openPorts;  ///< ports without a pipe
+    std::vector<QPointF> openPorts;  ///< ports that miss a pipe
     QString text;                    ///< of a note: what it says, drawn inside
     QRectF box() const;              ///< turned symbol box on the canvas
     friend bool operator==(const SymbolShape&, const SymbolShape&) = default;

@@ -163,10 +163,10 @@ void EditingCanvas::copy()
         if (const auto* part = drawing.find(id))
             lines << (QStringList{toText(part->tag), kindTitle(document::kindOf(*part))} + shownValues(*part, session().units()))
                          .join(QLatin1Char('\t'));
-    auto* data = new QMimeData;
-    data->setData(QLatin1String(kPartsMime), QByteArray::fromStdString(document::writeParts(drawing, chosen)));
-    data->setText(lines.join(QLatin1Char('\n')));
-    QApplication::clipboard()->setMimeData(data);
+    auto* mime = new QMimeData;
+    mime->setData(QLatin1String(kPartsMime), QByteArray::fromStdString(document::writeParts(drawing, chosen)));
+    mime->setText(lines.join(QLatin1Char('\n')));
+    QApplication::clipboard()->setMimeData(mime);
     m_pasteCount = 0;
 }
 

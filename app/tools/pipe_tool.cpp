@@ -160,12 +160,16 @@ bool PipeTool::key(const QKeyEvent& event)
         if (!m_picked)
             return true;
         if (!m_pipe.isOn()) {
-            m_pipe.start({*m_picked, std::nullopt, m_picked->at});
-            m_picked.reset();
+            Anchor from;
+            from.at = m_picked->at;
+            from.port = std::exchange(m_picked, std::nullopt);
+            m_pipe.start(std::move(from));
             Q_EMIT m_view.message(CanvasView::tr("Choose the other end with the arrows or Tab, then press Enter."));
         } else {
-            const PortSpot to = *std::exchange(m_picked, std::nullopt);
-            if (m_pipe.finishAt({to, std::nullopt, to.at}) && done)
+            Anchor to;
+            to.at = m_picked->at;
+            to.port = std::exchange(m_picked, std::nullopt);
+            if (m_pipe.finishAt(to) && done)
                 done();
         }
         return true;

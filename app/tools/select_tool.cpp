@@ -49,7 +49,10 @@ void SelectTool::press(const Pointer& pointer)
     const bool plain = !(pointer.keys & (Qt::ControlModifier | Qt::ShiftModifier));
     if (const auto port = hits.portAt(pointer.at, m_view.toUnits(kPortReach)); port && plain) {
         m_gesture = Gesture::Port;
-        m_pipe.start({port, std::nullopt, port->at});
+        Anchor from;
+        from.at = port->at;
+        from.port = port;
+        m_pipe.start(std::move(from));
         return;
     }
     if (const auto id = hits.symbolAt(pointer.at); id != document::kNoPart) {

@@ -32,10 +32,10 @@ protected:
         const auto* item = currentItem();
         if (item == nullptr || item->data(0, kKind).toString().isEmpty())
             return;
-        auto* data = new QMimeData;
-        data->setData(QLatin1String(kKindMime), item->data(0, kKind).toString().toUtf8());
+        auto* mime = new QMimeData;
+        mime->setData(QLatin1String(kKindMime), item->data(0, kKind).toString().toUtf8());
         auto* drag = new QDrag(this);
-        drag->setMimeData(data);
+        drag->setMimeData(mime);
         const double ratio = devicePixelRatioF();
         QPixmap picture = item->icon(0).pixmap(QSize(40, 40) * ratio);
         picture.setDevicePixelRatio(ratio);

@@ -1,0 +1,191 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QImage>
+#include <QPainter>
+#include <algorithm>
+
+#include "canvas/drawing_layout.h"
+#include "canvas/paint_drawing.h"
+#include "canvas/pipe_use.h"
+#include "canvas/temperature_scale.h"
+#include "document/edit.h"
+#include "support/catch.h"
+
+using namespace tapward;
+using namespace tapward::app;
+using document::Drawing;
+using document::PartId;
+using document::Stage;
+
+namespace {
+
+struct Sketch {
+    Drawing drawing;
+
+    void make(const Result<document::Edit>& edit)
+    {
+        REQUIRE(edit.has_value());
+        REQUIRE_FALSE(document::refusal(drawing, *edit));
+        document::apply(drawing, *edit);
+    }
+    PartId place(const char* kind, double x, double y, Stage stage = Stage::Existing, int turn = 0)
+    {
+        const PartId id = drawing.nextId;
+        make(document::placePart(drawing, kind, {x, y}, stage, turn));
+        return id;
+    }
+    PartId join(PartId a, const char* portA, PartId b, const char* portB, Stage stage = Stage::Existing)
+    {
+        const PartId id = drawing.nextId;
+        make(document::connect(drawing, {a, portA, {}}, {b, portB, {}}, stage));
+        return id;
+    }
+};
+
+/// City water to a heater and a faucet, with a loop from the hot tee through a circulator and a check
+/// valve back into the cold line.
+struct Loop : Sketch {
+    PartId city = place("city_inlet", -40, 20), coldTee = place("tee", -30, 20), heater = place("tankless_heater", -20, 0);
+    PartId hotTee = place("tee", 10, 0), backTee = place("tee", 10, 20, Stage::Existing, 2), faucet = place("faucet", 30, -6);
+    PartId pump = place("circulator", 10, 6, Stage::Added, 1), check = place("check_valve", 10, 13, Stage::Added, 1);
+    PartId supply = join(city, "outlet", coldTee, "run_a");
+    PartId feed = join(coldTee, "branch", heater, "cold");
+    PartId hot = join(heater, "hot", hotTee, "run_a");
+    PartId tapHot = join(hotTee, "run_b", faucet, "hot");
+    PartId coldLine = join(coldTee, "run_b", backTee, "run_b");
+    PartId tapCold = join(backTee, "run_a", faucet, "cold");
+    PartId toPump = join(hotTee, "branch", pump, "inlet", Stage::Added);
+    PartId toCheck = join(pump, "outlet", check, "inlet", Stage::Added);
+    PartId back = join(check, "outlet", backTee, "branch", Stage::Added);
+};
+
+}  // namespace
+
+TEST_CASE("pipes know whether they carry cold, hot or returning water, and which way", "[canvas]")
+{
+    const Loop loop;
+    auto traces = tracePipes(loop.drawing);
+    CHECK(traces[loop.supply].use == PipeUse::Cold);
+    CHECK(traces[loop.feed].use == PipeUse::Cold);
+    CHECK(traces[loop.coldLine].use == PipeUse::Cold);
+    CHECK(traces[loop.tapCold].use == PipeUse::Cold);
+    CHECK(traces[loop.hot].use == PipeUse::Hot);
+    CHECK(traces[loop.tapHot].use == PipeUse::Hot);
+    CHECK(traces[loop.toPump].use == PipeUse::Return);
+    CHECK(traces[loop.toCheck].use == PipeUse::Return);
+    CHECK(traces[loop.back].use == PipeUse::Return);
+    for (const auto id : {loop.supply, loop.hot, loop.tapHot, loop.toPump, loop.toCheck, loop.back})
+        CHECK(traces[id].direction == 1);
+}
+
+TEST_CASE("a pipe's own word on what it carries wins over the trace", "[canvas]")
+{
+    Loop loop;
+    loop.make(document::Edit{"Carries", {document::SetField{loop.hot, "carries", parts::Entry{std::string("return"), {}}}}});
+    CHECK(pipeUses(loop.drawing)[loop.hot] == PipeUse::Return);
+}
+
+TEST_CASE("two pumps side by side are both part of the return", "[canvas]")
+{
+    Sketch s;
+    const auto heater = s.place("tankless_heater", 0, 0), split = s.place("tee", 20, 0), join = s.place("tee", 40, 0);
+    const auto a = s.place("circulator", 30, 0), b = s.place("circulator", 30, 10), tap = s.place("tee", 10, 0);
+    const auto faucet = s.place("faucet", 14, -10);
+    s.join(heater, "hot", tap, "run_a");
+    const auto toTap = s.join(tap, "branch", faucet, "hot");
+    const auto line = s.join(tap, "run_b", split, "run_a");
+    const auto a1 = s.join(split, "run_b", a, "inlet"), a2 = s.join(a, "outlet", join, "run_a");
+    const auto b1 = s.join(split, "branch", b, "inlet"), b2 = s.join(join, "branch", b, "outlet");
+    const auto home = s.join(join, "run_b", heater, "cold");
+    auto traces = tracePipes(s.drawing);
+    CHECK(traces[toTap].use == PipeUse::Hot);
+    for (const auto id : {line, a1, a2, b1, b2, home})
+        CHECK(traces[id].use == PipeUse::Return);
+    CHECK(traces[b2].direction == -1);  // drawn from the tee to the pump, against the water
+}
+
+TEST_CASE("absent parts are left out, and a pipe through an absent part stays whole", "[canvas]")
+{
+    Loop loop;
+    PaintOptions options;
+    options.view = document::View::Before;
+    const auto before = layoutOf(loop.drawing, options);
+    CHECK(before.symbol(loop.pump) == nullptr);
+    CHECK(before.pipe(loop.back) == nullptr);
+    CHECK(before.symbol(loop.heater) != nullptr);
+    CHECK(before.bridges.empty());
+    // Put a valve that the job adds into the cold line: before the job the line runs straight on.
+    const auto valve = loop.drawing.nextId;
+    loop.make(document::splitPipe(loop.drawing, loop.coldLine, "hand_valve", {-10, 20}, 0.5, Stage::Added));
+    const auto bridged = layoutOf(loop.drawing, options);
+    REQUIRE(bridged.bridges.size() == 1);
+    CHECK(loop.drawing.find(bridged.bridges.front().part)->kind == "hand_valve");
+    CHECK(bridged.symbol(valve) == nullptr);
+}
+
+TEST_CASE("labels of a tidy drawing cover neither symbols nor each other", "[canvas]")
+{
+    const Loop loop;
+    const auto layout = layoutOf(loop.drawing, {});
+    CHECK(layout.labels.size() >= 6);
+    for (std::size_t i = 0; i < layout.labels.size(); ++i) {
+        for (std::size_t k = i + 1; k < layout.labels.size(); ++k)
+            CHECK_FALSE(layout.labels[i].box.intersects(layout.labels[k].box));
+        for (const auto& symbol : layout.symbols)
+            CHECK_FALSE(layout.labels[i].box.intersects(symbol.box()));
+    }
+}
+
+TEST_CASE("the bounds hold everything that is painted", "[canvas]")
+{
+    const Loop loop;
+    PaintOptions options;
+    const QRectF bounds = drawingBounds(loop.drawing, options);
+    QImage image(bounds.adjusted(-20, -20, 20, 20).size().toSize(), QImage::Format_RGB32);
+    image.fill(Qt::white);
+    QPainter painter(&image);
+    painter.translate(20 - bounds.left(), 20 - bounds.top());
+    paintDrawing(painter, loop.drawing, options);
+    painter.end();
+    const QRect inside(19, 19, image.width() - 38, image.height() - 38);
+    int outside = 0, inked = 0;
+    for (int y = 0; y < image.height(); ++y)
+        for (int x = 0; x < image.width(); ++x)
+            if (image.pixel(x, y) != qRgb(255, 255, 255)) {
+                ++inked;
+                outside += !inside.contains(x, y);
+            }
+    CHECK(inked > 1000);
+    CHECK(outside == 0);
+}
+
+TEST_CASE("the legend names what occurs and nothing else", "[canvas]")
+{
+    const Loop loop;
+    const auto entries = legendEntries(loop.drawing);
+    const auto has = [&](std::string_view kind) { return std::ranges::count(entries, kind, &LegendEntry::kind) == 1; };
+    CHECK(has("circulator"));
+    CHECK(has("tankless_heater"));
+    CHECK_FALSE(has("toilet"));
+    const auto lines = std::ranges::count(entries, LegendEntry::Sample::PipeLine, &LegendEntry::sample);
+    CHECK(lines == 3);
+    CHECK(std::ranges::count(entries, LegendEntry::Sample::AddedLine, &LegendEntry::sample) == 1);
+    CHECK(std::ranges::count(entries, LegendEntry::Sample::RemovedLine, &LegendEntry::sample) == 0);
+    CHECK(std::ranges::count(entries, LegendEntry::Sample::Joined, &LegendEntry::sample) == 1);
+}
+
+TEST_CASE("hotter water is always drawn lighter", "[canvas]")
+{
+    // Perceived lightness by the luma of Rec. ITU-R BT.601: 0.299 R + 0.587 G + 0.114 B.
+    double last = -1;
+    for (double celsius = kScaleCold_C; celsius <= kScaleHot_C; celsius += 1) {
+        const QColor c = temperatureColour(celsius);
+        const double luma = 0.299 * c.red() + 0.587 * c.green() + 0.114 * c.blue();
+        CHECK(luma > last);
+        last = luma;
+    }
+    CHECK(temperatureColour(0) == temperatureColour(kScaleCold_C));
+    CHECK(temperatureColour(99) == temperatureColour(kScaleHot_C));
+    CHECK(heatBand(49) == HeatBand::Scalding);
+    CHECK(heatBand(48.8) == HeatBand::Warm);
+    CHECK(heatBand(39.9) == HeatBand::Cool);
+}

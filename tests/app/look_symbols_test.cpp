@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QImage>
+#include <QPainter>
+#include <cmath>
+
+#include "look/symbols.h"
+#include "look/theme.h"
+#include "parts/part_kind.h"
+#include "support/catch.h"
+
+using namespace tapward;
+using namespace tapward::app;
+
+namespace {
+
+/// The symbol on white, five pixels to the canvas unit, its centre in the middle.
+QImage picture(const parts::PartKind& kind, const SymbolStyle& style)
+{
+    const double side = 10 * std::max(kind.width, kind.height) + 10;
+    QImage image(static_cast<int>(side * 5), static_cast<int>(side * 5), QImage::Format_RGB32);
+    image.fill(style.paper);
+    QPainter painter(&image);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.translate(image.width() / 2.0, image.height() / 2.0);
+    painter.scale(5, 5);
+    paintSymbol(painter, kind.id, style);
+    return image;
+}
+
+bool inkNear(const QImage& image, const QColor& paper, double x, double y)
+{
+    for (int dy = -7; dy <= 7; ++dy)
+        for (int dx = -7; dx <= 7; ++dx) {
+            const QPoint at(static_cast<int>(image.width() / 2.0 + 5 * x) + dx, static_cast<int>(image.height() / 2.0 + 5 * y) + dy);
+            if (image.valid(at) && QColor(image.pixel(at)) != paper)
+                return true;
+        }
+    return false;
+}
+
+/// WCAG 2.2, "contrast ratio" and "relative luminance".
+double luminance(const QColor& c)
+{
+    const auto part = [](double v) { return v <= 0.04045 ? v / 12.92 : std::pow((v + 0.055) / 1.055, 2.4); };
+    return 0.2126 * part(c.redF()) + 0.7152 * part(c.greenF()) + 0.0722 * part(c.blueF());
+}
+
+double contrast(const QColor& a, const QColor& b)
+{
+    const double x = luminance(a), y = luminance(b);
+    return (std::max(x, y) + 0.05) / (std::min(x, y) + 0.05);
+}
+
+}  // namespace
+
+TEST_CASE("every kind has a symbol of its own box whose lines reach its ports", "[look]")
+{
+    for (const auto* kind : parts::catalogue()) {
+        if (kind->isPipe)
+            continue;
+        CAPTURE(std::string(kind->id));
+        REQUIRE(hasSymbol(kind->id));
+        const QRectF box = symbolBox(kind->id);
+        CHECK(box.width() == 10 * kind->width);
+        CHECK(box.height() == 10 * kind->height);
+        CHECK(box.center() == QPointF(0, 0));
+        const auto image = picture(*kind, {.ink = Qt::black, .paper = Qt::white});
+        for (const auto& port : kind->ports) {
+            CAPTURE(std::string(port.id));
+            CHECK(inkNear(image, Qt::white, 10 * port.x, 10 * port.y));
+        }
+    }
+}
+
+TEST_CASE("no two symbols look alike", "[look]")
+{
+    std::vector<std::pair<std::string, QImage>> pictures;
+    for (const auto* kind : parts::catalogue())
+        if (!kind->isPipe)
+            pictures.emplace_back(kind->id, picture(*kind, {.ink = Qt::black, .paper = Qt::white}));
+    for (std::size_t i = 0; i < pictures.size(); ++i)
+        for (std::size_t k = i + 1; k < pictures.size(); ++k) {
+            CAPTURE(pictures[i].first, pictures[k].first);
+            CHECK(pictures[i].second != pictures[k].second);
+        }
+}
+
+TEST_CASE("symbols take the ink they are given, are heavier when added, and turn", "[look]")
+{
+    const auto& kind = *parts::find("check_valve");
+    const auto plain = picture(kind, {.ink = Qt::black, .paper = Qt::white});
+    const auto dark = picture(kind, {.ink = QColor(0xee, 0xee, 0xee), .paper = QColor(0x20, 0x20, 0x20)});
+    int inked = 0, heavy = 0, blackLeft = 0;
+    const auto added = picture(kind, {.ink = Qt::black, .paper = Qt::white, .weight = Weight::Heavy});
+    for (int y = 0; y < plain.height(); ++y)
+        for (int x = 0; x < plain.width(); ++x) {
+            inked += QColor(plain.pixel(x, y)).lightness() < 128;
+            heavy += QColor(added.pixel(x, y)).lightness() < 128;
+            blackLeft += QColor(dark.pixel(x, y)).lightness() < 20;
+        }
+    CHECK(heavy > inked * 1.15);
+    CHECK(blackLeft == 0);
+    const auto turned = picture(kind, {.ink = Qt::black, .paper = Qt::white, .turn = 1});
+    CHECK(inkNear(turned, Qt::white, 0, -20));
+    CHECK_FALSE(inkNear(turned, Qt::white, -20, 0));
+}
+
+TEST_CASE("both palettes keep the contrast WCAG asks for", "[look]")
+{
+    for (const auto& theme : {Theme::light(), Theme::darkOne()}) {
+        CAPTURE(theme.dark);
+        // WCAG 2.2, 1.4.3: text 4.5:1; 1.4.11: graphics 3:1.
+        CHECK(contrast(theme.text, theme.paper) >= 4.5);
+        CHECK(contrast(theme.quietText, theme.paper) >= 4.5);
+        for (const auto& colour : {theme.ink, theme.cold, theme.hot, theme.returning, theme.removed, theme.selection,
+                                   theme.target, theme.danger, theme.caution, theme.note})
+            CHECK(contrast(colour, theme.paper) >= 3.0);
+    }
+}

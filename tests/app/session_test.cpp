@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QElapsedTimer>
+#include <QFile>
+#include <QSignalSpy>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include "document/file.h"
+#include "session/session.h"
+#include "support/catch.h"
+
+using namespace tapward;
+using namespace tapward::app;
+
+namespace {
+
+document::Drawing onePump()
+{
+    document::Drawing drawing;
+    document::apply(drawing, *document::placePart(drawing, "circulator", {0, 0}, document::Stage::Added));
+    return drawing;
+}
+
+document::Edit setSpinUp(document::PartId id, double seconds)
+{
+    return {"Set spin-up", {document::SetField{id, "spin_up_s", parts::Entry{seconds, parts::Basis::Measured}}}};
+}
+
+}  // namespace
+
+TEST_CASE("a refused edit changes nothing and leaves no undo step", "[session]")
+{
+    Session session;
+    session.startNew(onePump());
+    const auto before = session.drawing();
+    CHECK(session.perform(document::Edit{"Wrong", {document::RemovePart{77}}}).has_value());
+    CHECK(session.drawing() == before);
+    CHECK(session.undoStack().count() == 0);
+    CHECK_FALSE(session.isModified());
+}
+
+TEST_CASE("edits of one burst are one undo step, separate edits are separate steps", "[session]")
+{
+    Session session;
+    session.startNew(onePump());
+    const auto start = session.drawing();
+    const int burst = session.newBurst();
+    for (const double seconds : {0.6, 0.7, 0.8})
+        REQUIRE_FALSE(session.perform(setSpinUp(1, seconds), burst));
+    CHECK(session.undoStack().count() == 1);
+    REQUIRE_FALSE(session.perform(setSpinUp(1, 0.9)));
+    REQUIRE_FALSE(session.perform(setSpinUp(1, 1.0)));
+    CHECK(session.undoStack().count() == 3);
+    session.undoStack().undo();
+    session.undoStack().undo();
+    CHECK(document::values(*session.drawing().find(1)).number("spin_up_s") == 0.8);
+    session.undoStack().undo();
+    CHECK(session.drawing() == start);
+    session.undoStack().redo();
+    CHECK(document::values(*session.drawing().find(1)).number("spin_up_s") == 0.8);
+}
+
+TEST_CASE("a saved drawing opens again the same, and saving marks it unmodified", "[session]")
+{
+    QTemporaryDir folder;
+    const QString path = folder.filePath("coach.tapward");
+    Session session;
+    session.startNew(onePump());
+    REQUIRE_FALSE(session.perform(setSpinUp(1, 0.75)));
+    CHECK(session.isModified());
+    REQUIRE_FALSE(session.save(path).has_value());
+    CHECK_FALSE(session.isModified());
+    Session other;
+    REQUIRE_FALSE(other.open(path).has_value());
+    CHECK(other.drawing() == session.drawing());
+    CHECK(other.path() == path);
+    REQUIRE_FALSE(session.perform(setSpinUp(1, 0.5)));
+    session.undoStack().undo();
+    CHECK_FALSE(session.isModified());  // undone back to what is on disk
+}
+
+TEST_CASE("a file that is missing or broken leaves the open drawing alone and says where", "[session]")
+{
+    QTemporaryDir folder;
+    Session session;
+    session.startNew(onePump());
+    const auto before = session.drawing();
+    CHECK(session.open(folder.filePath("nothing.tapward")).has_value());
+    QFile broken(folder.filePath("broken.tapward"));
+    REQUIRE(broken.open(QIODevice::WriteOnly));
+    broken.write("{\"format\": \"tapward\", ");
+    broken.close();
+    const auto problem = session.open(broken.fileName());
+    REQUIRE(problem.has_value());
+    CHECK_FALSE(problem->what.empty());
+    CHECK_FALSE(problem->remedy.empty());
+    CHECK(session.drawing() == before);
+}
+
+TEST_CASE("saving into a folder that is not there keeps the modified mark", "[session]")
+{
+    QTemporaryDir folder;
+    Session session;
+    session.startNew(onePump());
+    REQUIRE_FALSE(session.perform(setSpinUp(1, 0.75)));
+    CHECK(session.save(folder.filePath("no/such/place.tapward")).has_value());
+    CHECK(session.isModified());
+}
+
+TEST_CASE("undo brings the selection back; parts that are gone leave it", "[session]")
+{
+    Session session;
+    session.startNew(onePump());
+    session.select({1});
+    REQUIRE_FALSE(session.perform(document::removeParts(session.drawing(), {1}, false)));
+    CHECK(session.selection().empty());
+    session.undoStack().undo();
+    CHECK(session.selection() == std::vector<document::PartId>{1});
+}
+
+TEST_CASE("every change ends in an answer that is not stale, and the newest change wins", "[session]")
+{
+    Session session;
+    session.startNew(onePump());
+    for (int i = 0; i < 20; ++i)
+        REQUIRE_FALSE(session.perform(setSpinUp(1, 0.5 + 0.01 * i)));
+    CHECK(session.isStale());
+    REQUIRE(QTest::qWaitFor([&] { return !session.isStale() && !session.isWorking(); }, 20000));
+    CHECK((session.prediction() != nullptr || session.predictionProblem().has_value()));
+}
+
+TEST_CASE("a session that goes while its prediction is under way stops it at once", "[session]")
+{
+    QElapsedTimer clock;
+    clock.start();
+    for (int i = 0; i < 20; ++i) {
+        Session session;
+        session.startNew(onePump());
+        if (i % 2 == 0)
+            QTest::qWait(i / 4);
+    }
+    CHECK(clock.elapsed() < 4000);  // 0.2 s each at most: what a cancelled study may take
+}
