@@ -277,8 +277,7 @@ std::optional<Problem> fieldFlaw(const Drawing& drawing, const parts::PartKind& 
         return flaw({"{0} names part {1}, which is not in the drawing.", {std::string(field->label), *text}},
                     "Choose another part, or none.", {});
     }
-    const std::string allowed = " " + std::string(field->refKinds) + " ";
-    if (allowed.find(" " + part->kind + " ") == std::string::npos) {
+    if (fmt::format(" {} ", field->refKinds).find(fmt::format(" {} ", part->kind)) == std::string::npos) {
         return flaw({"{0} names {1}, which is not of the right kind.", {std::string(field->label), part->tag}},
                     "Choose another part, or none.", {});
     }
@@ -324,7 +323,7 @@ std::optional<Problem> partFlaw(const Drawing& drawing, const Part& part)
     }
     for (const auto& [key, entry] : part.entries) {
         if (auto why = fieldFlaw(drawing, *kind, key, entry.value)) {
-            why->where = "/fields/" + key;  // keys of fields need no escaping
+            why->where = fmt::format("/fields/{}", key);  // keys of fields need no escaping
             return why;
         }
     }

@@ -56,7 +56,7 @@ public:
         return json;
     }
 
-    std::string where(const char* key) const { return m_where + "/" + key; }
+    std::string where(const char* key) const { return fmt::format("{}/{}", m_where, key); }
     const std::string& where() const { return m_where; }
 
     double number(const char* key, const Json* json, double otherwise)
@@ -174,7 +174,7 @@ public:
             const bool known = std::any_of(m_known.begin(), m_known.end(),
                                            [&item](const char* key) { return item.key() == key; });
             if (!known) {
-                unknown.emplace(pointer + "/" + pointerStep(item.key()), compactJson(item.value()));
+                unknown.emplace(fmt::format("{}/{}", pointer, pointerStep(item.key())), compactJson(item.value()));
             }
         }
     }
@@ -253,12 +253,12 @@ void readFields(Trouble& trouble, const Json& json, const std::string& where, co
         return;
     }
     for (const auto& item : json.items()) {
-        const std::string pointer = "/fields/" + pointerStep(item.key());
+        const std::string pointer = fmt::format("/fields/{}", pointerStep(item.key()));
         if (!kind->field(item.key())) {
             part.unknown.emplace(pointer, compactJson(item.value()));
             continue;
         }
-        Object object(trouble, item.value(), where + "/" + pointerStep(item.key()));
+        Object object(trouble, item.value(), fmt::format("{}/{}", where, pointerStep(item.key())));
         parts::Entry entry;
         if (const Json* held = object.required("value")) {
             bool tooMany = false;

@@ -7,6 +7,8 @@
 #include <unordered_set>
 #include <vector>
 
+#include <fmt/format.h>
+
 #include "document/check.h"
 
 namespace tapward::document {
@@ -131,9 +133,9 @@ private:
         std::string where;
         for (const Frame& frame : m_stack) {
             if (frame.value.is_array()) {
-                where += "/" + std::to_string(frame.value.size());
+                where += fmt::format("/{}", frame.value.size());
             } else if (!frame.key.empty()) {
-                where += "/" + pointerStep(frame.key);
+                where += fmt::format("/{}", pointerStep(frame.key));
             }
         }
         m_problem = Problem{std::move(what), std::move(remedy), std::move(where)};

@@ -1,0 +1,163 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "document/drawing.h"
+
+#include <rapidcheck.h>
+
+#include "document/edit.h"
+#include "support/catch.h"
+#include "support/random_drawing.h"
+
+using namespace tapward;
+using namespace tapward::document;
+
+namespace {
+
+Part symbol(const char* kind, Point at, int turn = 0, bool flipped = false)
+{
+    Part part;
+    part.kind = kind;
+    part.at = at;
+    part.turn = turn;
+    part.flipped = flipped;
+    return part;
+}
+
+Point portOf(const Part& part, const char* port) { return portPlace(part, *kindOf(part).port(port)); }
+parts::Side sideOf(const Part& part, const char* port) { return portSide(part, *kindOf(part).port(port)); }
+
+Point unit(parts::Side side)
+{
+    return side == parts::Side::Left    ? Point{-1, 0}
+           : side == parts::Side::Right ? Point{1, 0}
+           : side == parts::Side::Top   ? Point{0, -1}
+                                        : Point{0, 1};
+}
+
+}  // namespace
+
+TEST_CASE("before shows what is there, after what will be", "[document]")
+{
+    CHECK(isPresent(Stage::Existing, View::Before));
+    CHECK(isPresent(Stage::Existing, View::After));
+    CHECK_FALSE(isPresent(Stage::Added, View::Before));
+    CHECK(isPresent(Stage::Added, View::After));
+    CHECK(isPresent(Stage::Removed, View::Before));
+    CHECK_FALSE(isPresent(Stage::Removed, View::After));
+    for (const Stage stage : {Stage::Existing, Stage::Added, Stage::Removed}) {
+        CHECK(isPresent(stage, View::Both));
+    }
+}
+
+TEST_CASE("a quarter turn takes the outlet from the right to the bottom", "[document]")
+{
+    // y grows downward, so clockwise goes right, down, left, up.
+    const char* kind = "circulator";
+    CHECK(portOf(symbol(kind, {10, 20}), "outlet") == Point{12, 20});
+    CHECK(portOf(symbol(kind, {10, 20}, 1), "outlet") == Point{10, 22});
+    CHECK(portOf(symbol(kind, {10, 20}, 2), "outlet") == Point{8, 20});
+    CHECK(portOf(symbol(kind, {10, 20}, 3), "outlet") == Point{10, 18});
+    CHECK(sideOf(symbol(kind, {}, 1), "outlet") == parts::Side::Bottom);
+    CHECK(sideOf(symbol(kind, {}, 3), "outlet") == parts::Side::Top);
+}
+
+TEST_CASE("a flipped part is mirrored left to right before it is turned", "[document]")
+{
+    CHECK(portOf(symbol("circulator", {0, 0}, 0, true), "outlet") == Point{-2, 0});
+    CHECK(portOf(symbol("tee", {0, 0}, 0, true), "branch") == Point{0, 1});
+    CHECK(portOf(symbol("circulator", {0, 0}, 1, true), "outlet") == Point{0, -2});
+    CHECK(sideOf(symbol("circulator", {}, 0, true), "outlet") == parts::Side::Left);
+    CHECK(sideOf(symbol("tee", {}, 1, true), "branch") == parts::Side::Left);
+}
+
+TEST_CASE("ports stand on the side they face, however a part is turned", "[document]")
+{
+    const auto kind = GENERATE(from_range(parts::catalogue()));
+    for (int turn = 0; turn < 4; ++turn) {
+        for (const bool flipped : {false, true}) {
+            const Part part = symbol(std::string(kind->id).c_str(), {5, 7}, turn, flipped);
+            for (const parts::Port& port : kind->ports) {
+                const Point place = portPlace(part, port);
+                const Point out = unit(portSide(part, port));
+                const bool across = turn % 2 == 1;
+                const double reach = out.x != 0 ? (across ? kind->height : kind->width) / 2 : (across ? kind->width : kind->height) / 2;
+                CHECK((place.x - 5) * out.x + (place.y - 7) * out.y == reach);
+            }
+        }
+    }
+}
+
+TEST_CASE("a free tag is the lowest number not taken", "[document]")
+{
+    Drawing drawing;
+    const parts::PartKind& pump = *parts::find("circulator");
+    CHECK(drawing.freeTag(pump) == "P1");
+    for (const char* tag : {"P1", "P3"}) {
+        Part part = symbol("circulator", {});
+        part.id = drawing.nextId++;
+        part.tag = tag;
+        drawing.parts.push_back(part);
+    }
+    CHECK(drawing.freeTag(pump) == "P2");
+    CHECK(drawing.findTag("P3") == drawing.find(2));
+    CHECK(drawing.findTag("P2") == nullptr);
+    CHECK(drawing.find(3) == nullptr);
+}
+
+TEST_CASE("a pipe between facing ports in line is straight", "[document]")
+{
+    Drawing drawing;
+    drawing.parts = {symbol("circulator", {0, 0}), symbol("check_valve", {10, 0})};
+    drawing.parts[0].id = 1;
+    drawing.parts[1].id = 2;
+    Part pipe = symbol("pipe_run", {});
+    pipe.ends = {PipeEnd{1, "outlet", {}}, PipeEnd{2, "inlet", {}}};
+    CHECK(route(drawing, pipe) == std::vector<Point>{{2, 0}, {8, 0}});
+    drawing.parts[1].at = {10, 6};
+    const auto points = route(drawing, pipe);
+    REQUIRE(points.size() == 4);  // out, down, in
+    CHECK(points.front() == Point{2, 0});
+    CHECK(points.back() == Point{8, 6});
+}
+
+TEST_CASE("pipes run at right angles from port to port and leave their ports straight", "[document][property]")
+{
+    rc::check("routes", [](std::uint64_t seed) {
+        test::RandomOptions options;
+        options.sense = seed % 2 == 0;
+        const Drawing drawing = test::randomDrawing(seed, options);
+        for (const Part& pipe : drawing.parts) {
+            if (!kindOf(pipe).isPipe) {
+                continue;
+            }
+            const auto points = route(drawing, pipe);
+            RC_ASSERT(points.size() >= 2u);
+            RC_ASSERT(points == route(drawing, pipe));
+            for (std::size_t end = 0; end < 2; ++end) {
+                const Point& first = end == 0 ? points.front() : points.back();
+                const Point& second = end == 0 ? points[1] : points[points.size() - 2];
+                const PipeEnd& to = pipe.ends[end];
+                const Part* part = drawing.find(to.part);
+                if (!part) {
+                    RC_ASSERT(first == to.loose);
+                    continue;
+                }
+                const parts::Port& port = *kindOf(*part).port(to.port);
+                RC_ASSERT(first == portPlace(*part, port));
+                const Point out = unit(portSide(*part, port));
+                // At least one module straight out; the sideways part of the first stretch is nothing.
+                RC_ASSERT((second.x - first.x) * out.x + (second.y - first.y) * out.y >= 1 - 1e-9);
+                RC_ASSERT(std::abs((second.x - first.x) * out.y - (second.y - first.y) * out.x) < 1e-9);
+            }
+            for (std::size_t i = 1; i < points.size(); ++i) {
+                RC_ASSERT(std::abs(points[i].x - points[i - 1].x) < 1e-9 || std::abs(points[i].y - points[i - 1].y) < 1e-9);
+            }
+            std::size_t at = 0;
+            for (const Point& bend : pipe.bends) {  // hand-made bends are kept, in order
+                while (at < points.size() && !(points[at] == bend)) {
+                    ++at;
+                }
+                RC_ASSERT(at < points.size());
+            }
+        }
+    });
+}
