@@ -26,7 +26,8 @@ constexpr Row kTubeBore{8.890e-3, 12.065e-3, 17.043e-3, 21.920e-3};
 constexpr Sheet kBrassFeet{{{2.9, 2.0, 0.6, 1.3}, {9.2, 9.4, 9.4, 10.0}, {2.9, 2.2, 1.9, 2.3}, {9.4, 10.4, 8.9, 11.0}}};
 // The manual has no polymer tee for 3/8 (marked 0 here): toKs() scales the 1/2 one by the coupling's or
 // the elbow's growth from 1/2 to 3/8.
-constexpr Sheet kPolymerFeet{{{10.9, 7.1, 4.8, 4.5}, {22.3, 16.5, 17.4, 18.0}, {0, 7.2, 6.6, 6.0}, {0, 17.9, 17.7, 17.0}}};
+constexpr Sheet kPolymerFeet{
+    {{10.9, 7.1, 4.8, 4.5}, {22.3, 16.5, 17.4, 18.0}, {0, 7.2, 6.6, 6.0}, {0, 17.9, 17.7, 17.0}}};
 
 // Screwed fittings of near full bore with a sharp inner corner: Rishel, HVAC Pump Handbook, 2nd ed. 2006,
 // tables 3.8 and 3.10 (1/2, 3/4, 1; 3/8 held at the 1/2 figure). Expansion fittings are of that build;

@@ -14,8 +14,9 @@ constexpr double kSlightFall = 1e-6;  // of the shut-off head over the sheet's f
 
 Message reading(const char* text, std::size_t index, const PumpCurve::Reading& r)
 {
-    return {text, {static_cast<std::int64_t>(index + 1), Measure{r.flow_m3s, Quantity::Flow},
-                   Measure{r.head_m, Quantity::Head}}};
+    return {
+        text,
+        {static_cast<std::int64_t>(index + 1), Measure{r.flow_m3s, Quantity::Flow}, Measure{r.head_m, Quantity::Head}}};
 }
 
 }  // namespace
@@ -32,19 +33,19 @@ Result<PumpCurve> PumpCurve::fromReadings(std::vector<Reading> readings)
     for (std::size_t i = 0; i < readings.size(); ++i) {
         const Reading& r = readings[i];
         if (!std::isfinite(r.flow_m3s) || !std::isfinite(r.head_m) || r.flow_m3s < 0 || r.head_m < 0)
-            return problem(reading("Reading {0} of the pump curve ({1}, {2}) is not a flow and a head of zero or more.",
-                                   i, r),
-                           "Check the reading against the data sheet.");
+            return problem(
+                reading("Reading {0} of the pump curve ({1}, {2}) is not a flow and a head of zero or more.", i, r),
+                "Check the reading against the data sheet.");
         if (i == 0)
             continue;
         if (r.flow_m3s <= readings[i - 1].flow_m3s)
-            return problem(reading("Reading {0} of the pump curve ({1}, {2}) has no more flow than the one before it.",
-                                   i, r),
-                           "Put the readings in order of rising flow.");
+            return problem(
+                reading("Reading {0} of the pump curve ({1}, {2}) has no more flow than the one before it.", i, r),
+                "Put the readings in order of rising flow.");
         if (r.head_m > readings[i - 1].head_m)
-            return problem(reading("Reading {0} of the pump curve ({1}, {2}) gives more head than the one before it.",
-                                   i, r),
-                           "Check the reading; Tapward models pumps whose head falls with flow.");
+            return problem(
+                reading("Reading {0} of the pump curve ({1}, {2}) gives more head than the one before it.", i, r),
+                "Check the reading; Tapward models pumps whose head falls with flow.");
     }
     if (readings.front().head_m <= 0)
         return problem("The pump curve gives no head at all.", "Check the unit of head on the data sheet.");

@@ -111,10 +111,7 @@ double celsiusFromEnthalpy(double enthalpy)
     return kLeast + kStep * (static_cast<double>(k) + share);
 }
 
-double vapourPressure(double celsius)
-{
-    return iapws::saturationPressure(kZero + std::clamp(celsius, 0.0, 300.0));
-}
+double vapourPressure(double celsius) { return iapws::saturationPressure(kZero + std::clamp(celsius, 0.0, 300.0)); }
 
 double referenceVolumeHeat()
 {

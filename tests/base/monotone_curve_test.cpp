@@ -36,8 +36,15 @@ TEST_CASE("A monotone curve is met at the published test data", "[base][publishe
 {
     // Fritsch & Carlson (1980), SIAM J. Numer. Anal. 17, 238, the data set RPN 14 (memory). It rises
     // everywhere; a plain cubic spline swings below zero between 7.99 and 8.19.
-    const MonotoneCurve curve({{7.99, 0}, {8.09, 2.76429e-5}, {8.19, 4.37498e-2}, {8.7, 0.169183}, {9.2, 0.469428},
-                               {10, 0.943740}, {12, 0.998636}, {15, 0.999919}, {20, 0.999994}});
+    const MonotoneCurve curve({{7.99, 0},
+                               {8.09, 2.76429e-5},
+                               {8.19, 4.37498e-2},
+                               {8.7, 0.169183},
+                               {9.2, 0.469428},
+                               {10, 0.943740},
+                               {12, 0.998636},
+                               {15, 0.999919},
+                               {20, 0.999994}});
     double before = curve.at(7.99);
     for (double x = 8.0; x <= 20; x += 0.01) {
         CHECK(curve.at(x) >= before);
@@ -67,13 +74,15 @@ TEST_CASE("One point is a level line, two points a straight one", "[base]")
     CHECK_THAT(line.at(-1), WithinAbs(-1, 1e-12));
 }
 
-TEST_CASE("Between falling points a curve never bulges past its own data, and its slope and integral belong to it", "[base]")
+TEST_CASE("Between falling points a curve never bulges past its own data, and its slope and integral belong to it",
+          "[base]")
 {
     CHECK(rc::check("falling points", [] {
         std::vector<MonotoneCurve::Point> points{{0, 1000}};
         const int count = *rc::gen::inRange(2, 12);
         for (int i = 0; i < count; ++i)
-            points.push_back({points.back().x + *rc::gen::inRange(1, 1000), points.back().y - *rc::gen::inRange(0, 300)});
+            points.push_back(
+                {points.back().x + *rc::gen::inRange(1, 1000), points.back().y - *rc::gen::inRange(0, 300)});
         const MonotoneCurve curve(points);
         for (std::size_t k = 0; k + 1 < points.size(); ++k) {
             const double h = points[k + 1].x - points[k].x;

@@ -53,7 +53,8 @@ Size build(int coaches)
             s.outlets.push_back(s.network.addLink({hot[i + 1], kOutside, {{pipe(0.5)}, {ResistanceLaw{3e13, 0}}}}));
         }
         for (int p = 0; p < 2; ++p)
-            s.network.addLink({hot.back(), cold[0],
+            s.network.addLink({hot.back(),
+                               cold[0],
                                {{pipe(8)}, {PumpLaw{curve, 1, 1e12}}, {CheckLaw{1000, 1e11}}, {ResistanceLaw{1e11}}}});
     }
     s.network.prepare();
@@ -80,7 +81,8 @@ double microseconds(int repeats, F&& work)
 
 int main()
 {
-    fmt::print("coaches  links  slightly warmer (us, steps)  outlet opened, shut (us, steps)  from rest (us, steps)  us per link\n");
+    fmt::print("coaches  links  slightly warmer (us, steps)  outlet opened, shut (us, steps)  from rest (us, steps)  "
+               "us per link\n");
     double before = 0;
     for (int coaches : {1, 10, 100, 1000}) {
         Size s = build(coaches);

@@ -96,8 +96,10 @@ TEST_CASE("Expansion fittings follow the screwed fittings of a pump handbook", "
 
 TEST_CASE("K runs between the table's sizes without leaving them, and holds outside", "[network]")
 {
-    for (auto family : {FittingFamily::BrassInsert, FittingFamily::PolymerInsert, FittingFamily::Expansion, FittingFamily::Soldered})
-        for (auto shape : {FittingShape::Coupling, FittingShape::Elbow, FittingShape::TeeRun, FittingShape::TeeBranch}) {
+    for (auto family :
+         {FittingFamily::BrassInsert, FittingFamily::PolymerInsert, FittingFamily::Expansion, FittingFamily::Soldered})
+        for (auto shape :
+             {FittingShape::Coupling, FittingShape::Elbow, FittingShape::TeeRun, FittingShape::TeeBranch}) {
             const double half = fittingK(family, shape, 12.065e-3);
             const double three = fittingK(family, shape, 17.043e-3);
             const double between = fittingK(family, shape, 14.58e-3);

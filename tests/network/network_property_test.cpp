@@ -116,8 +116,12 @@ TEST_CASE("Opening the valve of a one-loop network never lowers its flow", "[net
         Network network;
         const int a = network.addJunction();
         const auto curve = test::someCurve(draw);
-        network.addLink({a, a, {{PumpLaw{curve, 1, 1e12}}, {PipeLaw{5}}, {CheckLaw{test::pick(draw, {0, 100, 3447}), 1e11}},
-                                {ResistanceLaw{1e11, 0}}}});
+        network.addLink({a,
+                         a,
+                         {{PumpLaw{curve, 1, 1e12}},
+                          {PipeLaw{5}},
+                          {CheckLaw{test::pick(draw, {0, 100, 3447}), 1e11}},
+                          {ResistanceLaw{1e11, 0}}}});
         network.prepare();
         double before = -1;
         for (int step = 0; step <= 40; ++step) {

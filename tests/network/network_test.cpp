@@ -67,7 +67,10 @@ TEST_CASE("Three pipes in series between reservoirs carry the printed flow", "[n
 {
     // Same source: 25 m, lengths 500/400/300 m, bores 300/250/200 mm, f .020/.022/.018: 0.100 m³/s printed.
     Network n;
-    const int l = n.addLink({kOutside, kOutside, {head(25), fixedPipe(.020, 500, .3), fixedPipe(.022, 400, .25), fixedPipe(.018, 300, .2)}});
+    const int l =
+        n.addLink({kOutside,
+                   kOutside,
+                   {head(25), fixedPipe(.020, 500, .3), fixedPipe(.022, 400, .25), fixedPipe(.018, 300, .2)}});
     n.prepare();
     CHECK_THAT(n.solve().flow_m3s[l], WithinRel(0.100424, 5e-5));
 }
@@ -91,7 +94,8 @@ TEST_CASE("Three parallel legs between two pipes take the printed flows", "[netw
     CHECK_THAT(s.flow_m3s[legs[2]], WithinRel(0.22528, 5e-4));
 }
 
-TEST_CASE("Rough pipes in series, in parallel and between three reservoirs carry the printed flows", "[network][published]")
+TEST_CASE("Rough pipes in series, in parallel and between three reservoirs carry the printed flows",
+          "[network][published]")
 {
     // White, Fluid Mechanics, chapter 6, multiple-pipe examples (data and printed answers from memory, reproduced
     // with fluids 1.0.22 and scipy 1.10.1): 100 m/8 cm/.24 mm, 150 m/6 cm/.12 mm, 80 m/4 cm/.20 mm; density 1000,

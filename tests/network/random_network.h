@@ -44,9 +44,9 @@ inline Law someLaw(const Draw& draw)
     case 3:
     case 4:
         return CheckLaw{pick(draw, {0, 100, 3447}), pick(draw, {0, 1e9, 1e11}), pick(draw, {0, 0, 0, 1e-12}),
-                        pick(draw, {0, 0, 0, 0, 1, 2}) == 0   ? CheckLaw::Condition::Sound
-                        : draw(0, 1) == 0 ? CheckLaw::Condition::StuckOpen
-                                          : CheckLaw::Condition::StuckShut};
+                        pick(draw, {0, 0, 0, 0, 1, 2}) == 0 ? CheckLaw::Condition::Sound
+                        : draw(0, 1) == 0                   ? CheckLaw::Condition::StuckOpen
+                                                            : CheckLaw::Condition::StuckShut};
     case 5:
     case 6:
         return PumpLaw{draw(0, 9) == 0 ? nullptr : someCurve(draw), pick(draw, {0, 0.01, 0.4, 0.9, 1, 1.2}),
