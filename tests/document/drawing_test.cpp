@@ -121,7 +121,7 @@ TEST_CASE("a pipe between facing ports in line is straight", "[document]")
 
 TEST_CASE("pipes run at right angles from port to port and leave their ports straight", "[document][property]")
 {
-    rc::check("routes", [](std::uint64_t seed) {
+    CHECK(rc::check("routes", [](std::uint64_t seed) {
         test::RandomOptions options;
         options.sense = seed % 2 == 0;
         const Drawing drawing = test::randomDrawing(seed, options);
@@ -159,5 +159,5 @@ TEST_CASE("pipes run at right angles from port to port and leave their ports str
                 RC_ASSERT(at < points.size());
             }
         }
-    });
+    }));
 }

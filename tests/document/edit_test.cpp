@@ -96,7 +96,7 @@ TEST_CASE("a tee takes the tube and fittings of the pipe it is put into", "[docu
 
 TEST_CASE("dividing a pipe and healing it gives back its length to the last bit", "[document][property]")
 {
-    rc::check("split and heal", [](std::uint64_t seed) {
+    CHECK(rc::check("split and heal", [](std::uint64_t seed) {
         test::Random random(seed);
         const double length_m = random.chance(0.5) ? random.between(0, 200) : random.between(0, 1e-3);
         const double extra_k = random.between(0, 30);
@@ -116,7 +116,7 @@ TEST_CASE("dividing a pipe and healing it gives back its length to the last bit"
         RC_ASSERT(number(drawing, 3, "extra_k") == extra_k);
         RC_ASSERT(number(drawing, 3, "elbows") == elbows);
         RC_ASSERT(drawing.find(3)->ends[1] == (PipeEnd{2, "cold", {}}));
-    });
+    }));
 }
 
 TEST_CASE("healing works whichever way the two pipes were drawn", "[document]")
@@ -366,7 +366,7 @@ TEST_CASE("an id is not given twice while its part can come back", "[document]")
 
 TEST_CASE("undo all gives the first bytes back, redo all the last", "[document][property]")
 {
-    rc::check("undo and redo", [](std::uint64_t seed) {
+    CHECK(rc::check("undo and redo", [](std::uint64_t seed) {
         test::RandomOptions options;
         options.sense = seed % 3 != 0;
         Drawing drawing = test::randomDrawing(seed, options);
@@ -400,5 +400,5 @@ TEST_CASE("undo all gives the first bytes back, redo all the last", "[document][
             redo.pop_back();
         }
         RC_ASSERT(write(drawing) == last);
-    });
+    }));
 }

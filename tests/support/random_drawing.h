@@ -254,7 +254,7 @@ private:
     std::string reference(std::string_view kinds)
     {
         for (const document::Part& part : m_drawing.parts) {
-            if ((" " + std::string(kinds) + " ").find(" " + part.kind + " ") != std::string::npos && m_random.chance(0.7)) {
+            if (kinds.find(part.kind) != std::string_view::npos && m_random.chance(0.7)) {
                 return std::to_string(part.id);
             }
         }
