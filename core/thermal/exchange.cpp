@@ -11,7 +11,7 @@ namespace tapward::thermal {
 namespace {
 
 /// Two cells side by side (vector types of GCC and Clang); the compilers do not find this by themselves.
-using Pair = double __attribute__((vector_size(16)));
+using Pair = double __attribute__((vector_size(16), may_alias));
 
 constexpr int kMostTerms = 16;
 constexpr double kMostSteps = 0.25;  // of the chain before doubling: fewer terms cost more doublings
@@ -20,9 +20,11 @@ constexpr double kMostSteps = 0.25;  // of the chain before doubling: fewer term
 /// Poisson number k of steps.
 template <int N>
 struct Solver {
-    static constexpr int W = (N + 1) / 2 * 2;  // rows padded to whole pairs
-    double down[N], stay[N], up[N];  // entries (i, i-1), (i, i), (i, i+1) of P
-    double e[N][W];
+    static constexpr int W = (N + 1) / 2;  // pairs in a row, the last half empty for odd N
+    double down[N], stay[N], up[N];        // entries (i, i-1), (i, i), (i, i+1) of P
+    Pair rows[N][W];                       // of the exponential
+
+    double& e(int i, int j) { return reinterpret_cast<double*>(rows[i])[j]; }
 
     void timesColumn(const double (&x)[N], double (&y)[N]) const
     {
@@ -62,7 +64,7 @@ struct Solver {
         double weight[kMostTerms], tail[kMostTerms], tail2[kMostTerms];
         int terms = 1;
         weight[0] = std::exp(-mean);
-        while (terms < kMostTerms && weight[terms - 1] > 1e-18) {
+        while (terms < kMostTerms && weight[terms - 1] > 1e-17) {
             weight[terms] = weight[terms - 1] * mean / terms;
             ++terms;
         }
@@ -73,20 +75,26 @@ struct Solver {
         }
 
         // Horner: E = w0 + P (w1 + P (w2 + ...)).
-        double y[N][W];
+        const Pair none{};
+        Pair next[N][W];
         for (int i = 0; i < N; ++i)
             for (int j = 0; j < W; ++j)
-                e[i][j] = i == j ? weight[terms - 1] : 0.0;
+                rows[i][j] = none;
+        for (int i = 0; i < N; ++i)
+            e(i, i) = weight[terms - 1];
         for (int k = terms - 2; k >= 0; --k) {
-            for (int i = 0; i < N; ++i) {
-                const int before = i > 0 ? i - 1 : 0, after = i + 1 < N ? i + 1 : i;
-                for (int j = 0; j < W; ++j)
-                    y[i][j] = down[i] * e[before][j] + stay[i] * e[i][j] + up[i] * e[after][j];
-                y[i][i] += weight[k];
-            }
             for (int i = 0; i < N; ++i)
-                for (int j = 0; j < W; ++j)
-                    e[i][j] = y[i][j];
+                for (int j = 0; j < W; ++j) {
+                    Pair sum = stay[i] * rows[i][j];
+                    if (i > 0)
+                        sum += down[i] * rows[i - 1][j];
+                    if (i + 1 < N)
+                        sum += up[i] * rows[i + 1][j];
+                    next[i][j] = sum;
+                }
+            std::memcpy(rows, next, sizeof(rows));
+            for (int i = 0; i < N; ++i)
+                e(i, i) += weight[k];
         }
 
         constexpr int last = N - 1;
@@ -94,24 +102,24 @@ struct Solver {
         double lossRow[N] = {}, water[N] = {}, metal[N] = {};
         double waterLoss = 0, metalLoss = 0;
         {
-            double row[N] = {}, next[N];
+            double row[N] = {}, after[N];
             row[last] = ladder.loss * scale;
             for (int k = 0; k < terms; ++k) {
                 for (int i = 0; i < N; ++i)
                     lossRow[i] += tail[k] * row[i];
-                rowTimes(row, next);
-                std::copy_n(next, N, row);
+                rowTimes(row, after);
+                std::copy_n(after, N, row);
             }
         }
         const auto source = [&](int at, double (&sum)[N], double& lost) {
-            double column[N] = {}, next[N];
+            double column[N] = {}, after[N];
             column[at] = scale / ladder.capacity[at];
             for (int k = 0; k < terms; ++k) {
                 for (int i = 0; i < N; ++i)
                     sum[i] += tail[k] * column[i];
                 lost += ladder.loss * scale * tail2[k] * column[last];
-                timesColumn(column, next);
-                std::copy_n(next, N, column);
+                timesColumn(column, after);
+                std::copy_n(after, N, column);
             }
         };
         if (withSources) {
@@ -126,7 +134,7 @@ struct Solver {
                 lost += lossRow[i] * sum[i];
                 later[i] = sum[i];
                 for (int j = 0; j < N; ++j)
-                    later[i] += e[i][j] * sum[j];
+                    later[i] += e(i, j) * sum[j];
             }
             std::copy_n(later, N, sum);
         };
@@ -140,26 +148,26 @@ struct Solver {
                 row[j] = lossRow[j];
             for (int i = 0; i < N; ++i)
                 for (int j = 0; j < N; ++j)
-                    row[j] += lossRow[i] * e[i][j];
+                    row[j] += lossRow[i] * e(i, j);
             std::copy_n(row, N, lossRow);
             for (int i = 0; i < N; ++i) {
-                double sum[W] = {};
-                for (int k = 0; k < N; ++k)
+                Pair sum[W];
+                for (int j = 0; j < W; ++j)
+                    sum[j] = e(i, 0) * rows[0][j];
+                for (int k = 1; k < N; ++k)
                     for (int j = 0; j < W; ++j)
-                        sum[j] += e[i][k] * e[k][j];
+                        sum[j] += e(i, k) * rows[k][j];
                 for (int j = 0; j < W; ++j)
-                    y[i][j] = sum[j];
+                    next[i][j] = sum[j];
             }
-            for (int i = 0; i < N; ++i)
-                for (int j = 0; j < W; ++j)
-                    e[i][j] = y[i][j];
+            std::memcpy(rows, next, sizeof(rows));
         }
 
         for (int i = 0; i < N; ++i) {
             double sum = 0;
             for (int j = 0; j < N; ++j) {
-                out.e[i * N + j] = e[i][j];
-                sum += e[i][j];
+                out.e[i * N + j] = e(i, j);
+                sum += e(i, j);
             }
             out.leak[i] = 1.0 - sum;
             out.lossRow[i] = lossRow[i];
