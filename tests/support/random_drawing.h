@@ -303,6 +303,10 @@ private:
                 entry.value = reference(field.refKinds);
             }
             perform(document::Edit{"Set", {document::SetField{part.id, std::string(field.key), std::move(entry)}}});
+            if (kind.model && !kind.model(document::values(*m_drawing.find(part.id)))) {
+                // Each value is in range but they do not go together: back to the default.
+                perform(document::Edit{"Set", {document::SetField{part.id, std::string(field.key), std::nullopt}}});
+            }
         }
         if (m_random.chance(0.5)) {
             document::Part changed = *m_drawing.find(part.id);
