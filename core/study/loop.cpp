@@ -172,11 +172,14 @@ bool startsReturn(const Plant& plant, const Plant::Chain& chain)
 
 void appendParts(const Plant& plant, const Hop& hop, std::vector<PartId>& ids)
 {
-    const std::vector<PartId>& in = plant.chains[hop.link].partsInOrder;
-    if (hop.forward) {
-        ids.insert(ids.end(), in.begin(), in.end());
-    } else {
-        ids.insert(ids.end(), in.rbegin(), in.rend());
+    std::vector<PartId> in = plant.chains[hop.link].partsInOrder;
+    if (!hop.forward) {
+        std::reverse(in.begin(), in.end());
+    }
+    for (const PartId id : in) {
+        if (ids.empty() || ids.back() != id) {  // a tee stands at the end of one link and the start of the next
+            ids.push_back(id);
+        }
     }
 }
 

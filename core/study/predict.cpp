@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <atomic>
+#include <thread>
 
 #include "study/prediction.h"
 #include "study/simulate.h"
@@ -46,6 +48,24 @@ double coldStart(const document::Drawing& drawing)
     return drawing.cases.empty() ? 21.0 : drawing.cases.front().start_C;
 }
 
+/// Runs work(0) ... work(count - 1) on all cores; returns when all are done.
+template <class Work>
+void inParallel(std::size_t count, Work work)
+{
+    std::atomic<std::size_t> next{0};
+    const auto take = [&] {
+        for (std::size_t i = next++; i < count; i = next++) {
+            work(i);
+        }
+    };
+    const std::size_t hands = std::min<std::size_t>(std::max(1u, std::thread::hardware_concurrency()), count);
+    std::vector<std::jthread> others;
+    for (std::size_t h = 1; h < hands; ++h) {
+        others.emplace_back(take);
+    }
+    take();
+}
+
 CaseResult noAnswer(const document::Case& script, Problem why)
 {
     CaseResult result;
@@ -72,32 +92,43 @@ Result<Prediction> predict(const document::Drawing& drawing, const Options& opti
 
     std::optional<Result<Plant>> before;
     LoopMap beforeLoop;
+    std::vector<const document::Case*> scripts;
     for (const document::Case& script : drawing.cases) {
         if (!options.onlyCase.empty() && script.name != options.onlyCase) {
             continue;
         }
-        const bool isBefore = script.view == document::View::Before;
-        if (isBefore && !before) {
+        scripts.push_back(&script);
+        if (script.view == document::View::Before && !before) {
             before = makePlant(drawing, document::View::Before);
             if (*before) {
                 beforeLoop = findLoop(drawing, **before, script.start_C);
             }
         }
+    }
+    // Cases share nothing but what none of them changes, so they run side by side; each has its own slot.
+    std::vector<std::optional<Result<CaseResult>>> slots(scripts.size());
+    inParallel(scripts.size(), [&](std::size_t i) {
+        const document::Case& script = *scripts[i];
+        const bool isBefore = script.view == document::View::Before;
         if (isBefore && !*before) {
-            prediction.cases.push_back(noAnswer(script, before->error()));
-            continue;
+            slots[i] = noAnswer(script, before->error());
+            return;
         }
         const Plant& plant = isBefore ? **before : *after;
         if (plant.chains.empty()) {
-            prediction.cases.push_back(noAnswer(script, Problem{"Nothing in this view of the drawing holds water.",
-                                                                "Draw at least a supply, a heater and a tap, joined by pipes.", script.name}));
-            continue;
+            slots[i] = noAnswer(script, Problem{"Nothing in this view of the drawing holds water.",
+                                                "Draw at least a supply, a heater and a tap, joined by pipes.", script.name});
+            return;
         }
-        auto result = simulate(drawing, plant, isBefore ? beforeLoop : afterLoop, script, options);
-        if (!result) {
-            return tl::unexpected(result.error());
+        Options own = options;
+        own.snapshots = options.snapshots && (options.snapshotCase.empty() || options.snapshotCase == script.name);
+        slots[i] = simulate(drawing, plant, isBefore ? beforeLoop : afterLoop, script, own);
+    });
+    for (auto& slot : slots) {
+        if (!*slot) {
+            return tl::unexpected(slot->error());
         }
-        prediction.cases.push_back(std::move(*result));
+        prediction.cases.push_back(std::move(**slot));
     }
     if (!options.onlyCase.empty() && prediction.cases.empty()) {
         return problem(Message("There is no case called {0}.", {options.onlyCase}), "Choose one of the cases in the drawing.");

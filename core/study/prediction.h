@@ -117,6 +117,7 @@ struct Prediction {
 struct Options {
     std::string onlyCase;          ///< empty = all
     bool snapshots = false;
+    std::string snapshotCase;      ///< with snapshots: only this case keeps them; empty = every case
     double snapshotEvery_s = 1.0;
     double step_s = 0.5;           ///< longest step while water moves
     double cell_m = 0.15;          ///< 0.05 K from the converged answer at the sensor; 0.30 is 0.3 K off where stubs are short
