@@ -188,7 +188,7 @@ std::vector<AnswerLine> keyAnswers(const document::Drawing& drawing, const study
             hottest = std::max(hottest, one.value.si);
         }
     }
-    if (const auto seconds = review::burnSeconds(hottest)) {
+    if (const auto seconds = review::wholeBurnSeconds(hottest)) {
         lines.push_back(known("burn_time", "Time to a burn", *seconds, Quantity::Time,
                               {"At {0}, adult skin; children and elders sooner.", {Measure{hottest, Quantity::Temperature}}}));
     } else {

@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "report/report.h"
+#include "report/text.h"
 
 namespace tapward::report {
 namespace {
@@ -65,8 +66,8 @@ Json loopOf(const document::Drawing& drawing, const study::LoopAnswer& loop)
     scalars["loop_flow_10_5_V"] = scalarOf(loop.flowLowVolts_m3s, Quantity::Flow, "Loop flow at 10.5 V", noFlow);
     scalars["loop_flow_14_4_V"] = scalarOf(loop.flowHighVolts_m3s, Quantity::Flow, "Loop flow at 14.4 V", noFlow);
     scalars["purge_volume"] = scalarOf(loop.purgeVolume_m3, Quantity::Volume, "Purge volume", noFlow);
-    out["hot_path"] = tagsOf(drawing, loop.hotPath);
-    out["return_path"] = tagsOf(drawing, loop.returnPath);
+    out["hot_path"] = tagsOf(drawing, withoutRepeats(loop.hotPath));
+    out["return_path"] = tagsOf(drawing, withoutRepeats(loop.returnPath));
     Json& budget = out["head_budget"] = Json::array();
     for (const study::HeadItem& item : loop.headBudget) {
         budget.push_back({{"part", tagOf(drawing, item.part)}, {"loss_Pa", number(item.loss_Pa)}, {"share", number(item.share)}});

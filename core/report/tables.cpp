@@ -112,8 +112,8 @@ std::string table(const document::Drawing& drawing, const study::Prediction& pre
         }
         out += aligned(rows);
         if (!loop.hotPath.empty()) {
-            out += "  Hot way: " + joined(drawing, loop.hotPath) + '\n';
-            out += "  Return:  " + joined(drawing, loop.returnPath) + '\n';
+            out += "  Hot way: " + joined(drawing, withoutRepeats(loop.hotPath)) + '\n';
+            out += "  Return:  " + joined(drawing, withoutRepeats(loop.returnPath)) + '\n';
         }
     }
 
@@ -128,7 +128,7 @@ std::string table(const document::Drawing& drawing, const study::Prediction& pre
         rows.clear();
         for (const study::Scalar& scalar : result.scalars) {
             rows.push_back({scalar.label, scalar.value ? shown({*scalar.value, scalar.quantity}, units) : "-",
-                            scalar.value ? std::string() : message(scalar.reason)});
+                            message(scalar.value ? scalar.note : scalar.reason)});
         }
         out += aligned(rows);
         rows.clear();

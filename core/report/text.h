@@ -4,8 +4,18 @@
 #include <algorithm>
 #include <cstddef>
 #include <string_view>
+#include <vector>
+
+#include "document/drawing.h"
 
 namespace tapward::report {
+
+/// A way as people follow it: a join that it enters and leaves counts once.
+inline std::vector<document::PartId> withoutRepeats(std::vector<document::PartId> way)
+{
+    way.erase(std::unique(way.begin(), way.end()), way.end());
+    return way;
+}
 
 /// Letters a terminal shows, near enough: UTF-8 code points.
 inline std::size_t codePoints(std::string_view text)

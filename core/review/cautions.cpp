@@ -13,7 +13,7 @@ using Cautions = std::vector<Message>;
 
 Message burns(double celsius, Message without, std::string with)
 {
-    const auto seconds = burnSeconds(celsius);
+    const auto seconds = wholeBurnSeconds(celsius);
     if (!seconds) {
         return without;
     }
@@ -66,11 +66,10 @@ void loopItself(const Seen& seen, Cautions& out)
     if (!seen.after.withRole(parts::Role::MotorValve).empty()) {
         out.emplace_back("If the loop's valve stays open, an open cold tap can draw hot water through the stopped pumps.");
     }
-    out.emplace_back("Freeze: the loop's pipe, pumps and checks hold water. Open the valve and run the pump while winterizing.");
-    out.emplace_back("12 V: disconnect the battery before work, put a fuse at the source end, size the wire for drop and heat, keep splices dry.");
-    out.emplace_back("Pressure: shut off and relieve the water and let it cool before opening a joint. Leak-test afterwards; heated water "
-                     "between closed valves needs room to grow.");
-    out.emplace_back("Drinking water: use parts listed for it, sanitise the lines and flush before drinking. Flush lukewarm standing water after storage.");
+    out.emplace_back("Freeze: pipe, pumps and checks of the loop hold water. Open its valve and run its pump while winterizing.");
+    out.emplace_back("12 V: isolate the battery before work; fuse at the source end; wire sized for drop and heat; splices dry.");
+    out.emplace_back("Pressure: relieve the water and let it cool before opening a joint; leak-test. Heated water needs room to grow.");
+    out.emplace_back("Drinking water: use listed parts, sanitise and flush before drinking, flush standing water after storage.");
 }
 
 }  // namespace
@@ -87,8 +86,7 @@ std::vector<Message> cautions(const document::Drawing& drawing, const study::Pre
         return part.model.tankless || (part.model.storage && part.model.storage->burnerInput_W > 0);
     });
     if (burner) {
-        out.emplace_back("Gas: do not alter, bypass or jumper the heater or its switches. Feeding it warm water may touch its warranty: "
-                         "read the maker's manual.");
+        out.emplace_back("Gas: do not alter, bypass or jumper the heater's switches. A loop may affect its warranty: read its manual.");
     }
     out.emplace_back("The makers' instructions, local codes and licensed practice come before this page.");
     return out;

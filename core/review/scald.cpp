@@ -66,4 +66,11 @@ std::optional<double> burnSeconds(double celsius)
     return shortest;
 }
 
+std::optional<double> wholeBurnSeconds(double celsius)
+{
+    const std::optional<double> seconds = burnSeconds(celsius);
+    constexpr double kRounding_s = 1e-6;
+    return seconds ? std::optional(std::max(1.0, std::floor(*seconds + kRounding_s))) : std::nullopt;
+}
+
 }  // namespace tapward::review

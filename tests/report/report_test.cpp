@@ -2,6 +2,7 @@
 #include "report/report.h"
 
 #include <algorithm>
+#include <fstream>
 #include <limits>
 #include <nlohmann/json.hpp>
 
@@ -297,4 +298,43 @@ TEST_CASE("findings are told with severity, tag, reason, remedy and source", "[r
     CHECK(text.find("(set aside) Caution C1: C1 has no independent high limit.") != std::string::npos);
     CHECK(text.find("Set aside because: A limiter is fitted later.") != std::string::npos);
     CHECK(report::findingsText(coach.drawing, {}, UnitSystem::Us) == "Nothing found.\n");
+}
+
+TEST_CASE("the prediction JSON has the members its schema asks for and no others", "[report]")
+{
+    std::ifstream file(TAPWARD_SOURCE_DIR "/resources/schema/prediction-1.schema.json");
+    REQUIRE(file);
+    const auto schema = nlohmann::json::parse(file);
+    Coach coach = coachWithCases();
+    coach.prediction.cases[1].noAnswer = Problem{"It cannot run.", "Repair it.", {}};
+    coach.prediction.loop.headBudget.push_back({coach.id("CV1"), 3000, 1});
+    const auto json = nlohmann::json::parse(report::predictionJson(coach.drawing, coach.prediction, "coach.tapward"));
+
+    const auto holds = [](const nlohmann::json& object, const nlohmann::json& rule) {
+        for (const auto& key : rule["required"]) {
+            CAPTURE(key);
+            CHECK(object.contains(key.get<std::string>()));
+        }
+        for (const auto& member : object.items()) {
+            CAPTURE(member.key());
+            CHECK(rule["properties"].contains(member.key()));
+        }
+    };
+    const auto& defs = schema["$defs"];
+    holds(json, schema);
+    holds(json["loop"], defs["loop"]);
+    holds(json["loop"]["head_budget"][0], defs["loop"]["properties"]["head_budget"]["items"]);
+    for (const auto& one : json["cases"]) {
+        holds(one, defs["case"]);
+        for (const auto& value : one["scalars"]) {
+            holds(value, defs["scalar"]);
+            CHECK(value["value"].is_null() == value.contains("reason"));
+        }
+        for (const auto& event : one["events"]) {
+            holds(event, defs["case"]["properties"]["events"]["items"]);
+        }
+    }
+    for (const auto& value : json["loop"]["scalars"]) {
+        holds(value, defs["scalar"]);
+    }
 }

@@ -104,6 +104,18 @@ TEST_CASE("water above 120 °F at a tap is a danger with its time to a burn", "[
     CHECK(std::get<Measure>(found[0].what.arguments.at(1)) == Measure{3, Quantity::Time});
 }
 
+TEST_CASE("the danger points at the outlet that was drawn, else at the loop's tap", "[review]")
+{
+    Coach coach;
+    coach.add("shower", "SH1");
+    study::CaseResult& result = coach.addCase("Shower", 1, {{"hottest_tap", 55.2}});
+    REQUIRE(coach.finds("scald_at_tap"));
+    CHECK(coach.found("scald_at_tap")[0].part == coach.id("F1"));
+    addTapSeries(result, "SH1", {std::numeric_limits<double>::quiet_NaN(), 40, 55});
+    result.series.back().part = coach.id("SH1");
+    CHECK(coach.found("scald_at_tap")[0].part == coach.id("SH1"));
+}
+
 TEST_CASE("what happens before the job does not count against the loop", "[review]")
 {
     Coach coach;
@@ -179,8 +191,14 @@ TEST_CASE("a smallest fire above what the flow can carry is found", "[review]")
 TEST_CASE("a circulator that can meet hotter water than it is rated for is found", "[review]")
 {
     Coach coach;
-    coach.addCase("Three presses", 3, {{"hottest_heater_outlet", 72.0}});
+    coach.addCase("One press", 1, {{"hottest_heater_outlet", 52.0}, {"hottest_tap", 45.0}});
+    CHECK_FALSE(coach.finds("circulator_too_hot"));  // rated for 60 °C by default
+    coach.addCase("Two presses", 2, {{"hottest_heater_outlet", 72.0}, {"hottest_tap", 55.0}});
     REQUIRE(coach.finds("circulator_too_hot"));
+    CHECK(coach.found("circulator_too_hot")[0].severity == Severity::Note);  // at the heater only
+    coach.addCase("Three presses", 3, {{"hottest_heater_outlet", 72.0}, {"hottest_tap", 61.0}});
+    REQUIRE(coach.finds("circulator_too_hot"));
+    CHECK(coach.found("circulator_too_hot")[0].severity == Severity::Caution);
     CHECK(coach.found("circulator_too_hot")[0].part == coach.id("P1"));
     coach.set("P1", "temperature_limit_C", 100.0);
     CHECK_FALSE(coach.finds("circulator_too_hot"));

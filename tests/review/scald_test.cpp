@@ -9,6 +9,7 @@
 #include "support/catch.h"
 
 using tapward::review::burnSeconds;
+using tapward::review::wholeBurnSeconds;
 using tapward::us::celsius;
 
 TEST_CASE("the time to a burn is never longer than any published table says", "[review][published]")
@@ -61,6 +62,15 @@ TEST_CASE("below the coolest published point there is no figure and above the ho
     // Moritz & Henriques (1947): six hours at 44 °C was the longest exposure that did harm.
     CHECK_THAT(burnSeconds(44).value(), WithinRel(21600.0, 1e-9));
     CHECK(burnSeconds(90).value() == Approx(1.0));
+}
+
+TEST_CASE("a time that people read is rounded to the short side and is never nothing", "[review]")
+{
+    CHECK(wholeBurnSeconds(60) == 3.0);  // exact at a published point
+    REQUIRE(burnSeconds(59.5).value() > 3.5);
+    CHECK(wholeBurnSeconds(59.5) == 3.0);
+    CHECK(wholeBurnSeconds(90) == 1.0);
+    CHECK_FALSE(wholeBurnSeconds(40));
 }
 
 TEST_CASE("hotter water never takes longer to burn", "[review][property]")

@@ -33,7 +33,7 @@ void repeatedPresses(const Seen& seen, Findings& findings)
     finding.severity = tapScalds ? Severity::Danger : Severity::Caution;
     finding.what = {"Pressed again and again, the loop heats its own water to {0}. Skin burns in about {1}.",
                     {Measure{worst.value, Quantity::Temperature},
-                     Measure{burnSeconds(worst.value).value_or(0), Quantity::Time}}};
+                     Measure{wholeBurnSeconds(worst.value).value_or(0), Quantity::Time}}};
     finding.why = "Each repeat starts with warmer water, and a lit heater adds at least its smallest fire: it can end far above the setting.";
     finding.remedy = "Give the controller a wait between runs, a refusal when the line is warm, or a lockout on the heater's inlet.";
     finding.source = kPractice;
