@@ -135,7 +135,8 @@ private:
                 return left;
             }
             const char sign = m_text[m_at++];
-            const Term right = factor();
+            // What stands under a fraction is a plain number: in "1/2 in" the unit belongs to the whole.
+            const Term right = sign == '/' ? divisor() : factor();
             if (sign == '*') {
                 if (left.hasUnit && right.hasUnit) {
                     fail("Two measures cannot be multiplied.");
@@ -156,6 +157,19 @@ private:
                 }
             }
         }
+    }
+
+    Term divisor()
+    {
+        skipSpace();
+        if (m_at < m_text.size() && m_text[m_at] == '(') {
+            return factor();
+        }
+        const auto number = numberHere();
+        if (!number) {
+            fail("A number is missing.");
+        }
+        return {number.value_or(1), false};
     }
 
     Term factor()
