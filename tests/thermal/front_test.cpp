@@ -243,3 +243,29 @@ TEST_CASE("water cools on its way by the exponential of the transfer units", "[f
         field.step(0.5, std::vector<double>{flow});
     CHECK_THAT(field.outletTemperature(0), WithinAbs(row.outlet, 1e-4));
 }
+
+TEST_CASE("dispersion widens a front as Taylor's Gaussian does", "[front][published]")
+{
+    // 10-90 % width in time 2.563 sqrt(2 K L / u³) (variance 2 K L / u³ of a Gaussian); 1.283 s for 10 m of
+    // half-inch PEX at 1 gpm with Taylor's own K of 0.0021054 m²/s, here with the K we use.
+    const double flow = kGpm, speed = flow / (0.25 * pi * kHalfInchPex.bore * kHalfInchPex.bore);
+    CHECK_THAT(2.563 * std::sqrt(2 * 0.0021054 * 10 / std::pow(speed, 3)), WithinRel(1.2831, 1e-2));
+    const double k = axialDispersion(flow, kHalfInchPex.bore, 10, 40);
+    Stretch s = stretchOf(kHalfInchPex, 10);
+    s.loss_W_mK = 1e-9;
+    Grid grid;
+    grid.wallLayers = 0;
+    grid.cell_m = GENERATE(0.02, 0.04);  // dispersion implicit on the first, explicit on the second
+    CAPTURE(grid.cell_m);
+    Step step(s, grid, flow, 0.05);
+    double tenth = 0, nineTenths = 0;
+    for (double t = 0.5 * step.plugTime(); nineTenths == 0; t += 0.005) {
+        const double share = step.at(t);
+        if (tenth == 0 && share >= 0.1)
+            tenth = t;
+        if (share >= 0.9)
+            nineTenths = t;
+    }
+    CHECK_THAT(nineTenths - tenth, WithinRel(2.563 * std::sqrt(2 * k * 10 / std::pow(speed, 3)), 0.05));
+    CHECK_THAT(0.5 * (tenth + nineTenths), WithinRel(step.plugTime(), 0.01));
+}
