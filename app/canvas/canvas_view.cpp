@@ -13,6 +13,7 @@
 #include <cmath>
 #include <utility>
 
+#include "canvas/heat_painter.h"
 #include "canvas/shape_painter.h"
 
 namespace tapward::app {
@@ -200,10 +201,13 @@ std::optional<QPoint> CanvasView::mouseOnView() const
 void CanvasView::zoomAbout(const QPointF& fixed, double newZoom)
 {
     newZoom = std::clamp(newZoom, kLeastZoom, kMostZoom);
-    const QPointF before = viewportTransform().inverted().map(fixed);
+    const bool goesOn = fixed == m_zoomFixed && viewportTransform() == m_zoomedTo;
+    const QPointF point = goesOn ? m_zoomPoint : viewportTransform().inverted().map(fixed);
     setTransform(QTransform::fromScale(newZoom, newZoom));
-    const QPointF drift = viewportTransform().map(before) - fixed;
-    pan(-drift);
+    pan(fixed - viewportTransform().map(point));
+    m_zoomFixed = fixed;
+    m_zoomPoint = point;
+    m_zoomedTo = viewportTransform();
     const double size = m_options.labelSize;
     refreshOptions();
     if (size != m_options.labelSize)
@@ -502,6 +506,8 @@ void CanvasView::drawForeground(QPainter* painter, const QRectF&)
 {
     const Theme& theme = m_options.theme;
     painter->save();
+    for (const auto& number : m_layout.numbers)
+        paintNumber(*painter, number, m_options);
     for (const auto id : m_session.selection())
         paintSelection(*painter, id, theme.selection, hasFocus() ? 2.0 : 1.2);
     for (const auto id : m_overlay.joinTargets)
@@ -547,6 +553,15 @@ void CanvasView::drawForeground(QPainter* painter, const QRectF&)
         painter->drawText(viewport()->rect(), Qt::AlignCenter,
                           tr("Drag a part from the list onto the canvas, or press Insert.\n"
                              "Drag from port to port to draw a pipe."));
+    }
+    if (m_options.snapshot != nullptr) {
+        const QRectF box(16, viewport()->height() - 52, 300, 36);
+        QColor ground = theme.paper;
+        ground.setAlpha(225);
+        painter->setPen(Qt::NoPen);
+        painter->setBrush(ground);
+        painter->drawRoundedRect(box.adjusted(-8, -8, 8, 6), 4, 4);
+        paintTemperatureScale(*painter, box, m_options);
     }
     if (hasFocus()) {
         painter->setBrush(Qt::NoBrush);

@@ -120,6 +120,10 @@ private:
     document::PartId m_pointedOut = document::kNoPart;
     QBasicTimer m_pointOutTimer, m_edgeTimer;
     QPoint m_lastMouse;
+    // Scrolling is by whole pixels: while one zooms at one place, all steps aim at the same canvas point,
+    // so that the roundings do not add up.
+    QPointF m_zoomFixed, m_zoomPoint;
+    QTransform m_zoomedTo;
     bool m_gridShown = true, m_snaps = true;
     bool m_spaceHeld = false, m_panning = false, m_pressed = false;
 };

@@ -52,6 +52,15 @@ struct LabelShape {
     friend bool operator==(const LabelShape&, const LabelShape&) = default;
 };
 
+/// Where a pipe's temperature is written while the drawing shows a moment.
+struct NumberShape {
+    document::PartId id = document::kNoPart;
+    double share = 0.5;              ///< along the pipe, from ends[0]
+    QRectF box;                      ///< wide enough for any water temperature
+    double size = 9;
+    friend bool operator==(const NumberShape&, const NumberShape&) = default;
+};
+
 /// The join through an absent part with two present pipes.
 struct BridgeShape {
     document::PartId part = document::kNoPart;
@@ -66,6 +75,7 @@ struct DrawingLayout {
     std::vector<SymbolShape> symbols;
     std::vector<LabelShape> labels;
     std::vector<BridgeShape> bridges;
+    std::vector<NumberShape> numbers;  ///< only with a snapshot
     QRectF bounds;
 
     const PipeShape* pipe(document::PartId id) const;
@@ -81,6 +91,7 @@ document::Point toDrawing(const QPointF& point);
 QStringList shownValues(const document::Part& part, UnitSystem units);
 
 /// Free sides for the labels: hand-placed ones stay, the others go where they cover least.
+/// With a snapshot the pipes get numbers instead of labels.
 void placeLabels(const document::Drawing& drawing, const PaintOptions& options, DrawingLayout& layout);
 
 }  // namespace tapward::app

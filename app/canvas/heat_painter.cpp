@@ -8,6 +8,7 @@
 #include "canvas/canvas_text.h"
 #include "canvas/shape_painter.h"
 #include "canvas/temperature_scale.h"
+#include "review/scald.h"
 
 namespace tapward::app {
 
@@ -85,24 +86,6 @@ void paintHatch(QPainter& painter, const PipeShape& pipe, const HeatTrack& heat,
     }
 }
 
-void paintNumber(QPainter& painter, const PipeShape& pipe, const HeatTrack& heat, double length, const PaintOptions& options)
-{
-    const double celsius = heat.celsius[static_cast<std::size_t>(heat.points / 2)];
-    const QString text = QString::fromStdString(show({celsius, Quantity::Temperature}, options.units));
-    const double size = options.labelSize * 0.95;
-    const double width = textWidth(text, size) + 4;
-    const Spot spot = spotAt(pipe.corners, length / 2);
-    const bool level = std::abs(spot.along.y()) < 0.5;
-    if (length < (level ? width + 12 : lineHeight(size) + 10))
-        return;
-    const QRectF box(spot.at.x() - width / 2, spot.at.y() - lineHeight(size) / 2, width, lineHeight(size));
-    painter.setPen(QPen(options.theme.ink, 0.6));
-    painter.setBrush(options.theme.paper);
-    painter.drawRoundedRect(box, 2, 2);
-    painter.setPen(options.theme.text);
-    drawText(painter, {box.left() + 2, box.center().y() + 0.36 * size}, text, size);
-}
-
 }  // namespace
 
 HeatTrack heatTrack(const PaintOptions& options, document::PartId pipe)
@@ -147,7 +130,58 @@ void paintHeat(QPainter& painter, const PipeShape& pipe, const HeatTrack& heat, 
             paintArrow(painter, spot.at, spot.along * sign, 9, options.theme.ink);
         }
     }
-    paintNumber(painter, pipe, heat, length, options);
+}
+
+void paintNumber(QPainter& painter, const NumberShape& number, const PaintOptions& options)
+{
+    const HeatTrack heat = heatTrack(options, number.id);
+    if (heat.points == 0)
+        return;
+    const auto point = static_cast<std::size_t>(std::clamp(number.share * heat.points, 0.0, heat.points - 1.0));
+    const QString text = QString::fromStdString(show({heat.celsius[point], Quantity::Temperature}, options.units));
+    const double width = textWidth(text, number.size);
+    const QPointF middle = number.box.center();
+    const QRectF box(middle.x() - width / 2 - 2, number.box.top(), width + 4, number.box.height());
+    painter.save();
+    painter.setPen(QPen(options.theme.ink, 0.6));
+    painter.setBrush(options.theme.paper);
+    painter.drawRoundedRect(box, 2, 2);
+    painter.setPen(options.theme.text);
+    drawText(painter, {middle.x() - width / 2, middle.y() + 0.36 * number.size}, text, number.size);
+    painter.restore();
+}
+
+void paintTemperatureScale(QPainter& painter, const QRectF& box, const PaintOptions& options)
+{
+    const double size = box.height() * 0.36;
+    const QRectF bar(box.left(), box.top(), box.width(), box.height() * 0.4);
+    const int steps = 60;
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing, false);
+    painter.setPen(Qt::NoPen);
+    for (int i = 0; i < steps; ++i) {
+        const double share = (i + 0.5) / steps;
+        painter.setBrush(temperatureColour(kScaleCold_C + share * (kScaleHot_C - kScaleCold_C)));
+        painter.drawRect(QRectF(bar.left() + bar.width() * i / steps, bar.top(), bar.width() / steps + 0.5, bar.height()));
+    }
+    painter.setRenderHint(QPainter::Antialiasing, true);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(options.theme.ink, box.height() * 0.03));
+    painter.drawRect(bar);
+    painter.setPen(options.theme.text);
+    for (const double celsius : {kScaleCold_C, review::kColdLineLimit_C, review::kScaldGuidance_C, kScaleHot_C}) {
+        const double x = bar.left() + bar.width() * (celsius - kScaleCold_C) / (kScaleHot_C - kScaleCold_C);
+        painter.drawLine(QPointF(x, bar.top()), QPointF(x, bar.bottom() + box.height() * 0.1));
+        const QString text = QString::fromStdString(show({celsius, Quantity::Temperature}, options.units));
+        const double width = textWidth(text, size);
+        // The two limits lie close together: one number to the left of its mark, one to the right.
+        const double left = celsius == kScaleCold_C ? x
+            : celsius == kScaleHot_C                ? x - width
+            : celsius == review::kColdLineLimit_C   ? x - width + size * 0.4
+                                                    : x - size * 0.2;
+        drawText(painter, {left, box.bottom() - size * 0.15}, text, size);
+    }
+    painter.restore();
 }
 
 }  // namespace tapward::app

@@ -20,7 +20,10 @@ struct HeatTrack {
 /// The pipe's water at options.time_s, from options.snapshot.
 HeatTrack heatTrack(const PaintOptions& options, document::PartId pipe);
 
-/// The pipe as a band of colours with its number, hatched where the water scalds, arrows where it flows.
+/// The temperature at the number's place.
+void paintNumber(QPainter& painter, const NumberShape& number, const PaintOptions& options);
+
+/// The pipe as a band of colours, hatched where the water scalds, arrows where it flows.
 void paintHeat(QPainter& painter, const PipeShape& pipe, const HeatTrack& heat, const PaintOptions& options);
 
 }  // namespace tapward::app

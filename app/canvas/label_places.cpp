@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <QLineF>
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <utility>
 
 #include "canvas/canvas_text.h"
 #include "canvas/drawing_layout.h"
@@ -84,11 +86,11 @@ std::vector<Candidate> along(const PipeShape& pipe, const Size& size)
             const QPointF at = a + (b - a) * share;
             const double off = bias + (share == 0.5 ? 0 : 2);
             if (level) {
-                result.push_back({{at.x() - w / 2, middle.y() - 2.5 - h, w, h}, Qt::AlignHCenter, off});
-                result.push_back({{at.x() - w / 2, middle.y() + 3.0, w, h}, Qt::AlignHCenter, off + 1});
+                result.push_back({{at.x() - w / 2, middle.y() - 4.0 - h, w, h}, Qt::AlignHCenter, off});
+                result.push_back({{at.x() - w / 2, middle.y() + 4.5, w, h}, Qt::AlignHCenter, off + 1});
             } else {
-                result.push_back({{middle.x() + 3.5, at.y() - h / 2, w, h}, Qt::AlignLeft, off + 1});
-                result.push_back({{middle.x() - 3.5 - w, at.y() - h / 2, w, h}, Qt::AlignRight, off + 2});
+                result.push_back({{middle.x() + 6.0, at.y() - h / 2, w, h}, Qt::AlignLeft, off + 1});
+                result.push_back({{middle.x() - 6.0 - w, at.y() - h / 2, w, h}, Qt::AlignRight, off + 2});
             }
         }
     }
@@ -119,13 +121,56 @@ std::vector<Obstacle> obstaclesIn(const DrawingLayout& layout)
     return obstacles;
 }
 
+/// Numbers sit on their pipes, away from each other, from symbols and from crossings.
+void placeNumbers(const PaintOptions& options, DrawingLayout& layout, std::vector<Obstacle>& obstacles)
+{
+    const double size = options.labelSize * 0.95;
+    const QString widest = options.units == UnitSystem::Us ? QStringLiteral("188 °F") : QStringLiteral("88.8 °C");
+    const double w = textWidth(widest, size) + 4, h = lineHeight(size);
+    for (const auto& pipe : layout.pipes) {
+        double total = 0;
+        for (std::size_t i = 0; i + 1 < pipe.corners.size(); ++i)
+            total += QLineF(pipe.corners[i], pipe.corners[i + 1]).length();
+        const NumberShape* kept = nullptr;
+        NumberShape best{.id = pipe.id, .share = 0.5, .box = {}, .size = size};
+        double least = 0;
+        double walked = 0;
+        for (std::size_t i = 0; i + 1 < pipe.corners.size(); ++i) {
+            const QPointF a = pipe.corners[i], b = pipe.corners[i + 1];
+            const double length = QLineF(a, b).length();
+            const bool level = std::abs(a.y() - b.y()) < 0.01;
+            if (length >= (level ? w : h) + 10)
+                for (const double along : {0.5, 0.35, 0.65, 0.22, 0.78}) {
+                    const QPointF at = a + (b - a) * along;
+                    const QRectF box(at.x() - w / 2, at.y() - h / 2, w, h);
+                    double cost = std::abs(along - 0.5) * 4 + 200 / length;
+                    for (const auto& obstacle : obstacles)
+                        if (!obstacle.box.contains(at) || obstacle.weight != 3.0)  // its own pipe lies under it
+                            if (const QRectF common = box & obstacle.box; !common.isEmpty())
+                                cost += obstacle.weight * (2 + common.width() * common.height());
+                    if (kept == nullptr || cost < least) {
+                        least = cost;
+                        best.share = total > 0 ? (walked + along * length) / total : 0.5;
+                        best.box = box;
+                        kept = &best;
+                    }
+                }
+            walked += length;
+        }
+        if (kept == nullptr)
+            continue;
+        obstacles.push_back({best.box, 6.0});
+        layout.numbers.push_back(best);
+    }
+}
+
 }  // namespace
 
 void placeLabels(const document::Drawing& drawing, const PaintOptions& options, DrawingLayout& layout)
 {
     auto obstacles = obstaclesIn(layout);
     const auto add = [&](LabelShape label) {
-        obstacles.push_back({label.box.adjusted(-1, 0, 1, 0), 6.0});
+        obstacles.push_back({label.box.adjusted(-2.5, 0, 2.5, 0), 6.0});
         layout.labels.push_back(std::move(label));
     };
     std::vector<LabelShape> open;
@@ -149,15 +194,33 @@ void placeLabels(const document::Drawing& drawing, const PaintOptions& options, 
         }
     }
     for (auto& label : open) {
-        double cost = 0;
-        const auto candidates = around(layout.symbol(label.id)->box(), labelSize(label));
-        const auto* place = best(candidates, obstacles, &cost);
-        label.box = place->box;
-        label.align = place->align;
-        add(std::move(label));
+        // As it is; else with its words below each other; else, in a crowd, the tag alone.
+        LabelShape narrow = label, bare = label;
+        narrow.values.clear();
+        for (const auto& value : label.values)  // a number stays with its unit
+            narrow.values += value[0].isLetter() ? value.split(QLatin1Char(' ')) : QStringList{value};
+        bare.values.clear();
+        LabelShape* kept = nullptr;
+        double least = 0;
+        const QRectF symbol = layout.symbol(label.id)->box();
+        const double wide = labelSize(label).width > 1.8 * symbol.width() ? 7 : 0;  // would reach over its neighbours
+        for (const auto& [shape, bias] : {std::pair{&label, wide}, std::pair{&narrow, 6.0}, std::pair{&bare, 40.0}}) {
+            double cost = 0;
+            const auto candidates = around(symbol, labelSize(*shape));
+            const auto* place = best(candidates, obstacles, &cost);
+            if (kept == nullptr || cost + bias < least) {
+                least = cost + bias;
+                shape->box = place->box;
+                shape->align = place->align;
+                kept = shape;
+            }
+        }
+        add(std::move(*kept));
     }
-    if (options.snapshot != nullptr)
-        return;  // the pipes carry their temperatures instead
+    if (options.snapshot != nullptr) {
+        placeNumbers(options, layout, obstacles);
+        return;
+    }
     for (const auto& pipe : layout.pipes) {
         const auto* part = drawing.find(pipe.id);
         LabelShape label{.id = pipe.id, .stage = pipe.stage, .tag = {}, .values = {}, .box = {}, .size = options.labelSize * 0.9};

@@ -8,6 +8,7 @@
 #include <set>
 
 #include "canvas/drawing_layout.h"
+#include "canvas/heat_painter.h"
 #include "canvas/shape_painter.h"
 #include "look/symbols.h"
 
@@ -77,6 +78,8 @@ void paintDrawing(QPainter& painter, const document::Drawing& drawing, const Pai
         paintShape(painter, symbol, options);
     for (const auto& label : layout.labels)
         paintLabel(painter, label, options);
+    for (const auto& number : layout.numbers)
+        paintNumber(painter, number, options);
     painter.restore();
 }
 

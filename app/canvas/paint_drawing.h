@@ -35,6 +35,9 @@ struct PaintOptions {
 /// use drawingBounds() to fit it: painter.translate/scale first. Nothing is painted behind the drawing.
 void paintDrawing(QPainter& painter, const document::Drawing& drawing, const PaintOptions& options);
 
+/// The bar of colours with the limits marked, for beside a drawing coloured by temperature.
+void paintTemperatureScale(QPainter& painter, const QRectF& box, const PaintOptions& options);
+
 /// Canvas units per module.
 inline constexpr double kModule = 10.0;
 

@@ -7,6 +7,7 @@
 #include <QHash>
 #include <QIconEngine>
 #include <QPainter>
+#include <QPainterPath>
 #include <QPixmap>
 #include <QSvgRenderer>
 #include <QXmlStreamReader>
@@ -114,9 +115,7 @@ public:
 
     void paint(QPainter* painter, const QRect& rect, QIcon::Mode mode, QIcon::State) override
     {
-        QRectF box = symbolBox(m_kind).adjusted(-1.5, -1.5, 1.5, 1.5);
-        if (box.isEmpty())
-            box = {-16, -16, 32, 32};
+        const QRectF box = hasSymbol(m_kind) ? symbolBox(m_kind).adjusted(-1.5, -1.5, 1.5, 1.5) : QRectF(-17, -17, 34, 34);
         const double scale = std::min(rect.width() / box.width(), rect.height() / box.height());
         painter->save();
         painter->setRenderHint(QPainter::Antialiasing);
@@ -175,16 +174,19 @@ void paintSymbol(QPainter& painter, std::string_view kind, const SymbolStyle& st
     rendererOf(kind, style)->render(&painter, symbol.box);
     painter.restore();
 
-    painter.setPen(style.ink);
     QFont font;
     font.setBold(style.weight == Weight::Heavy);
+    font.setHintingPreference(QFont::PreferNoHinting);
     for (const auto& letter : symbol.letters) {
         font.setPixelSize(static_cast<int>(letter.size));
         painter.setFont(font);
         // Letters turn about their own middle; 0.36 of the size is half a capital's height.
         const QPointF middle = turned.map(letter.at - QPointF(0, 0.36 * letter.size));
         const double width = QFontMetricsF(font).horizontalAdvance(letter.text);
-        painter.drawText(QPointF(middle.x() - width / 2, middle.y() + 0.36 * letter.size), letter.text);
+        // Outlines, not text: a symbol's letters are part of its shape, may be small, and are no words to search for.
+        QPainterPath outline;
+        outline.addText(QPointF(middle.x() - width / 2, middle.y() + 0.36 * letter.size), font, letter.text);
+        painter.fillPath(outline, style.ink);
     }
     painter.restore();
 }

@@ -118,9 +118,24 @@ double cost(const std::vector<Point>& points, const Terminal& from, const Termin
     return sum;
 }
 
+/// Whether `there` lies straight out of the end, however near; anywhere in line with a loose one.
+bool straightOut(const Terminal& end, const Point& there)
+{
+    const double dx = there.x - end.at.x;
+    const double dy = there.y - end.at.y;
+    if (!end.facing) {
+        return same(dx, 0) != same(dy, 0);
+    }
+    return dx * end.facing->x + dy * end.facing->y > 0 && same(dx * end.facing->y, dy * end.facing->x);
+}
+
 /// The cheapest of a fixed list of right-angled ways; the first of equals, so the answer is stable.
 std::vector<Point> leg(const Terminal& from, const Terminal& to)
 {
+    // Ports that face each other nearer than their two stubs: straight across, no way round.
+    if (straightOut(from, to.at) && straightOut(to, from.at)) {
+        return {from.at, to.at};
+    }
     const auto stub = [](const Terminal& end) {
         return end.facing ? Point{end.at.x + kStub * end.facing->x, end.at.y + kStub * end.facing->y} : end.at;
     };
