@@ -196,53 +196,60 @@ auto withNodes(int nodes, F&& f)
     }
 }
 
+/// P pairs of cells at a time, so that each entry of the exponential is fetched once for all of them.
+template <int N, int P>
+void exchangePairs(const Propagator& p, const double (&add)[N], double* const* temperature, std::size_t at, bool halfLast, Pair (&sum)[N])
+{
+    Pair x[N][P];
+    for (int i = 0; i < N; ++i) {
+        for (int k = 0; k + 1 < P; ++k)
+            std::memcpy(&x[i][k], temperature[i] + at + 2 * k, sizeof(Pair));
+        const double* last = temperature[i] + at + 2 * (P - 1);
+        x[i][P - 1] = Pair{last[0], halfLast ? 0.0 : last[1]};
+        for (int k = 0; k < P; ++k)
+            sum[i] += x[i][k];
+    }
+    for (int i = 0; i < N; ++i) {
+        Pair y[P];
+        for (int k = 0; k < P; ++k)
+            y[k] = Pair{add[i], add[i]};
+        for (int j = 0; j < N; ++j) {
+            const double e = p.e[i * N + j];
+            for (int k = 0; k < P; ++k)
+                y[k] += e * x[j][k];
+        }
+        for (int k = 0; k + 1 < P; ++k)
+            std::memcpy(temperature[i] + at + 2 * k, &y[k], sizeof(Pair));
+        double* last = temperature[i] + at + 2 * (P - 1);
+        last[0] = y[P - 1][0];
+        if (!halfLast)
+            last[1] = y[P - 1][1];
+    }
+}
+
 template <int N>
 double exchangeFixed(const Propagator& p, double* const* temperature, std::size_t cells, double surroundings,
                      double waterWatts, double bodyWatts, double* sums)
 {
-    double e[N][N];
     double add[N];
-    double sum[N] = {};
-    for (int i = 0; i < N; ++i) {
-        for (int j = 0; j < N; ++j)
-            e[i][j] = p.e[i * N + j];
-        add[i] = surroundings * p.leak[i] + waterWatts * p.waterSource[i] + bodyWatts * p.bodySource[i];
-    }
-    std::size_t c = 0;
-    Pair sums2[N] = {};
-    for (; c + 2 <= cells; c += 2) {
-        Pair x[N];
-        for (int i = 0; i < N; ++i) {
-            std::memcpy(&x[i], temperature[i] + c, sizeof(Pair));
-            sums2[i] += x[i];
-        }
-        for (int i = 0; i < N; ++i) {
-            Pair y = {add[i], add[i]};
-            for (int j = 0; j < N; ++j)
-                y += e[i][j] * x[j];
-            std::memcpy(temperature[i] + c, &y, sizeof(Pair));
-        }
-    }
+    Pair sum[N] = {};
     for (int i = 0; i < N; ++i)
-        sum[i] += sums2[i][0] + sums2[i][1];
-    for (; c < cells; ++c) {
-        double x[N];
-        for (int i = 0; i < N; ++i) {
-            x[i] = temperature[i][c];
-            sum[i] += x[i];
-        }
-        for (int i = 0; i < N; ++i) {
-            double y = add[i];
-            for (int j = 0; j < N; ++j)
-                y += e[i][j] * x[j];
-            temperature[i][c] = y;
+        add[i] = surroundings * p.leak[i] + waterWatts * p.waterSource[i] + bodyWatts * p.bodySource[i];
+    for (std::size_t c = 0; c < cells; c += 8) {
+        const std::size_t here = std::min<std::size_t>(8, cells - c);
+        const bool half = here % 2 != 0;
+        switch ((here + 1) / 2) {
+        case 1: exchangePairs<N, 1>(p, add, temperature, c, half, sum); break;
+        case 2: exchangePairs<N, 2>(p, add, temperature, c, half, sum); break;
+        case 3: exchangePairs<N, 3>(p, add, temperature, c, half, sum); break;
+        default: exchangePairs<N, 4>(p, add, temperature, c, half, sum); break;
         }
     }
     const double count = static_cast<double>(cells);
     double lost = count * (waterWatts * p.waterSourceLoss + bodyWatts * p.bodySourceLoss);
     for (int i = 0; i < N; ++i) {
-        lost += p.lossRow[i] * (sum[i] - count * surroundings);
-        sums[i] = sum[i];
+        sums[i] = sum[i][0] + sum[i][1];
+        lost += p.lossRow[i] * (sums[i] - count * surroundings);
     }
     return lost;
 }
