@@ -121,9 +121,12 @@ void AnswersPanel::fill()
         column->addWidget(bar);
     } else if (!m_answers.noMargin.isEmpty()) {
         column->addWidget(wrapped(m_answers.noMargin));
+    } else if (m_session.isStale()) {
+        column->addWidget(wrapped(tr("The first answers are on their way.")));
     } else {
-        column->addWidget(wrapped(m_session.isStale() ? tr("The first answers are on their way.")
-                                                      : tr("Nothing to predict yet. Draw a heater, pipes and a tap.")));
+        column->addWidget(wrapped(m_session.prediction() && m_session.prediction()->loop.exists
+                                      ? tr("This heater needs no least flow: it heats whether the loop runs or not.")
+                                      : tr("Nothing to predict yet. Draw a heater, pipes and a tap.")));
     }
     for (const auto& answer : m_answers.lines)
         column->addWidget(answerRow(answer));

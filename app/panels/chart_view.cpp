@@ -15,6 +15,32 @@
 
 namespace tapward::app {
 
+namespace {
+
+/// The shortest word for what happened; empty for what is not worth a word in the chart.
+QString eventWord(const std::string& id)
+{
+    if (id == "run_started")
+        return ChartView::tr("start");
+    if (id.starts_with("stop_"))
+        return ChartView::tr("stop");
+    if (id == "run_refused")
+        return ChartView::tr("refused");
+    if (id == "burner_lit")
+        return ChartView::tr("lit");
+    if (id == "burner_out")
+        return ChartView::tr("out");
+    if (id == "heater_lockout")
+        return ChartView::tr("lockout");
+    if (id == "tap_opened")
+        return ChartView::tr("tap open");
+    if (id == "tap_closed")
+        return ChartView::tr("tap shut");
+    return {};
+}
+
+}  // namespace
+
 ChartView::ChartView(QWidget* parent)
     : QChartView(parent), m_bottom(new QValueAxis), m_left(new QValueAxis), m_right(new QValueAxis)
 {
@@ -202,7 +228,7 @@ void ChartView::paintLevels(QPainter& painter, const QRectF& area) const
         QRectF box(left ? area.left() + 6 : area.right() - wide - 6, y - metrics.height() / 2, wide, metrics.height());
         box.translate(0, left ? -metrics.height() / 2 - 2 : (level.danger ? -metrics.height() / 2 - 2 : metrics.height() / 2 + 2));
         QColor ground = palette().color(QPalette::Base);
-        ground.setAlpha(200);
+        ground.setAlpha(225);
         painter.fillRect(box, ground);
         painter.setPen(palette().color(QPalette::WindowText));
         painter.drawText(box, Qt::AlignCenter, text);
@@ -213,34 +239,39 @@ void ChartView::paintEvents(QPainter& painter, const QRectF& area) const
 {
     const Theme theme = Theme::of(palette());
     const QFontMetricsF metrics(font());
-    double free = area.left() - 100;
-    for (const auto& event : m_content.result->events) {
+    using Weight = study::Event::Weight;
+    const auto& events = m_content.result->events;
+    const auto place = [&](const study::Event& event) {
         const std::size_t sample = std::min(sampleAt(*m_content.result, event.t_s), m_x.size() - 1);
-        const double shown = m_content.axis == ChartAxis::Time ? event.t_s : m_x[sample];
-        const double x = xOf(shown, area);
-        if (x < area.left() - 0.5 || x > area.right() + 0.5)
-            continue;
-        QColor colour = event.weight == study::Event::Weight::Danger    ? theme.danger
-                        : event.weight == study::Event::Weight::Caution ? theme.caution
-                                                                        : palette().color(QPalette::PlaceholderText);
+        return xOf(m_content.axis == ChartAxis::Time ? event.t_s : m_x[sample], area);
+    };
+    for (const auto& event : events) {
+        const QColor colour = event.weight == Weight::Danger    ? theme.danger
+                              : event.weight == Weight::Caution ? theme.caution
+                                                                : palette().color(QPalette::PlaceholderText);
         painter.setPen(QPen(colour, 1, Qt::DotLine));
+        const double x = place(event);
         painter.drawLine(QPointF(x, area.top()), QPointF(x, area.bottom()));
-        // A name along the line where there is room beside the one before; all are in the table below.
-        if (x < free + metrics.height())
-            continue;
-        free = x;
-        painter.save();
-        painter.translate(x, area.bottom() - 4);
-        painter.rotate(-90);
-        const QString text = metrics.elidedText(sayMessage(event.what, m_content.units), Qt::ElideRight, area.height() * 0.62);
-        const QRectF box(0, -metrics.height() - 1, metrics.horizontalAdvance(text) + 2, metrics.height());
-        QColor ground = palette().color(QPalette::Base);
-        ground.setAlpha(190);
-        painter.fillRect(box, ground);
-        painter.setPen(palette().color(m_content.stale ? QPalette::Disabled : QPalette::Active, QPalette::WindowText));
-        painter.drawText(box, Qt::AlignLeft | Qt::AlignVCenter, text);
-        painter.restore();
     }
+    // A word at the top of the line where there is room; starts and stops of runs first. Every event is
+    // also a mark of the time slider, with its whole text.
+    std::vector<QRectF> taken;
+    for (const bool first : {true, false})
+        for (const auto& event : events) {
+            const bool run = event.id.starts_with("run_") || event.id.starts_with("stop_");
+            const QString word = run == first ? eventWord(event.id) : QString();
+            if (word.isEmpty())
+                continue;
+            const double wide = metrics.horizontalAdvance(word) + 4;
+            QRectF box(place(event) - wide / 2, area.top() + 1, wide, metrics.height());
+            box.moveLeft(std::clamp(box.left(), area.left() + 1, area.right() - wide));
+            if (std::ranges::any_of(taken, [&](const QRectF& other) { return other.intersects(box); }))
+                continue;
+            taken.push_back(box);
+            painter.fillRect(box, palette().color(QPalette::Base));
+            painter.setPen(palette().color(m_content.stale ? QPalette::Disabled : QPalette::Active, QPalette::WindowText));
+            painter.drawText(box, Qt::AlignCenter, word);
+        }
 }
 
 void ChartView::point(QPointF position)

@@ -83,7 +83,9 @@ CurveEditor::CurveEditor(const parts::Field& field, UnitSystem units, QWidget* p
 {
     const QString name = say(field.label);
     m_table->setAccessibleName(tr("%1 readings").arg(name));
-    m_table->setSizeAdjustPolicy(QAbstractScrollArea::AdjustToContents);
+    m_table->setMinimumWidth(fontMetrics().averageCharWidth() * 20);
+    m_table->horizontalHeader()->setMinimumSectionSize(20);
+    m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_table->setTabKeyNavigation(false);  // Tab leaves the table, arrows move inside it
     m_table->verticalHeader()->hide();
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);

@@ -29,6 +29,7 @@ DetailsPanel::DetailsPanel(Session& session, QWidget* parent)
     m_scroll->setWidgetResizable(true);
     m_scroll->setFrameShape(QFrame::NoFrame);
     m_scroll->setFocusPolicy(Qt::NoFocus);
+    m_scroll->setMinimumWidth(fontMetrics().averageCharWidth() * 40);
     all->addWidget(m_scroll);
     setAccessibleName(tr("Details"));
     connect(&session, &Session::selectionChanged, this, &DetailsPanel::rebuild);
@@ -74,7 +75,6 @@ void DetailsPanel::rebuild()
         old->deleteLater();
     }
     m_scroll->setWidget(content);
-    m_scroll->setMinimumWidth(content->minimumSizeHint().width() + 20);
     refresh();
 }
 
@@ -95,6 +95,7 @@ QWidget* DetailsPanel::buildParts(const std::vector<PartId>& ids)
     const auto addRow = [&](const QString& text, QWidget* widget) {
         const int row = grid->rowCount();
         auto* label = new QLabel(text);
+        label->setWordWrap(true);
         label->setBuddy(widget);
         grid->addWidget(label, row, 0);
         grid->addWidget(widget, row, 1, 1, 3);

@@ -45,7 +45,11 @@ FieldEditor::FieldEditor(Session& session, const parts::PartKind& kind, const pa
 
     if (field.type == FieldType::Number || field.type == FieldType::Count || field.type == FieldType::Curve) {
         m_basis = new QuietCombo(parent);
-        m_basis->setAccessibleName(tr("Basis of %1").arg(name));
+        // A combo box speaks its choice; its name comes from a label, which here need not be seen.
+        auto* unseen = new QLabel(tr("Basis of %1").arg(name), parent);
+        unseen->setBuddy(m_basis);
+        unseen->hide();
+        m_basis->setAccessibleName(unseen->text());
         for (const auto basis : {parts::Basis::Measured, parts::Basis::DataSheet, parts::Basis::Estimated})
             m_basis->addItem(sayBasis(basis), static_cast<int>(basis));
         connect(m_basis, &QComboBox::activated, this, [this](int index) {
@@ -232,8 +236,10 @@ void FieldEditor::refresh()
     } else if (m_text) {
         if (!(m_text->hasFocus() && m_text->isModified())) {
             const QString text = shared ? plain(std::get<std::string>(*shared)) : QString();
-            if (m_text->text() != text)
+            if (m_text->text() != text) {
                 m_text->setText(text);
+                m_text->setCursorPosition(0);
+            }
             m_text->setPlaceholderText(shared ? QString() : tr("mixed"));
         }
     } else if (m_curve) {

@@ -40,6 +40,7 @@ FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
     m_dismiss->setToolTip(tr("Keep the finding out of the count, with your reason; the reason is saved and printed"));
 
     auto* detail = new QScrollArea;
+    m_detailArea = detail;
     detail->setWidgetResizable(true);
     detail->setFrameShape(QFrame::NoFrame);
     detail->setWidget(m_detail);
@@ -161,6 +162,7 @@ void FindingsPanel::showDetail()
     const bool any = at >= 0 && at < static_cast<int>(m_session.findings().size());
     const auto* finding = any ? &m_session.findings()[static_cast<std::size_t>(at)] : nullptr;
     m_detail->setText(finding ? text(*finding) : QString());
+    m_detailArea->setVisible(finding != nullptr);
     m_jump->setEnabled(finding && finding->part != document::kNoPart);
     m_dismiss->setVisible(!finding || !finding->dismissed);
     m_dismiss->setEnabled(finding != nullptr);

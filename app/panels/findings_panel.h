@@ -44,6 +44,7 @@ private:
     Session& m_session;
     QListWidget* m_list;
     QLabel *m_detail, *m_empty;
+    QWidget* m_detailArea = nullptr;
     QPushButton *m_jump, *m_dismiss, *m_restore;
 };
 

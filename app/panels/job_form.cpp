@@ -18,6 +18,16 @@ namespace tapward::app {
 
 using document::Job;
 
+namespace {
+/// The beginning of a long text is what one recognises.
+void showText(QLineEdit* edit, const QString& text)
+{
+    edit->setText(text);
+    edit->setCursorPosition(0);
+    edit->setToolTip(text.size() > 24 ? text : QString());
+}
+}  // namespace
+
 JobForm::JobForm(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_notes(new QPlainTextEdit), m_sample(new QCheckBox(tr("Sample figures")))
 {
@@ -104,7 +114,7 @@ void JobForm::refresh()
     const Job& job = m_session.drawing().job;
     for (const auto& row : m_texts)
         if (!(row.edit->hasFocus() && row.edit->isModified()) && row.edit->text() != plain(job.*row.member))
-            row.edit->setText(plain(job.*row.member));
+            showText(row.edit, plain(job.*row.member));
     for (const auto& row : m_numbers) {
         row.edit->setUnits(m_session.units());
         row.edit->setValue(job.*row.member);

@@ -119,7 +119,10 @@ TimeBar::TimeBar(Session& session, QWidget* parent)
     dress(m_play, "play", tr("Play"));
     dress(m_back, "step-back", tr("Previous Event"));
     dress(m_forward, "step-forward", tr("Next Event"));
-    m_speed->setAccessibleName(tr("Speed of play"));
+    auto* unseen = new QLabel(tr("Speed of play"), this);
+    unseen->setBuddy(m_speed);
+    unseen->hide();
+    m_speed->setAccessibleName(unseen->text());
     m_speed->setToolTip(tr("Speed of play"));
     for (const int speed : {1, 2, 5, 10, 20})
         m_speed->addItem(tr("%1\u00D7").arg(speed), speed);

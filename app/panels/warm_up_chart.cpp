@@ -100,7 +100,7 @@ WarmUpChart::WarmUpChart(Session& session, QWidget* parent)
     sideColumn->setSpacing(0);
     sideColumn->addWidget(m_at);
     sideColumn->addWidget(m_lines, 1);
-    side->setMinimumWidth(fontMetrics().averageCharWidth() * 26);
+    side->setMinimumWidth(fontMetrics().averageCharWidth() * 38);
 
     auto* split = new QSplitter;
     split->addWidget(m_view);
@@ -108,6 +108,7 @@ WarmUpChart::WarmUpChart(Session& session, QWidget* parent)
     split->setStretchFactor(0, 1);
     split->setStretchFactor(1, 0);
     split->setChildrenCollapsible(false);
+    split->setSizes({1000, side->minimumWidth()});
     m_table->setModel(m_model);
     m_table->setAccessibleName(tr("Warm-up table"));
     m_table->setAlternatingRowColors(true);

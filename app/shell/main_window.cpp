@@ -136,7 +136,7 @@ void MainWindow::buildPanes()
 
     setDockOptions(QMainWindow::AllowNestedDocks | QMainWindow::AllowTabbedDocks | QMainWindow::AnimatedDocks);
     setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
-    setCorner(Qt::BottomLeftCorner, Qt::LeftDockWidgetArea);
+    setCorner(Qt::BottomLeftCorner, Qt::BottomDockWidgetArea);
     addDock(Qt::LeftDockWidgetArea, QStringLiteral("tray"), tr("Parts"), m_tray);
     addDock(Qt::LeftDockWidgetArea, QStringLiteral("outline"), tr("Outline"), m_outline);
     addDock(Qt::RightDockWidgetArea, QStringLiteral("predictions"), tr("Predictions"), m_answers);
@@ -169,6 +169,9 @@ void MainWindow::buildPanes()
     statusBar()->addPermanentWidget(m_state);
     statusBar()->addPermanentWidget(m_findingCount);
     statusBar()->addPermanentWidget(m_zoom);
+    auto* unseen = new QLabel(tr("Zoom"), statusBar());
+    unseen->setBuddy(m_zoom);
+    unseen->hide();
 }
 
 QDockWidget* MainWindow::addDock(Qt::DockWidgetArea area, const QString& name, const QString& title, QWidget* content)
@@ -189,8 +192,8 @@ void MainWindow::arrange()
     splitDockWidget(dock("predictions"), dock("details"), Qt::Vertical);
     splitDockWidget(dock("warm-up"), dock("findings"), Qt::Horizontal);
     const int letter = fontMetrics().averageCharWidth();
-    resizeDocks({dock("tray"), dock("predictions")}, {letter * 32, letter * 52}, Qt::Horizontal);
-    resizeDocks({dock("warm-up"), dock("findings")}, {letter * 90, letter * 50}, Qt::Horizontal);
+    resizeDocks({dock("tray"), dock("predictions")}, {letter * 34, letter * 60}, Qt::Horizontal);
+    resizeDocks({dock("warm-up"), dock("findings")}, {letter * 110, letter * 55}, Qt::Horizontal);
     resizeDocks({dock("warm-up")}, {fontMetrics().height() * 17}, Qt::Vertical);
     resizeDocks({dock("predictions"), dock("details")}, {500, 400}, Qt::Vertical);
 }

@@ -53,7 +53,9 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayou
     columns->setContentsMargins(24, 24, 24, 24);
     columns->setSpacing(32);
     auto* left = new QVBoxLayout;
+    left->setSpacing(6);  // else the columns' distance is inherited
     auto* title = new QHBoxLayout;
+    title->setSpacing(12);
     auto* sign = new QLabel;
     sign->setPixmap(QIcon(QStringLiteral(":/icons/tapward.svg")).pixmap(56, 56));
     title->addWidget(sign);
@@ -96,7 +98,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayou
         label->setWordWrap(true);
         left->addWidget(label);
     }
-    left->addStretch();
+    left->addStretch(1);
     auto* caution = new QLabel(tr("Predictions support a trained technician; they replace neither the heater maker's "
                                   "instructions nor local codes nor licensed practice. Hot water, gas, 12 V wiring and "
                                   "pressure can hurt."));
@@ -104,9 +106,10 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayou
     left->addWidget(caution);
 
     auto* right = new QVBoxLayout;
+    right->setSpacing(6);
     right->addWidget(heading(tr("Recent drawings"), font(), 1.2));
     right->addLayout(m_recent);
-    right->addStretch();
+    right->addStretch(1);
     columns->addLayout(left, 3);
     columns->addLayout(right, 2);
 
@@ -129,8 +132,10 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayou
 void StartPage::refresh()
 {
     while (QLayoutItem* item = m_recent->takeAt(0)) {
-        if (item->widget())
-            item->widget()->deleteLater();
+        if (QWidget* old = item->widget()) {
+            old->hide();  // out of the layout it would float about until it is deleted
+            old->deleteLater();
+        }
         delete item;
     }
     const QStringList files = RecentFiles().list();

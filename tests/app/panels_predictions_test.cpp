@@ -1,0 +1,256 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Panes that show results: they agree with each other and never show old figures as current.
+#include <QListWidget>
+#include <QRegularExpression>
+#include <QSignalSpy>
+#include <QToolButton>
+#include <QTreeWidget>
+#include <cmath>
+
+#include "panels/answers_panel.h"
+#include "panels/case_bar.h"
+#include "panels/case_editor.h"
+#include "panels/chart_view.h"
+#include "panels/findings_panel.h"
+#include "panels/outline_panel.h"
+#include "panels/say.h"
+#include "panels/time_bar.h"
+#include "panels/warm_up_chart.h"
+#include "panels_support.h"
+#include "review/scald.h"
+
+using namespace tapward;
+using namespace tapward::app;
+using namespace tapward::app::test;
+
+TEST_CASE("answers are greyed from the edit until the new prediction is there", "[panels]")
+{
+    Session session;
+    AnswersPanel panel(session);
+    REQUIRE_FALSE(session.open(samplePath()));
+    REQUIRE(waitForAnswer(session));
+    CHECK_FALSE(panel.looksStale());
+    const QString fresh = panel.asText();
+    CHECK(fresh.contains(QStringLiteral("needs to light")));
+
+    session.perform(document::Edit{Message("test"), {document::SetField{idOf(session, "WH1"), "activation_flow_m3s",
+                                                                        parts::Entry{6e-5, parts::Basis::DataSheet}}}});
+    REQUIRE(session.isStale());
+    CHECK(panel.looksStale());
+    CHECK(panel.asText().startsWith(QStringLiteral("Recalculating")));
+    REQUIRE(waitForAnswer(session));
+    CHECK_FALSE(panel.looksStale());
+    CHECK_FALSE(panel.asText().startsWith(QStringLiteral("Recalculating")));
+    CHECK(panel.asText() != fresh);
+}
+
+TEST_CASE("a heater that asks for more than the loop gives is said not to light, in words", "[panels]")
+{
+    Session session;
+    REQUIRE_FALSE(session.open(samplePath()));
+    session.perform(document::Edit{Message("test"), {document::SetField{idOf(session, "WH1"), "activation_flow_m3s",
+                                                                        parts::Entry{6.3e-5, parts::Basis::DataSheet}}}});
+    REQUIRE(waitForAnswer(session));
+    const auto answers = collectAnswers(session);
+    REQUIRE(answers.margin);
+    REQUIRE(answers.margin->flow_m3s < 6.3e-5);
+    CHECK(answers.margin->word == QStringLiteral("Does not light"));
+    CHECK(answers.margin->weight == review::Severity::Danger);
+}
+
+TEST_CASE("water hot enough to burn is shown with the time it takes", "[panels]")
+{
+    // Above the published tables' coolest point there is a time; 140 °F burns in seconds.
+    CHECK(sayBurn(60).contains(QStringLiteral(" s ")));
+    CHECK(sayBurn(30).contains(QStringLiteral("Below the published")));
+    Session session;
+    REQUIRE_FALSE(session.open(samplePath()));
+    REQUIRE(waitForAnswer(session));
+    bool any = false;
+    for (const auto& line : collectAnswers(session).lines)
+        if (line.weight == review::Severity::Danger) {
+            any = true;
+            CAPTURE(line.label, line.note);
+            CHECK(line.note.contains(QStringLiteral("burn")));
+        }
+    CHECK(any);  // three presses in a row end above 120 °F in this sample
+}
+
+TEST_CASE("slider, readout, chart and outline speak of the same second", "[panels]")
+{
+    Session session;
+    REQUIRE_FALSE(session.open(samplePath()));
+    session.setCaseName(QStringLiteral("One preheat run, cold"));
+    REQUIRE(waitForAnswer(session));
+    TimeBar bar(session);
+    WarmUpChart chart(session);
+    OutlinePanel outline(session);
+    chart.resize(900, 300);
+    bar.show();
+    chart.show();
+    const auto* result = session.currentCase();
+    REQUIRE(result);
+    REQUIRE_FALSE(result->noAnswer);
+    for (int i = 0; i <= 20; ++i) {
+        const int second = static_cast<int>(std::floor(result->duration_s * i / 20));
+        bar.slider().setValue(second);
+        CAPTURE(second);
+        REQUIRE(session.time() == second);
+        const auto at = std::upper_bound(result->time_s.begin(), result->time_s.end(), second + 1e-9) - result->time_s.begin() - 1;
+        CHECK(chart.view().crosshair() == static_cast<std::size_t>(at));
+        const double pumped = result->find("pumped_volume")->values[static_cast<std::size_t>(at)];
+        const QString volume = sayMeasure(pumped, Quantity::Volume, session.units());
+        CHECK(bar.readout().contains(volume));
+        CHECK(chart.readout("pumped_volume") == volume);
+        CHECK(bar.readout().contains(sayClock(second)));
+    }
+}
+
+TEST_CASE("the slider goes by keys: arrows a second, Page ten, Home and End to the ends", "[panels]")
+{
+    Session session;
+    REQUIRE_FALSE(session.open(samplePath()));
+    REQUIRE(waitForAnswer(session));
+    TimeBar bar(session);
+    bar.show();
+    auto* slider = &bar.slider();
+    QTest::keyClick(slider, Qt::Key_Right);
+    CHECK(session.time() == 1);
+    QTest::keyClick(slider, Qt::Key_PageUp);
+    CHECK(session.time() == 11);
+    QTest::keyClick(slider, Qt::Key_Left);
+    CHECK(session.time() == 10);
+    QTest::keyClick(slider, Qt::Key_End);
+    CHECK(session.time() == std::floor(session.currentCase()->duration_s));
+    QTest::keyClick(slider, Qt::Key_Home);
+    CHECK(session.time() == 0);
+    CHECK_FALSE(bar.isPlaying());
+    CHECK(slider->marks().size() == session.currentCase()->events.size());
+}
+
+TEST_CASE("the CSV of the chart holds the figures of the chart", "[panels]")
+{
+    Session session;
+    REQUIRE_FALSE(session.open(samplePath()));
+    session.setCaseName(QStringLiteral("One preheat run, cold"));
+    REQUIRE(waitForAnswer(session));
+    WarmUpChart chart(session);
+    const QStringList rows = QString::fromUtf8(chart.csv()).split(QRegularExpression(QStringLiteral("\r?\n")), Qt::SkipEmptyParts);
+    const auto* result = session.currentCase();
+    REQUIRE(result);
+    CHECK(rows.size() == static_cast<qsizetype>(result->time_s.size()) + 1);
+    CHECK(rows.value(0).split(QLatin1Char(',')).size() == static_cast<qsizetype>(result->series.size()) + 1);
+}
+
+TEST_CASE("a finding is jumped to: its part is selected and shown", "[panels]")
+{
+    Session session;
+    FindingsPanel panel(session);
+    REQUIRE_FALSE(session.open(samplePath()));
+    REQUIRE(waitForAnswer(session));
+    REQUIRE_FALSE(session.findings().empty());
+    QSignalSpy jumps(&session, &Session::jumpTo);
+    int withPart = 0;
+    for (int i = 0; i < panel.openCount(); ++i) {
+        panel.step(1);
+        REQUIRE(panel.current() >= 0);
+        const auto finding = session.findings()[static_cast<std::size_t>(panel.current())];
+        CHECK_FALSE(finding.dismissed);
+        if (finding.part == document::kNoPart)
+            continue;
+        ++withPart;
+        CHECK(session.selection() == std::vector{finding.part});
+        CHECK(jumps.back().front().value<document::PartId>() == finding.part);
+    }
+    CHECK(jumps.count() == withPart);
+    CHECK(withPart > 0);
+}
+
+TEST_CASE("a finding set aside needs a reason, leaves the count, and is kept with the drawing", "[panels]")
+{
+    Session session;
+    FindingsPanel panel(session);
+    REQUIRE_FALSE(session.open(samplePath()));
+    REQUIRE(waitForAnswer(session));
+    panel.step(1);
+    const int open = panel.openCount();
+    const auto finding = session.findings()[static_cast<std::size_t>(panel.current())];
+    panel.dismissCurrent(QStringLiteral("  "));
+    CHECK(session.undoStack().count() == 0);
+    panel.dismissCurrent(QStringLiteral("checked on the coach"));
+    REQUIRE(session.undoStack().count() == 1);
+    REQUIRE(waitForAnswer(session));
+    CHECK(panel.openCount() == open - 1);
+    const auto& kept = session.drawing().dismissals.back();
+    CHECK(kept.rule == finding.rule);
+    CHECK(kept.part == finding.part);
+    CHECK(kept.reason == "checked on the coach");
+    session.undoStack().undo();
+    REQUIRE(waitForAnswer(session));
+    CHECK(panel.openCount() == open);
+}
+
+TEST_CASE("the outline names every part, its joints and its stage, and selecting there selects", "[panels]")
+{
+    Session session;
+    REQUIRE_FALSE(session.open(samplePath()));
+    OutlinePanel outline(session);
+    const auto& drawing = session.drawing();
+    REQUIRE(outline.tree().topLevelItemCount() == static_cast<int>(drawing.parts.size()));
+    std::set<int> seen;
+    for (int i = 0; i < outline.tree().topLevelItemCount(); ++i) {
+        const auto* item = outline.tree().topLevelItem(i);
+        const auto* part = drawing.find(item->data(0, Qt::UserRole).toInt());
+        REQUIRE(part);
+        seen.insert(part->id);
+        CHECK(item->text(0).startsWith(plain(part->tag)));
+        const auto& kind = document::kindOf(*part);
+        CHECK(item->childCount() == (kind.isPipe ? 2 : static_cast<int>(kind.ports.size())));
+    }
+    CHECK(seen.size() == drawing.parts.size());
+    outline.tree().topLevelItem(5)->setSelected(true);
+    CHECK(session.selection() == std::vector<document::PartId>{outline.tree().topLevelItem(5)->data(0, Qt::UserRole).toInt()});
+}
+
+TEST_CASE("cases are edited beside the drawing, each change one undo step back to the same bytes", "[panels]")
+{
+    Session session;
+    REQUIRE_FALSE(session.open(samplePath()));
+    const auto before = bytes(session);
+    CaseEditor editor(session);
+    editor.show();
+    const auto count = session.drawing().cases.size();
+    editor.addCase();
+    REQUIRE(session.drawing().cases.size() == count + 1);
+    editor.addAction();
+    const auto actions = session.drawing().cases.back().actions.size();
+    CHECK(actions == session.drawing().cases.front().actions.size() + 1);
+    auto* name = named<QLineEdit>(editor, QStringLiteral("Name of the case"));
+    REQUIRE(name);
+    typeOver(name, QStringLiteral("Fourth press"));
+    QTest::keyClick(name, Qt::Key_Return);
+    CHECK(session.drawing().cases.back().name == "Fourth press");
+    CHECK(session.caseName() == QStringLiteral("Fourth press"));
+    CHECK(editor.isVisible());
+    while (session.undoStack().canUndo())
+        session.undoStack().undo();
+    CHECK(bytes(session) == before);
+}
+
+TEST_CASE("the case bar follows the session and the session follows the case bar", "[panels]")
+{
+    Session session;
+    REQUIRE_FALSE(session.open(samplePath()));
+    CaseBar bar(session);
+    bar.show();
+    auto* metric = named<QToolButton>(bar, QStringLiteral("Units: Metric"));
+    REQUIRE(metric);
+    QTest::mouseClick(metric, Qt::LeftButton);
+    CHECK(session.units() == UnitSystem::Metric);
+    auto* before = named<QToolButton>(bar, QStringLiteral("Show: Before"));
+    REQUIRE(before);
+    QTest::mouseClick(before, Qt::LeftButton);
+    CHECK(session.view() == document::View::Before);
+    session.setView(document::View::After);
+    CHECK(named<QToolButton>(bar, QStringLiteral("Show: After"))->isChecked());
+}
