@@ -17,30 +17,23 @@ Argument argument(const Field& field, double si)
 
 std::optional<Problem> wrongType(const Field& field)
 {
-    std::string wanted = "a number";
+    const std::string label(field.label);
     switch (field.type) {
-    case FieldType::Flag:
-        wanted = "yes or no";
-        break;
-    case FieldType::Choice:
-        wanted = "one of its choices";
-        break;
-    case FieldType::Text:
-        wanted = "text";
-        break;
-    case FieldType::PartRef:
-        wanted = "the number of a part";
-        break;
-    case FieldType::Curve:
-        wanted = "a list of readings";
-        break;
     case FieldType::Number:
     case FieldType::Count:
-        break;
+        return Problem{{"{0} is not a number.", {label}}, "Type a number.", {}};
+    case FieldType::Flag:
+        return Problem{{"{0} is neither yes nor no.", {label}}, "Choose yes or no.", {}};
+    case FieldType::Choice:
+        return Problem{{"{0} is none of its choices.", {label}}, "Choose one that is offered.", {}};
+    case FieldType::Text:
+        return Problem{{"{0} is not a text.", {label}}, "Type a text.", {}};
+    case FieldType::PartRef:
+        return Problem{{"{0} is not the number of a part.", {label}}, "Choose a part, or none.", {}};
+    case FieldType::Curve:
+        return Problem{{"{0} is not a list of readings.", {label}}, "Enter readings from the data sheet.", {}};
     }
-    return Problem{{"{0} does not hold {1}.", {std::string(field.label), wanted}},
-                   {"Give {0} {1}.", {std::string(field.label), wanted}},
-                   {}};
+    return std::nullopt;
 }
 
 std::optional<Problem> numberRefusal(const Field& field, double number)
@@ -247,7 +240,7 @@ std::optional<Problem> refusal(const PartKind&, const Field& field, const Value&
                                        [text](const Choice& choice) { return choice.id == *text; });
         if (!known) {
             return Problem{{"{0} has no choice called \"{1}\".", {std::string(field.label), *text}},
-                           {"Choose one that {0} offers.", {std::string(field.label)}},
+                           "Choose one that is offered.",
                            {}};
         }
     } else if (field.type == FieldType::PartRef) {

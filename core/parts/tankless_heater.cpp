@@ -2,6 +2,7 @@
 #include "parts/tankless_heater.h"
 
 #include "parts/common.h"
+#include "water/water.h"
 
 namespace tapward::parts {
 namespace {
@@ -51,6 +52,7 @@ Result<PartModel> model(const Values& values)
     exchanger.volume_m3 = values.number("exchanger_volume_m3");
     exchanger.body_J_K = values.number("exchanger_mass_kg") * kCopperHeat_J_kgK;
     exchanger.bodyFilm_W_K = values.number("exchanger_film_W_K");
+    spec.exchanger_J_K = exchanger.volume_m3 * water::referenceVolumeHeat() + exchanger.body_J_K;
     exchanger.loss_W_K = values.number("standing_loss_W_K");
     exchanger.ambient = values.number("bay_C");
     exchanger.bodyCells = 4;
