@@ -195,19 +195,24 @@ double Simulation::targetReading() const
     return m_loop.tapJunction >= 0 ? m_field.junctionTemperature(m_loop.tapJunction) : kNan;
 }
 
+Simulation::Leaving Simulation::leaving(const OutletActor& outlet) const
+{
+    double heat = 0, flow = 0;
+    for (const Place& place : outlet.part->places) {
+        const double out = place.link < 0 ? 0 : place.reversed ? -m_flows[place.link] : m_flows[place.link];
+        if (out > 0) {
+            heat += out * m_field.outletTemperature(place.link);
+            flow += out;
+        }
+    }
+    return {flow, flow > 1e-8 ? heat / flow : kNan};
+}
+
 void Simulation::record()
 {
     // Temperatures at open taps, as of the step just made.
     for (OutletActor& outlet : m_outlets) {
-        double heat = 0, flow = 0;
-        for (const Place& place : outlet.part->places) {
-            const double q = place.link < 0 ? 0 : std::max(0.0, place.reversed ? -m_flows[place.link] : m_flows[place.link]);
-            if (q > 0) {
-                heat += q * m_field.outletTemperature(place.link);
-                flow += q;
-            }
-        }
-        outlet.tap_C = outlet.isOpen() && flow > 1e-8 ? heat / flow : kNan;
+        outlet.tap_C = outlet.isOpen() ? leaving(outlet).celsius : kNan;
     }
     if (m_time < m_nextRecord - 1e-9 && m_time < m_case.duration_s - 1e-9) {
         return;
@@ -274,20 +279,13 @@ void Simulation::watchTargets(double dt_s)
         if (!outlet.isOpen() || outlet.flow_m3s <= 0) {
             continue;
         }
-        double heat = 0, flow = 0;
-        for (const Place& place : outlet.part->places) {
-            const double q = place.link < 0 ? 0 : std::max(0.0, place.reversed ? -m_flows[place.link] : m_flows[place.link]);
-            if (q > 0) {
-                heat += q * m_field.outletTemperature(place.link);
-                flow += q;
-            }
-        }
-        if (flow <= 1e-8) {
+        const auto [flow, celsius] = leaving(outlet);
+        if (std::isnan(celsius)) {
             continue;
         }
         const double before_C = outlet.tap_C;
         const double before_m3 = outlet.drawn_m3;
-        outlet.tap_C = heat / flow;
+        outlet.tap_C = celsius;
         outlet.drawn_m3 += flow * dt_s;
         outlet.hottest_C = hotter(outlet.hottest_C, outlet.tap_C);
         m_hottestTap_C = hotter(m_hottestTap_C, outlet.tap_C);
@@ -494,7 +492,9 @@ void Simulation::finish()
 
     const Message noDraw("No tap was opened for hot water in this case.");
     Message stayedCold("The tap did not reach the target within this case.");
-    if (m_waitOutlet >= 0 && m_outlets[m_waitOutlet].drawn_m3 < 1e-7) {
+    // What the tubing gives when a tap opens without supply is less than a cup.
+    constexpr double kCup_m3 = 1e-4;
+    if (m_waitOutlet >= 0 && m_outlets[m_waitOutlet].drawn_m3 < kCup_m3) {
         const Message why = whyNoWater(m_plant, m_network, *m_outlets[m_waitOutlet].part);
         stayedCold = why.empty() ? Message("No water came while the tap was open: the supply has no pressure.") : why;
     }

@@ -44,6 +44,10 @@ private:
     int controllerOf(const std::string& partId) const;
 
     // record.cpp
+    struct Leaving {
+        double flow_m3s, celsius;  ///< mixed; not-a-number when nothing leaves
+    };
+    Leaving leaving(const OutletActor& outlet) const;
     void prepareRecord();
     void record();
     void addEvent(std::string id, Message what, document::PartId part, Event::Weight weight = Event::Weight::Info);
