@@ -37,7 +37,7 @@ CaseBar::CaseBar(Session& session, QWidget* parent)
     edit->setToolTip(tr("Edit Cases\u2026"));
     edit->setAccessibleName(tr("Edit cases"));
     line->addWidget(edit);
-    line->addStretch(1);
+    line->addStretch(0);  // the case takes the room up to its widest
 
     m_view = addSwitch(line, tr("Show"),
                        {{sayView(document::View::Before), int(document::View::Before)},

@@ -88,6 +88,7 @@ CurveEditor::CurveEditor(const parts::Field& field, UnitSystem units, QWidget* p
     m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_table->setTabKeyNavigation(false);  // Tab leaves the table, arrows move inside it
     m_table->verticalHeader()->hide();
+    m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     m_table->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_add->setIcon(look::icon(QStringLiteral("add")));

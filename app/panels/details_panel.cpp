@@ -29,7 +29,7 @@ DetailsPanel::DetailsPanel(Session& session, QWidget* parent)
     m_scroll->setWidgetResizable(true);
     m_scroll->setFrameShape(QFrame::NoFrame);
     m_scroll->setFocusPolicy(Qt::NoFocus);
-    m_scroll->setMinimumWidth(fontMetrics().averageCharWidth() * 40);
+    m_scroll->setMinimumWidth(fontMetrics().averageCharWidth() * 44);
     all->addWidget(m_scroll);
     setAccessibleName(tr("Details"));
     connect(&session, &Session::selectionChanged, this, &DetailsPanel::rebuild);
@@ -84,9 +84,10 @@ QWidget* DetailsPanel::buildParts(const std::vector<PartId>& ids)
     auto* grid = new QGridLayout(box);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setHorizontalSpacing(6);
-    grid->setVerticalSpacing(5);
-    grid->setColumnStretch(0, 3);
-    grid->setColumnStretch(1, 4);
+    grid->setVerticalSpacing(4);
+    grid->setColumnStretch(0, 2);
+    grid->setColumnStretch(1, 1);
+    grid->setColumnStretch(2, 2);
 
     const document::Part& first = *m_session.drawing().find(ids.front());
     const bool oneKind = std::all_of(ids.begin(), ids.end(), [&](PartId id) {

@@ -57,26 +57,28 @@ FieldEditor::FieldEditor(Session& session, const parts::PartKind& kind, const pa
         });
     }
 
+    // A number takes two lines, so that label, value, unit and basis fit a narrow pane at large letters.
     const int row = grid.rowCount();
     if (m_curve) {
         grid.addWidget(m_label, row, 0, 1, 2);
         grid.addWidget(m_basis, row, 2);
         grid.addWidget(m_reset, row, 3);
         grid.addWidget(m_editor, row + 1, 0, 1, 4);
-        grid.addWidget(m_complaint, row + 2, 0, 1, 4);
     } else if (m_flag) {
         m_label->hide();
         grid.addWidget(m_editor, row, 0, 1, 3);
         grid.addWidget(m_reset, row, 3);
-        grid.addWidget(m_complaint, row + 1, 0, 1, 4);
+    } else if (m_basis) {
+        grid.addWidget(m_label, row, 0, 1, 4);
+        grid.addWidget(m_editor, row + 1, 0, 1, 2);
+        grid.addWidget(m_basis, row + 1, 2);
+        grid.addWidget(m_reset, row + 1, 3);
     } else {
         grid.addWidget(m_label, row, 0);
-        grid.addWidget(m_editor, row, 1, 1, m_basis ? 1 : 2);
-        if (m_basis)
-            grid.addWidget(m_basis, row, 2);
+        grid.addWidget(m_editor, row, 1, 1, 2);
         grid.addWidget(m_reset, row, 3);
-        grid.addWidget(m_complaint, row + 1, 0, 1, 4);
     }
+    grid.addWidget(m_complaint, row + 2, 0, 1, 4);
 }
 
 void FieldEditor::buildEditor(QWidget* parent)

@@ -143,6 +143,7 @@ void MainWindow::buildPanes()
     addDock(Qt::RightDockWidgetArea, QStringLiteral("details"), tr("Details"), m_details);
     addDock(Qt::BottomDockWidgetArea, QStringLiteral("warm-up"), tr("Warm-Up"), m_chart);
     addDock(Qt::BottomDockWidgetArea, QStringLiteral("findings"), tr("Findings"), m_findings);
+    m_tray->setMinimumWidth(fontMetrics().averageCharWidth() * 24);
     arrange();
 
     m_findingCount->setFlat(true);
