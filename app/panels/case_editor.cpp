@@ -91,7 +91,7 @@ CaseEditor::CaseEditor(Session& session, QWidget* parent)
 {
     setWindowTitle(tr("Cases"));
     setModal(false);
-    resize(fontMetrics().averageCharWidth() * 130, fontMetrics().height() * 34);
+    resize(fontMetrics().averageCharWidth() * 150, fontMetrics().height() * 34);
     m_list->setAccessibleName(tr("Cases of the drawing"));
     m_list->setMinimumWidth(fontMetrics().averageCharWidth() * 24);
     m_list->setWordWrap(true);
@@ -109,6 +109,9 @@ CaseEditor::CaseEditor(Session& session, QWidget* parent)
     m_actions->setTabKeyNavigation(false);
     m_actions->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_actions->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    m_actions->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Fixed);
+    m_actions->horizontalHeader()->resizeSection(0, fontMetrics().averageCharWidth() * 12);
+    m_actions->horizontalHeader()->setHighlightSections(false);
     m_complaint->setWordWrap(true);
     auto* actionButtons = new QHBoxLayout;
     actionButtons->addWidget(m_addAction);

@@ -20,7 +20,7 @@ using document::PartId;
 
 namespace {
 
-enum Column { kName, kStage, kFlow, kWarmth };
+enum Column { kName, kFlow, kWarmth, kStage };
 
 QString otherEnd(const document::Drawing& drawing, const document::PipeEnd& end)
 {
@@ -101,14 +101,15 @@ OutlinePanel::OutlinePanel(Session& session, QWidget* parent)
     m_filter->setClearButtonEnabled(true);
     m_tree->setAccessibleName(tr("Outline of the drawing"));
     m_tree->setColumnCount(4);
-    m_tree->setHeaderLabels({tr("Part"), tr("Stage"), tr("Flow"), tr("Temperature")});
+    m_tree->setHeaderLabels({tr("Part"), tr("Flow"), tr("Temperature"), tr("Stage")});
     m_tree->setSelectionMode(QAbstractItemView::ExtendedSelection);
     m_tree->setFrameShape(QFrame::NoFrame);
     m_tree->setUniformRowHeights(true);
-    m_tree->header()->setStretchLastSection(false);
-    m_tree->header()->setSectionResizeMode(kName, QHeaderView::Stretch);
-    m_tree->header()->setMinimumSectionSize(40);
-    for (const int column : {kStage, kFlow, kWarmth})
+    m_tree->header()->setStretchLastSection(true);
+    m_tree->header()->setSectionResizeMode(kName, QHeaderView::Interactive);
+    m_tree->header()->resizeSection(kName, fontMetrics().averageCharWidth() * 27);
+    m_tree->setIndentation(fontMetrics().averageCharWidth() * 2);
+    for (const int column : {kFlow, kWarmth})
         m_tree->header()->setSectionResizeMode(column, QHeaderView::ResizeToContents);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(4, 4, 4, 4);

@@ -121,13 +121,13 @@ void MainWindow::buildMenus()
     })));
     edit->addAction(needs(command(tr("Find Ne&xt"), QKeySequence(Qt::CTRL | Qt::Key_G), [this] { m_outline->findNext(); })));
     edit->addSeparator();
-    edit->addAction(needs(command(tr("Re&name Part"), QKeySequence(Qt::Key_F2), [this] {
+    edit->addAction(needs(command(tr("Rena&me Part"), QKeySequence(Qt::Key_F2), [this] {
         findChild<QDockWidget*>(QStringLiteral("details"))->show();
         m_details->focusTag();
     })));
     drawing(edit, {C::Details});
     edit->addSeparator();
-    edit->addAction(needs(command(tr("Copy Pre&dictions"), {}, [this] { m_answers->copy(); })));
+    edit->addAction(needs(command(tr("Cop&y Predictions"), {}, [this] { m_answers->copy(); })));
 
     QMenu* draw = menuBar()->addMenu(tr("&Drawing"));
     drawing(draw, {C::Insert, C::Connect});
@@ -136,7 +136,7 @@ void MainWindow::buildMenus()
     draw->addSeparator();
     drawing(draw, {C::StageExisting, C::StageAdded, C::StageRemoved});
     draw->addSeparator();
-    draw->addAction(needs(command(tr("Edit &Cases\u2026"), {}, [this] { Q_EMIT m_caseBar->editCasesRequested(); }, "edit")));
+    draw->addAction(needs(command(tr("Edit Ca&ses\u2026"), {}, [this] { Q_EMIT m_caseBar->editCasesRequested(); }, "edit")));
     draw->addAction(needs(command(tr("&Job Details"), {}, [this] {
         m_session.select({});
         findChild<QDockWidget*>(QStringLiteral("details"))->show();
