@@ -7,6 +7,7 @@
 #include <QLabel>
 #include <QToolButton>
 
+#include "panels/choice_button.h"
 #include "panels/icons.h"
 #include "panels/quiet_combo.h"
 #include "panels/say.h"
@@ -79,7 +80,7 @@ QButtonGroup* CaseBar::addSwitch(QHBoxLayout* line, const QString& name, const Q
     auto* row = new QHBoxLayout;
     row->setSpacing(0);
     for (qsizetype i = 0; i < choices.size(); ++i) {
-        auto* button = new QToolButton;
+        auto* button = new ChoiceButton;
         button->setText(choices[i].first);
         button->setCheckable(true);
         button->setAccessibleName(tr("%1: %2").arg(name, choices[i].first));

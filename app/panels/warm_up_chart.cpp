@@ -19,6 +19,7 @@
 #include <cmath>
 
 #include "panels/chart_view.h"
+#include "panels/choice_button.h"
 #include "panels/icons.h"
 #include "panels/say.h"
 #include "panels/series_table.h"
@@ -30,7 +31,7 @@ namespace {
 
 QToolButton* switchButton(const QString& text, QButtonGroup* group)
 {
-    auto* button = new QToolButton;
+    auto* button = new ChoiceButton;
     button->setText(text);
     button->setCheckable(true);
     button->setAccessibleName(text);
