@@ -75,7 +75,10 @@ std::optional<Session::Answer> Session::Worker::work(Job job, const std::stop_to
     if (job.known) {
         prediction = *job.known;
     } else {
-        auto all = study::predict(job.drawing, optionsFor(stop));
+        auto options = optionsFor(stop);
+        options.snapshots = job.drawing.findCase(job.caseName) != nullptr;
+        options.snapshotCase = job.caseName;
+        auto all = study::predict(job.drawing, options);
         if (stop.stop_requested())
             return std::nullopt;
         if (all)
@@ -87,7 +90,8 @@ std::optional<Session::Answer> Session::Worker::work(Job job, const std::stop_to
         if (answer.problem)
             return answer;
     }
-    if (job.drawing.findCase(job.caseName) != nullptr) {
+    // Only another case was chosen: its snapshot is all that is missing.
+    if (job.known && job.drawing.findCase(job.caseName) != nullptr) {
         auto options = optionsFor(stop);
         options.onlyCase = job.caseName;
         options.snapshots = true;
