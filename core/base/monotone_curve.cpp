@@ -121,10 +121,7 @@ double MonotoneCurve::integralTo(double x) const
     const double a = m_slopes[k] * h - rise;
     const double b = rise - m_slopes[k + 1] * h;
     // y = y0 + rise t + a (t - 2t² + t³) + b (t² - t³)
-    return m_areas[k]
-           + h * t
-                 * (m_points[k].y
-                    + t * (0.5 * rise + a * 0.5 + t * ((b - 2 * a) / 3 + t * (a - b) / 4)));
+    return m_areas[k] + h * t * (m_points[k].y + t * (0.5 * rise + a * 0.5 + t * ((b - 2 * a) / 3 + t * (a - b) / 4)));
 }
 
 }  // namespace tapward

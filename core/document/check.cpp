@@ -41,7 +41,8 @@ std::optional<Problem> nameFlaw(const std::string& text, std::size_t bytes, cons
     if (auto why = textFlaw(text, bytes, where)) {
         return why;
     }
-    const bool controls = std::any_of(text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) < 0x20; });
+    const bool controls =
+        std::any_of(text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) < 0x20; });
     if (text.empty() || controls) {
         return flaw("A name is empty or goes over a line end.", "Give it a short name.", where);
     }
@@ -60,8 +61,8 @@ std::optional<Problem> numberFlaw(double value, double least, double most, Quant
 
 bool isPlace(const Point& point)
 {
-    return std::isfinite(point.x) && std::isfinite(point.y) && std::abs(point.x) <= kMostModules &&
-           std::abs(point.y) <= kMostModules;
+    return std::isfinite(point.x) && std::isfinite(point.y) && std::abs(point.x) <= kMostModules
+           && std::abs(point.y) <= kMostModules;
 }
 
 std::optional<Problem> placeFlaw(const Point& point, std::string where)
@@ -95,12 +96,15 @@ std::optional<Problem> endsFlaw(const Drawing& drawing, const Part& pipe)
                         where + "/part");
         }
         if (!kind->port(end.port)) {
-            return flaw({"Pipe {0} ends on port \"{1}\" of {2}, which has no such port.", {pipe.tag, end.port, part->tag}},
-                        "Join it to one of its ports.", where + "/port");
+            return flaw(
+                {"Pipe {0} ends on port \"{1}\" of {2}, which has no such port.", {pipe.tag, end.port, part->tag}},
+                "Join it to one of its ports.", where + "/port");
         }
     }
-    if (pipe.ends[0].part != kNoPart && pipe.ends[0].part == pipe.ends[1].part && pipe.ends[0].port == pipe.ends[1].port) {
-        return flaw({"Both ends of pipe {0} sit on one port.", {pipe.tag}}, "Join the other end somewhere else.", "/ends/1");
+    if (pipe.ends[0].part != kNoPart && pipe.ends[0].part == pipe.ends[1].part
+        && pipe.ends[0].port == pipe.ends[1].port) {
+        return flaw({"Both ends of pipe {0} sit on one port.", {pipe.tag}}, "Join the other end somewhere else.",
+                    "/ends/1");
     }
     return std::nullopt;
 }
@@ -111,9 +115,10 @@ std::optional<Problem> pipeFlaw(const Drawing& drawing, const Part& pipe)
         return why;
     }
     if (pipe.bends.size() > kLimits.bendsPerPipe) {
-        return flaw({"Pipe {0} has {1} bends; {2} are allowed.",
-                     {pipe.tag, static_cast<std::int64_t>(pipe.bends.size()), static_cast<std::int64_t>(kLimits.bendsPerPipe)}},
-                    "Draw it with fewer bends.", "/bends");
+        return flaw(
+            {"Pipe {0} has {1} bends; {2} are allowed.",
+             {pipe.tag, static_cast<std::int64_t>(pipe.bends.size()), static_cast<std::int64_t>(kLimits.bendsPerPipe)}},
+            "Draw it with fewer bends.", "/bends");
     }
     for (std::size_t i = 0; i < pipe.bends.size(); ++i) {
         if (auto why = placeFlaw(pipe.bends[i], fmt::format("/bends/{}", i))) {
@@ -140,7 +145,8 @@ std::optional<Problem> actionFlaw(const Drawing& drawing, const Case& one, const
         if (fits) {
             return std::nullopt;
         }
-        return flaw({"An action of case \"{0}\" has no part it could be about.", {one.name}}, std::move(remedy), "/part");
+        return flaw({"An action of case \"{0}\" has no part it could be about.", {one.name}}, std::move(remedy),
+                    "/part");
     };
     switch (action.kind) {
     case ActionKind::OpenOutlet:
@@ -173,8 +179,8 @@ std::optional<Problem> actionFlaw(const Drawing& drawing, const Case& one, const
         }
         if (std::none_of(kind->faults.begin(), kind->faults.end(),
                          [&action](const parts::Fault& fault) { return fault.id == action.fault; })) {
-            return flaw({"{0} has no fault called \"{1}\".", {part->tag, action.fault}},
-                        "Choose one of its faults.", "/fault");
+            return flaw({"{0} has no fault called \"{1}\".", {part->tag, action.fault}}, "Choose one of its faults.",
+                        "/fault");
         }
         return std::nullopt;
     }
@@ -214,7 +220,8 @@ std::optional<Problem> caseFlaw(const Drawing& drawing, const Case& one)
     }
     if (one.actions.size() > kLimits.actionsPerCase) {
         return flaw({"Case \"{0}\" has {1} actions; {2} are allowed.",
-                     {one.name, static_cast<std::int64_t>(one.actions.size()), static_cast<std::int64_t>(kLimits.actionsPerCase)}},
+                     {one.name, static_cast<std::int64_t>(one.actions.size()),
+                      static_cast<std::int64_t>(kLimits.actionsPerCase)}},
                     "Split it into several cases.", "/actions");
     }
     for (std::size_t i = 0; i < one.actions.size(); ++i) {
@@ -289,7 +296,8 @@ std::optional<Problem> partFlaw(const Drawing& drawing, const Part& part)
     const parts::PartKind* kind = parts::find(part.kind);
     if (!kind) {
         return flaw({"There is no kind of part called \"{0}\" in this Tapward.", {part.kind}},
-                    "Open the drawing with the Tapward it was made with, or a newer one. The file was not changed.", "/kind");
+                    "Open the drawing with the Tapward it was made with, or a newer one. The file was not changed.",
+                    "/kind");
     }
     if (part.id <= 0 || part.id > kMostId) {
         return flaw({"Part number {0} is outside 1 to {1}.",
@@ -300,8 +308,9 @@ std::optional<Problem> partFlaw(const Drawing& drawing, const Part& part)
         return why;
     }
     if (part.turn < 0 || part.turn > 3) {
-        return flaw({"{0} is turned by {1} quarters, outside 0 to 3.", {part.tag, static_cast<std::int64_t>(part.turn)}},
-                    "Turn it again.", "/turn");
+        return flaw(
+            {"{0} is turned by {1} quarters, outside 0 to 3.", {part.tag, static_cast<std::int64_t>(part.turn)}},
+            "Turn it again.", "/turn");
     }
     if (auto why = placeFlaw(part.at, "/at")) {
         return why;
@@ -363,7 +372,8 @@ std::optional<Problem> dismissalsFlaw(const Drawing& drawing, const std::vector<
             why = textFlaw(one.reason, kLimits.textBytes, "/reason");
         }
         if (!why && one.part != kNoPart && !drawing.find(one.part)) {
-            why = flaw({"A dismissed finding names part {0}, which is not in the drawing.", {static_cast<std::int64_t>(one.part)}},
+            why = flaw({"A dismissed finding names part {0}, which is not in the drawing.",
+                        {static_cast<std::int64_t>(one.part)}},
                        "Take the dismissal out.", "/part");
         }
         if (why) {
@@ -377,8 +387,9 @@ std::optional<Problem> dismissalsFlaw(const Drawing& drawing, const std::vector<
 std::optional<Problem> jobFlaw(const Job& job)
 {
     const std::pair<const std::string*, const char*> texts[] = {
-        {&job.title, "/title"}, {&job.customer, "/customer"}, {&job.coach, "/coach"},     {&job.technician, "/technician"},
-        {&job.date, "/date"},   {&job.revision, "/revision"}, {&job.currency, "/currency"}, {&job.notes, "/notes"}};
+        {&job.title, "/title"},           {&job.customer, "/customer"}, {&job.coach, "/coach"},
+        {&job.technician, "/technician"}, {&job.date, "/date"},         {&job.revision, "/revision"},
+        {&job.currency, "/currency"},     {&job.notes, "/notes"}};
     for (const auto& [text, where] : texts) {
         if (auto why = textFlaw(*text, text == &job.currency ? 16 : kLimits.textBytes, where)) {
             return why;

@@ -29,10 +29,7 @@ const Part* Drawing::find(PartId id) const
     return at != parts.end() && at->id == id ? &*at : nullptr;
 }
 
-Part* Drawing::find(PartId id)
-{
-    return const_cast<Part*>(std::as_const(*this).find(id));
-}
+Part* Drawing::find(PartId id) { return const_cast<Part*>(std::as_const(*this).find(id)); }
 
 const Part* Drawing::findTag(std::string_view tag) const
 {
@@ -82,10 +79,7 @@ const parts::PartKind& kindOf(const Part& part)
     return *kind;
 }
 
-parts::Values values(const Part& part)
-{
-    return {kindOf(part), part.entries};
-}
+parts::Values values(const Part& part) { return {kindOf(part), part.entries}; }
 
 Point portPlace(const Part& part, const parts::Port& port)
 {

@@ -67,7 +67,9 @@ enum class ActionKind {
     CloseOutlet,
     PressButton,
     SetValve,       ///< hand valve, value = opening
-    UseCity, UsePump, UseNothing,  ///< which supply feeds the coach
+    UseCity,
+    UsePump,
+    UseNothing,  ///< which supply feeds the coach
     SetVoltage,     ///< value = V at the battery
     StartFault,     ///< fault = id of one of the part kind's faults
     EndFault

@@ -14,7 +14,6 @@
 namespace tapward::document {
 namespace {
 
-
 Problem gone(PartId id)
 {
     return {{"Part {0} is not in the drawing any more.", {static_cast<std::int64_t>(id)}}, "Select another part.", {}};
@@ -53,9 +52,10 @@ std::optional<Problem> takenTwice(const Drawing& drawing, const Part& part)
             for (const PipeEnd& otherEnd : other.ends) {
                 if (otherEnd.part == end.part && otherEnd.port == end.port) {
                     const Part* holder = drawing.find(end.part);
-                    return Problem{{"Pipe {0} already ends on that port of {1}.", {other.tag, holder ? holder->tag : ""}},
-                                   "Put a tee into the pipe to branch off, or choose another port.",
-                                   holder ? holder->tag : ""};
+                    return Problem{
+                        {"Pipe {0} already ends on that port of {1}.", {other.tag, holder ? holder->tag : ""}},
+                        "Put a tee into the pipe to branch off, or choose another port.",
+                        holder ? holder->tag : ""};
                 }
             }
         }
@@ -84,7 +84,8 @@ std::optional<Problem> refusal(const Drawing& drawing, const AddPart& step)
                        {}};
     }
     if (drawing.find(part.id)) {
-        return Problem{{"There already is a part number {0}.", {static_cast<std::int64_t>(part.id)}}, "Place it again.", part.tag};
+        return Problem{
+            {"There already is a part number {0}.", {static_cast<std::int64_t>(part.id)}}, "Place it again.", part.tag};
     }
     if (step.nextId != kNoPart && step.nextId <= std::max(part.id, highestId(drawing))) {
         return Problem{"The next part number is already taken.", "Place it again.", part.tag};
@@ -106,12 +107,14 @@ std::optional<Problem> refusal(const Drawing& drawing, const RemovePart& step)
     }
     for (const Part& pipe : drawing.parts) {
         if (pipe.ends[0].part == step.id || pipe.ends[1].part == step.id) {
-            return Problem{{"Pipe {0} still ends on {1}.", {pipe.tag, part->tag}}, "Take the pipe off first.", part->tag};
+            return Problem{
+                {"Pipe {0} still ends on {1}.", {pipe.tag, part->tag}}, "Take the pipe off first.", part->tag};
         }
     }
     if (refersTo(drawing, step.id)) {
         return Problem{{"A controller, case or dismissed finding still names {0}.", {part->tag}},
-                       "Choose another part there first.", part->tag};
+                       "Choose another part there first.",
+                       part->tag};
     }
     return std::nullopt;
 }
@@ -123,7 +126,8 @@ std::optional<Problem> refusal(const Drawing& drawing, const ChangePart& step)
         return gone(step.part.id);
     }
     if (part->kind != step.part.kind) {
-        return Problem{{"{0} cannot become another kind of part.", {part->tag}}, "Remove it and place the other one.", part->tag};
+        return Problem{
+            {"{0} cannot become another kind of part.", {part->tag}}, "Remove it and place the other one.", part->tag};
     }
     if (auto why = partFlaw(drawing, step.part)) {
         return at(std::move(why), step.part.tag);
@@ -144,15 +148,9 @@ std::optional<Problem> refusal(const Drawing& drawing, const SetField& step)
     return at(fieldFlaw(drawing, kind, step.key, step.entry->value), part->tag);
 }
 
-std::optional<Problem> refusal(const Drawing&, const SetJob& step)
-{
-    return jobFlaw(step.job);
-}
+std::optional<Problem> refusal(const Drawing&, const SetJob& step) { return jobFlaw(step.job); }
 
-std::optional<Problem> refusal(const Drawing& drawing, const SetCases& step)
-{
-    return casesFlaw(drawing, step.cases);
-}
+std::optional<Problem> refusal(const Drawing& drawing, const SetCases& step) { return casesFlaw(drawing, step.cases); }
 
 std::optional<Problem> refusal(const Drawing& drawing, const SetDismissals& step)
 {

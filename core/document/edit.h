@@ -14,16 +14,34 @@ namespace tapward::document {
 // Steps. Each carries everything needed to make it; apply() returns the edit that takes it back.
 // `nextId` in the first two is for taking steps back: the drawing's id counter afterwards, none = as it
 // follows. So a drawing whose edits are all undone is the same to the last byte.
-struct AddPart { Part part; PartId nextId = kNoPart; };      ///< part.id 0 = given at apply
+struct AddPart {
+    Part part;
+    PartId nextId = kNoPart;
+};      ///< part.id 0 = given at apply
 /// A pipe, or a part whose ports hold no pipe; nothing may refer to it (controller, case, dismissal).
-struct RemovePart { PartId id; PartId nextId = kNoPart; };
+struct RemovePart {
+    PartId id;
+    PartId nextId = kNoPart;
+};
 /// Takes the place of the part with the same id and kind, whole: place, turn, tag, stage, ends, bends, label,
 /// height, values. For one value use SetField.
-struct ChangePart { Part part; };
-struct SetField { PartId id; std::string key; std::optional<parts::Entry> entry; };  ///< nullopt = default
-struct SetJob { Job job; };
-struct SetCases { std::vector<Case> cases; };
-struct SetDismissals { std::vector<Dismissal> dismissals; };
+struct ChangePart {
+    Part part;
+};
+struct SetField {
+    PartId id;
+    std::string key;
+    std::optional<parts::Entry> entry;
+};  ///< nullopt = default
+struct SetJob {
+    Job job;
+};
+struct SetCases {
+    std::vector<Case> cases;
+};
+struct SetDismissals {
+    std::vector<Dismissal> dismissals;
+};
 using Step = std::variant<AddPart, RemovePart, ChangePart, SetField, SetJob, SetCases, SetDismissals>;
 
 /// One user gesture: a title ("Move circulator pump") and its steps, applied in order, all or none.

@@ -67,7 +67,8 @@ std::optional<parts::Value> readValue(const Json& json, std::size_t curvePoints,
     tooMany = json.size() > curvePoints;
     parts::Curve curve;
     for (const Json& reading : json) {
-        if (tooMany || !reading.is_array() || reading.size() != 2 || !reading[0].is_number() || !reading[1].is_number()) {
+        if (tooMany || !reading.is_array() || reading.size() != 2 || !reading[0].is_number()
+            || !reading[1].is_number()) {
             return std::nullopt;
         }
         curve.push_back({reading[0].get<double>(), reading[1].get<double>()});
@@ -78,8 +79,8 @@ std::optional<parts::Value> readValue(const Json& json, std::size_t curvePoints,
 void readFields(Trouble& trouble, const Json& json, const std::string& where, const Limits& limits, Part& part)
 {
     const parts::PartKind* kind = parts::find(part.kind);
+    const Object all(trouble, json, where);  // says so when it is no object
     if (!json.is_object() || !kind) {
-        Object(trouble, json, where);
         return;
     }
     for (const auto& item : json.items()) {
@@ -232,8 +233,8 @@ void readParts(Trouble& trouble, const Json::array_t& list, const Limits& limits
         const std::string where = fmt::format("/parts/{}", i);
         Part part = readPart(trouble, list[i], where, limits);
         if (!trouble.first && !places.emplace(part.id, i).second) {
-            trouble.add({"Two parts have the number {0}.", {static_cast<std::int64_t>(part.id)}}, "Give one of them another number.",
-                        where + "/id");
+            trouble.add({"Two parts have the number {0}.", {static_cast<std::int64_t>(part.id)}},
+                        "Give one of them another number.", where + "/id");
         }
         if (!trouble.first && !tags.insert(part.tag).second) {
             trouble.add({"Two parts have the tag {0}.", {part.tag}}, "Give one of them another tag.", where + "/tag");
@@ -283,7 +284,8 @@ Result<Json> parseTop(std::string_view text, const Limits& limits, const char* f
     const auto version = json->find("version");
     const bool whole = version != json->end() && (version->is_number_integer() || version->is_number_unsigned());
     if (!whole || version->get<double>() < 1) {
-        return problem("The version of the file format is missing or no whole number.", "Open a saved copy.", "/version");
+        return problem("The version of the file format is missing or no whole number.", "Open a saved copy.",
+                       "/version");
     }
     if (version->get<double>() > kFormatVersion) {
         return problem({"The drawing was saved in format version {0}; this Tapward reads up to version {1}.",

@@ -13,10 +13,7 @@
 namespace tapward::document {
 namespace {
 
-std::string reason()
-{
-    return std::generic_category().message(errno);
-}
+std::string reason() { return std::generic_category().message(errno); }
 
 struct Close {
     void operator()(std::FILE* file) const { std::fclose(file); }
@@ -76,7 +73,8 @@ Result<Drawing> load(const std::string& path)
         }
     }
     if (std::ferror(file.get())) {
-        return problem({"The file {0} cannot be read: {1}.", {path, reason()}}, "Check the disk, or open a saved copy.");
+        return problem({"The file {0} cannot be read: {1}.", {path, reason()}},
+                       "Check the disk, or open a saved copy.");
     }
     return read(text, limits);
 }

@@ -9,10 +9,7 @@
 namespace tapward::document {
 namespace {
 
-Json point(const Point& point)
-{
-    return Json::array({number(point.x), number(point.y)});
-}
+Json point(const Point& point) { return Json::array({number(point.x), number(point.y)}); }
 
 Json points(const std::vector<Point>& all)
 {
@@ -47,9 +44,9 @@ void addUnknown(Json& object, const Unknown& unknown)
             if (holder->is_object()) {
                 const auto member = holder->find(step);
                 holder = member == holder->end() ? nullptr : &*member;
-            } else if (holder->is_array() && step.size() <= 6 && !step.empty() &&
-                       std::all_of(step.begin(), step.end(), [](char c) { return c >= '0' && c <= '9'; }) &&
-                       std::stoul(step) < holder->size()) {
+            } else if (holder->is_array() && step.size() <= 6 && !step.empty()
+                       && std::all_of(step.begin(), step.end(), [](char c) { return c >= '0' && c <= '9'; })
+                       && std::stoul(step) < holder->size()) {
                 holder = &(*holder)[std::stoul(step)];
             } else {
                 holder = nullptr;

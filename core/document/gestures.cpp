@@ -15,9 +15,13 @@ namespace {
 
 using IdSet = std::set<PartId>;
 
-std::string kindTitle(const Part& part)
+std::string kindTitle(const Part& part) { return std::string(kindOf(part).title); }
+
+/// The first kind that is drawn as a line.
+const parts::PartKind& pipeKind()
 {
-    return std::string(kindOf(part).title);
+    const auto& kinds = parts::catalogue();
+    return **std::find_if(kinds.begin(), kinds.end(), [](const parts::PartKind* kind) { return kind->isPipe; });
 }
 
 /// "Move P1" or "Move 4 parts".
@@ -35,7 +39,8 @@ std::optional<Problem> selectionFlaw(const Drawing& drawing, const std::vector<P
     for (const PartId id : ids) {
         if (!drawing.find(id)) {
             return Problem{{"Part {0} is not in the drawing any more.", {static_cast<std::int64_t>(id)}},
-                           "Select another part.", {}};
+                           "Select another part.",
+                           {}};
         }
     }
     return std::nullopt;
@@ -43,7 +48,8 @@ std::optional<Problem> selectionFlaw(const Drawing& drawing, const std::vector<P
 
 /// Moves, turns or mirrors: `place` maps canvas places, `symbol` changes a part's turn and flip.
 template <class Place, class Symbol>
-Result<Edit> transform(const Drawing& drawing, const std::vector<PartId>& ids, Message title, Place place, Symbol symbol)
+Result<Edit> transform(const Drawing& drawing, const std::vector<PartId>& ids, Message title, Place place,
+                       Symbol symbol)
 {
     const IdSet chosen(ids.begin(), ids.end());
     Gesture gesture(drawing);
@@ -113,8 +119,10 @@ Point middle(const Drawing& drawing, const std::vector<PartId>& ids)
     if (places.empty()) {
         return {};
     }
-    const auto [left, right] = std::minmax_element(places.begin(), places.end(), [](Point a, Point b) { return a.x < b.x; });
-    const auto [top, bottom] = std::minmax_element(places.begin(), places.end(), [](Point a, Point b) { return a.y < b.y; });
+    const auto [left, right] =
+        std::minmax_element(places.begin(), places.end(), [](Point a, Point b) { return a.x < b.x; });
+    const auto [top, bottom] =
+        std::minmax_element(places.begin(), places.end(), [](Point a, Point b) { return a.y < b.y; });
     return {std::round((left->x + right->x) / 2), std::round((top->y + bottom->y) / 2)};
 }
 
@@ -124,7 +132,8 @@ Result<Edit> placePart(const Drawing& drawing, std::string_view kindId, Point at
 {
     const parts::PartKind* kind = parts::find(kindId);
     if (!kind) {
-        return problem({"There is no kind of part called \"{0}\".", {std::string(kindId)}}, "Choose one from the tray.");
+        return problem({"There is no kind of part called \"{0}\".", {std::string(kindId)}},
+                       "Choose one from the tray.");
     }
     if (kind->isPipe) {
         return problem("A pipe goes from one port to another.", "Draw it from port to port.");
@@ -143,17 +152,11 @@ Result<Edit> placePart(const Drawing& drawing, std::string_view kindId, Point at
 
 Result<Edit> connect(const Drawing& drawing, PipeEnd from, PipeEnd to, Stage stage)
 {
-    const parts::PartKind* kind = nullptr;
-    for (const parts::PartKind* one : parts::catalogue()) {
-        if (one->isPipe) {
-            kind = one;
-            break;
-        }
-    }
+    const parts::PartKind& kind = pipeKind();
     Part pipe;
     pipe.id = drawing.nextId;
-    pipe.kind = kind->id;
-    pipe.tag = drawing.freeTag(*kind);
+    pipe.kind = kind.id;
+    pipe.tag = drawing.freeTag(kind);
     pipe.stage = stage;
     for (PipeEnd* end : {&from, &to}) {
         if (end->part != kNoPart) {
@@ -285,7 +288,8 @@ Result<Edit> pasteParts(const Drawing& drawing, const std::vector<Part>& copied,
                 continue;
             }
             for (const auto& [oldId, newId] : newIds) {
-                if (const auto* text = std::get_if<std::string>(&held->second.value); text && *text == std::to_string(oldId)) {
+                if (const auto* text = std::get_if<std::string>(&held->second.value);
+                    text && *text == std::to_string(oldId)) {
                     gesture.make(SetField{newIds[original.id], std::string(field.key),
                                           parts::Entry{std::to_string(newId), held->second.basis}});
                 }

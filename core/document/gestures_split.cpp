@@ -34,7 +34,8 @@ OnLine nearest(const std::vector<Point>& corners, Point wanted)
             continue;
         }
         const double along =
-            length > 0 ? std::clamp(((wanted.x - a.x) * dx + (wanted.y - a.y) * dy) / (length * length), 0.0, 1.0) : 0.0;
+            length > 0 ? std::clamp(((wanted.x - a.x) * dx + (wanted.y - a.y) * dy) / (length * length), 0.0, 1.0)
+                       : 0.0;
         const Point foot{a.x + along * dx, a.y + along * dy};
         const double distance = std::hypot(wanted.x - foot.x, wanted.y - foot.y);
         if (distance < least - 1e-9) {
@@ -53,8 +54,8 @@ OnLine nearest(const std::vector<Point>& corners, Point wanted)
 }
 
 /// The hand-made bends on either side of a place. Corners made by route() are not bends.
-std::pair<std::vector<Point>, std::vector<Point>> divideBends(const std::vector<Point>& corners, const std::vector<Point>& bends,
-                                                              const OnLine& place)
+std::pair<std::vector<Point>, std::vector<Point>> divideBends(const std::vector<Point>& corners,
+                                                              const std::vector<Point>& bends, const OnLine& place)
 {
     std::pair<std::vector<Point>, std::vector<Point>> divided;
     std::size_t corner = 0;
@@ -95,8 +96,8 @@ void inheritChoices(const Part& pipe, Part& part)
     for (const parts::Field& field : kindOf(part).fields) {
         const parts::Field* same = pipeKind.field(field.key);
         const auto held = pipe.entries.find(field.key);
-        if (same && field.type == parts::FieldType::Choice && same->choices.size() == field.choices.size() &&
-            held != pipe.entries.end()) {
+        if (same && field.type == parts::FieldType::Choice && same->choices.size() == field.choices.size()
+            && held != pipe.entries.end()) {
             part.entries.insert(*held);
         }
     }
@@ -226,7 +227,8 @@ private:
 
 }  // namespace
 
-Result<Edit> splitPipe(const Drawing& drawing, PartId pipeId, std::string_view kindId, Point at, double share, Stage stage)
+Result<Edit> splitPipe(const Drawing& drawing, PartId pipeId, std::string_view kindId, Point at, double share,
+                       Stage stage)
 {
     const Part* pipe = drawing.find(pipeId);
     if (!pipe || !kindOf(*pipe).isPipe) {
@@ -234,7 +236,8 @@ Result<Edit> splitPipe(const Drawing& drawing, PartId pipeId, std::string_view k
     }
     const parts::PartKind* kind = parts::find(kindId);
     if (!kind) {
-        return problem({"There is no kind of part called \"{0}\".", {std::string(kindId)}}, "Choose one from the tray.");
+        return problem({"There is no kind of part called \"{0}\".", {std::string(kindId)}},
+                       "Choose one from the tray.");
     }
     if (!kind->goesInLine()) {
         return problem({"{0} does not go into a line.", {std::string(kind->title)}},

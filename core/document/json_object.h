@@ -32,7 +32,8 @@ struct Trouble {
 /// Reads the members of one object by name and keeps the rest.
 class Object {
 public:
-    Object(Trouble& trouble, const Json& json, std::string where) : m_trouble(trouble), m_json(json), m_where(std::move(where))
+    Object(Trouble& trouble, const Json& json, std::string where)
+        : m_trouble(trouble), m_json(json), m_where(std::move(where))
     {
         if (!json.is_object()) {
             m_trouble.add("An object in braces is missing here.", "Open a saved copy.", m_where);
@@ -53,7 +54,8 @@ public:
     {
         const Json* json = member(key);
         if (!json && m_json.is_object()) {
-            m_trouble.add({"The key \"{0}\" is missing.", {std::string(key)}}, "Open a saved copy, or add it.", m_where);
+            m_trouble.add({"The key \"{0}\" is missing.", {std::string(key)}}, "Open a saved copy, or add it.",
+                          m_where);
         }
         return json;
     }
@@ -102,7 +104,8 @@ public:
     {
         const Json* json = member(key);
         if (json && !json->is_boolean()) {
-            m_trouble.add({"\"{0}\" is neither true nor false.", {std::string(key)}}, "Give true or false.", where(key));
+            m_trouble.add({"\"{0}\" is neither true nor false.", {std::string(key)}}, "Give true or false.",
+                          where(key));
         }
         return json && json->is_boolean() ? json->get<bool>() : otherwise;
     }
@@ -114,7 +117,10 @@ public:
         }
         return json && json->is_string() ? json->get<std::string>() : std::move(otherwise);
     }
-    std::string text(const char* key, std::string otherwise = {}) { return text(key, member(key), std::move(otherwise)); }
+    std::string text(const char* key, std::string otherwise = {})
+    {
+        return text(key, member(key), std::move(otherwise));
+    }
     std::string requiredText(const char* key) { return text(key, required(key), {}); }
 
     template <class T, std::size_t N>
@@ -132,10 +138,7 @@ public:
         return found.value_or(otherwise);
     }
 
-    Point point(const char* key, const Json* json)
-    {
-        return json ? pointAt(m_trouble, *json, where(key)) : Point{};
-    }
+    Point point(const char* key, const Json* json) { return json ? pointAt(m_trouble, *json, where(key)) : Point{}; }
 
     static Point pointAt(Trouble& trouble, const Json& json, const std::string& where)
     {
@@ -158,9 +161,10 @@ public:
             return kNone;
         }
         if (json->size() > most) {
-            m_trouble.add({"\"{0}\" holds {1} entries; {2} are allowed.",
-                           {std::string(key), static_cast<std::int64_t>(json->size()), static_cast<std::int64_t>(most)}},
-                          "Divide the drawing.", where(key));
+            m_trouble.add(
+                {"\"{0}\" holds {1} entries; {2} are allowed.",
+                 {std::string(key), static_cast<std::int64_t>(json->size()), static_cast<std::int64_t>(most)}},
+                "Divide the drawing.", where(key));
             return kNone;
         }
         return json->get_ref<const Json::array_t&>();
@@ -173,8 +177,8 @@ public:
             return;
         }
         for (const auto& item : m_json.items()) {
-            const bool known = std::any_of(m_known.begin(), m_known.end(),
-                                           [&item](const char* key) { return item.key() == key; });
+            const bool known =
+                std::any_of(m_known.begin(), m_known.end(), [&item](const char* key) { return item.key() == key; });
             if (!known) {
                 unknown.emplace(fmt::format("{}/{}", pointer, pointerStep(item.key())), compactJson(item.value()));
             }

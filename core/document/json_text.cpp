@@ -61,7 +61,8 @@ public:
         const std::string_view before = m_text.substr(0, end > 0 ? end - 1 : 0);
         const auto line = static_cast<std::int64_t>(std::count(before.begin(), before.end(), '\n') + 1);
         const std::size_t lineStart = before.rfind('\n');
-        const auto column = static_cast<std::int64_t>(before.size() - (lineStart == before.npos ? 0 : lineStart + 1) + 1);
+        const auto column =
+            static_cast<std::int64_t>(before.size() - (lineStart == before.npos ? 0 : lineStart + 1) + 1);
         return fail({"The text is not proper JSON at line {0}, column {1}.", {line, column}},
                     "The file may be cut off or changed by hand. Open a saved copy, or mend that line.");
     }

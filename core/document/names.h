@@ -14,7 +14,8 @@ namespace tapward::document {
 template <class T, std::size_t N>
 using Names = std::array<std::pair<T, std::string_view>, N>;
 
-inline constexpr Names<Stage, 3> kStages{{{Stage::Existing, "existing"}, {Stage::Added, "added"}, {Stage::Removed, "removed"}}};
+inline constexpr Names<Stage, 3> kStages{
+    {{Stage::Existing, "existing"}, {Stage::Added, "added"}, {Stage::Removed, "removed"}}};
 inline constexpr Names<View, 2> kViews{{{View::Before, "before"}, {View::After, "after"}}};
 inline constexpr Names<parts::Basis, 3> kBases{{{parts::Basis::Measured, "measured"},
                                                 {parts::Basis::DataSheet, "data_sheet"},

@@ -22,7 +22,8 @@ void eachReference(const Drawing& drawing, PartId id, Found found)
                 continue;
             }
             const auto held = part.entries.find(field.key);
-            const std::string* text = held == part.entries.end() ? nullptr : std::get_if<std::string>(&held->second.value);
+            const std::string* text =
+                held == part.entries.end() ? nullptr : std::get_if<std::string>(&held->second.value);
             if (text && *text == wanted) {
                 found(part, field);
             }
@@ -32,8 +33,9 @@ void eachReference(const Drawing& drawing, PartId id, Found found)
 
 bool names(const Case& one, PartId id)
 {
-    return one.targetPart == id ||
-           std::any_of(one.actions.begin(), one.actions.end(), [id](const Action& action) { return action.part == id; });
+    return one.targetPart == id || std::any_of(one.actions.begin(), one.actions.end(), [id](const Action& action) {
+               return action.part == id;
+           });
 }
 
 }  // namespace
@@ -42,9 +44,10 @@ bool refersTo(const Drawing& drawing, PartId id)
 {
     bool found = false;
     eachReference(drawing, id, [&found](const Part& part, const parts::Field&) { found = found || part.id > 0; });
-    return found || std::any_of(drawing.cases.begin(), drawing.cases.end(), [id](const Case& one) { return names(one, id); }) ||
-           std::any_of(drawing.dismissals.begin(), drawing.dismissals.end(),
-                       [id](const Dismissal& one) { return one.part == id; });
+    return found
+           || std::any_of(drawing.cases.begin(), drawing.cases.end(), [id](const Case& one) { return names(one, id); })
+           || std::any_of(drawing.dismissals.begin(), drawing.dismissals.end(),
+                          [id](const Dismissal& one) { return one.part == id; });
 }
 
 std::vector<Step> releaseReferences(const Drawing& drawing, PartId id, PartId heir)

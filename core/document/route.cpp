@@ -55,15 +55,9 @@ Terminal terminal(const Drawing& drawing, const PipeEnd& end)
             Box{part->at.x - halfWidth, part->at.y - halfHeight, part->at.x + halfWidth, part->at.y + halfHeight}};
 }
 
-bool same(double a, double b)
-{
-    return std::abs(a - b) < 1e-9;
-}
+bool same(double a, double b) { return std::abs(a - b) < 1e-9; }
 
-bool samePlace(const Point& a, const Point& b)
-{
-    return same(a.x, b.x) && same(a.y, b.y);
-}
+bool samePlace(const Point& a, const Point& b) { return same(a.x, b.x) && same(a.y, b.y); }
 
 /// Without repeated points and points in the middle of a straight stretch.
 std::vector<Point> tidy(const std::vector<Point>& points)
@@ -76,8 +70,8 @@ std::vector<Point> tidy(const std::vector<Point>& points)
         if (kept.size() >= 2) {
             const Point& a = kept[kept.size() - 2];
             const Point& b = kept.back();
-            const bool straight = (same(a.x, b.x) && same(b.x, point.x) && (b.y - a.y) * (point.y - b.y) > 0) ||
-                                  (same(a.y, b.y) && same(b.y, point.y) && (b.x - a.x) * (point.x - b.x) > 0);
+            const bool straight = (same(a.x, b.x) && same(b.x, point.x) && (b.y - a.y) * (point.y - b.y) > 0)
+                                  || (same(a.y, b.y) && same(b.y, point.y) && (b.x - a.x) * (point.x - b.x) > 0);
             if (straight) {
                 kept.pop_back();
             }
@@ -90,8 +84,8 @@ std::vector<Point> tidy(const std::vector<Point>& points)
 bool crosses(const Point& a, const Point& b, const Box& box)
 {
     const double slack = 1e-6;
-    return std::max(a.x, b.x) > box.left + slack && std::min(a.x, b.x) < box.right - slack &&
-           std::max(a.y, b.y) > box.top + slack && std::min(a.y, b.y) < box.bottom - slack;
+    return std::max(a.x, b.x) > box.left + slack && std::min(a.x, b.x) < box.right - slack
+           && std::max(a.y, b.y) > box.top + slack && std::min(a.y, b.y) < box.bottom - slack;
 }
 
 double cost(const std::vector<Point>& points, const Terminal& from, const Terminal& to)
@@ -186,8 +180,8 @@ bool liesAhead(const Terminal& end, const Point& bend)
 {
     const double dx = bend.x - end.at.x;
     const double dy = bend.y - end.at.y;
-    return end.facing && dx * end.facing->x + dy * end.facing->y >= kStub - 1e-9 &&
-           same(dx * end.facing->y, dy * end.facing->x);
+    return end.facing && dx * end.facing->x + dy * end.facing->y >= kStub - 1e-9
+           && same(dx * end.facing->y, dy * end.facing->x);
 }
 
 /// One right-angled step to the next hand-made corner, going on in the direction of the last one.
@@ -204,7 +198,7 @@ std::vector<Point> throughBends(const Terminal& from, const Terminal& to, const 
 {
     // From each port to its nearest bend as any pipe, unless the bend lies straight ahead of the port.
     std::vector<Point> points = liesAhead(from, bends.front()) ? std::vector<Point>{from.at, bends.front()}
-                                                                : leg(from, {bends.front(), std::nullopt, std::nullopt});
+                                                               : leg(from, {bends.front(), std::nullopt, std::nullopt});
     for (std::size_t i = 1; i < bends.size(); ++i) {
         const bool wasHorizontal = points.size() >= 2 && same(points[points.size() - 2].y, points.back().y);
         append(points, bends[i], !wasHorizontal);

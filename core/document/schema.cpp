@@ -23,25 +23,16 @@ Json words(const Names<T, N>& names)
     return {{"enum", std::move(list)}};
 }
 
-Json reference(const char* definition)
-{
-    return {{"$ref", std::string("#/$defs/").append(definition)}};
-}
+Json reference(const char* definition) { return {{"$ref", std::string("#/$defs/").append(definition)}}; }
 
 Json range(double least, double most)
 {
     return {{"type", "number"}, {"minimum", number(least)}, {"maximum", number(most)}};
 }
 
-Json text(std::size_t most)
-{
-    return {{"type", "string"}, {"maxLength", most}};
-}
+Json text(std::size_t most) { return {{"type", "string"}, {"maxLength", most}}; }
 
-Json list(Json items, std::size_t most)
-{
-    return {{"type", "array"}, {"items", std::move(items)}, {"maxItems", most}};
-}
+Json list(Json items, std::size_t most) { return {{"type", "array"}, {"items", std::move(items)}, {"maxItems", most}}; }
 
 /// "Length, m. Real length of the tube." Default and its source follow.
 std::string describe(const parts::Field& field)
@@ -118,10 +109,11 @@ Json fieldsOf(const parts::PartKind& kind)
     for (const parts::Field& field : kind.fields) {
         Json value = valueSchema(field);
         value["default"] = defaultOf(field);
-        properties[std::string(field.key)] = {{"description", describe(field)},
-                                              {"type", "object"},
-                                              {"required", {"value"}},
-                                              {"properties", {{"value", std::move(value)}, {"basis", reference("basis")}}}};
+        properties[std::string(field.key)] = {
+            {"description", describe(field)},
+            {"type", "object"},
+            {"required", {"value"}},
+            {"properties", {{"value", std::move(value)}, {"basis", reference("basis")}}}};
     }
     Json json{{"title", kind.title}};
     if (!kind.ports.empty()) {
@@ -156,18 +148,19 @@ Json partSchema()
         then["required"] = kind->isPipe ? Json::array({"ends"}) : Json::array({"at"});
         fields.push_back({{"if", {{"properties", {{"kind", {{"const", kind->id}}}}}}}, {"then", std::move(then)}});
     }
-    Json properties{{"id", reference("id")},
-                    {"kind", {{"enum", std::move(kinds)}}},
-                    {"tag", {{"type", "string"}, {"minLength", 1}, {"maxLength", 32}, {"description", "Unique in the drawing."}}},
-                    {"stage", words(kStages)},
-                    {"at", reference("point")},
-                    {"turn", {{"enum", {0, 1, 2, 3}}, {"description", "Quarter turns clockwise."}}},
-                    {"flipped", {{"type", "boolean"}, {"description", "Mirrored left to right before turning."}}},
-                    {"label", reference("point")},
-                    {"height_m", range(-100, 100)},
-                    {"ends", {{"type", "array"}, {"items", reference("end")}, {"minItems", 2}, {"maxItems", 2}}},
-                    {"bends", list(reference("point"), kLimits.bendsPerPipe)},
-                    {"fields", {{"type", "object"}, {"description", "What was set, by key; what is not here has its default."}}}};
+    Json properties{
+        {"id", reference("id")},
+        {"kind", {{"enum", std::move(kinds)}}},
+        {"tag", {{"type", "string"}, {"minLength", 1}, {"maxLength", 32}, {"description", "Unique in the drawing."}}},
+        {"stage", words(kStages)},
+        {"at", reference("point")},
+        {"turn", {{"enum", {0, 1, 2, 3}}, {"description", "Quarter turns clockwise."}}},
+        {"flipped", {{"type", "boolean"}, {"description", "Mirrored left to right before turning."}}},
+        {"label", reference("point")},
+        {"height_m", range(-100, 100)},
+        {"ends", {{"type", "array"}, {"items", reference("end")}, {"minItems", 2}, {"maxItems", 2}}},
+        {"bends", list(reference("point"), kLimits.bendsPerPipe)},
+        {"fields", {{"type", "object"}, {"description", "What was set, by key; what is not here has its default."}}}};
     return {{"type", "object"},
             {"required", {"id", "kind", "tag"}},
             {"properties", std::move(properties)},
@@ -193,7 +186,8 @@ Json caseSchema()
     return {{"type", "object"},
             {"required", {"name"}},
             {"properties",
-             {{"name", {{"type", "string"}, {"minLength", 1}, {"maxLength", 200}, {"description", "Unique in the drawing."}}},
+             {{"name",
+               {{"type", "string"}, {"minLength", 1}, {"maxLength", 200}, {"description", "Unique in the drawing."}}},
               {"view", words(kViews)},
               {"duration_s", range(1, 7200)},
               {"start_C", range(0.5, 95)},
@@ -235,7 +229,8 @@ std::string schema()
           {"items", range(-kMostModules, kMostModules)},
           {"minItems", 2},
           {"maxItems", 2}}},
-        {"reading", {{"type", "array"}, {"items", {{"type", "number"}, {"minimum", 0}}}, {"minItems", 2}, {"maxItems", 2}}},
+        {"reading",
+         {{"type", "array"}, {"items", {{"type", "number"}, {"minimum", 0}}}, {"minItems", 2}, {"maxItems", 2}}},
         {"basis", words(kBases)},
         {"end",
          {{"description", "A port of a part, or a loose end at a place."},
@@ -260,8 +255,9 @@ std::string schema()
     Json json{{"$schema", "https://json-schema.org/draft/2020-12/schema"},
               {"$id", fmt::format("tapward-{}.schema.json", kFormatVersion)},
               {"title", fmt::format("Tapward drawing, format version {}", kFormatVersion)},
-              {"description", "SI values with the unit in the key, temperatures in degrees Celsius. Keys not listed here are kept "
-                              "on a round trip. Ports, tags and ids are each used once; references name parts that are there."},
+              {"description",
+               "SI values with the unit in the key, temperatures in degrees Celsius. Keys not listed here are kept "
+               "on a round trip. Ports, tags and ids are each used once; references name parts that are there."},
               {"type", "object"},
               {"required", {"format", "version", "parts"}},
               {"properties",
@@ -271,7 +267,11 @@ std::string schema()
                 {"parts", list(reference("part"), kLimits.parts)},
                 {"cases", list(reference("case"), kLimits.cases)},
                 {"dismissals", list(reference("dismissal"), kLimits.parts)},
-                {"next_id", {{"description", "Above every id used so far."}, {"type", "integer"}, {"minimum", 1}, {"maximum", kMostId}}}}}};
+                {"next_id",
+                 {{"description", "Above every id used so far."},
+                  {"type", "integer"},
+                  {"minimum", 1},
+                  {"maximum", kMostId}}}}}};
     json["$defs"] = std::move(definitions);
     return prettyJson(json);
 }

@@ -10,7 +10,8 @@ Result<PartModel> model(const Values& values)
 {
     PartModel model;
     model.role = Role::Battery;
-    model.battery = BatteryModel{values.number("voltage_V"), values.number("internal_ohm"), values.number("capacity_C")};
+    model.battery =
+        BatteryModel{values.number("voltage_V"), values.number("internal_ohm"), values.number("capacity_C")};
     return model;
 }
 
@@ -27,12 +28,25 @@ const PartKind& battery()
         .searchWords = "12 V house bank power",
         .group = TrayGroup::Electric,
         .fields = {nameField(),
-                   {.key = "voltage_V", .label = "Voltage, no load", .quantity = Quantity::Voltage, .most = 60,
-                    .initial = 12.6, .source = kCommonPractice},
-                   {.key = "internal_ohm", .label = "Internal resistance", .quantity = Quantity::Resistance, .most = 10,
-                    .initial = 0.02, .source = kFromMemory},
-                   {.key = "capacity_C", .label = "Capacity", .quantity = Quantity::Charge, .most = 1e8,
-                    .initial = 100.0 * 3600, .source = "rating plate", .help = "0 means not known."},
+                   {.key = "voltage_V",
+                    .label = "Voltage, no load",
+                    .quantity = Quantity::Voltage,
+                    .most = 60,
+                    .initial = 12.6,
+                    .source = kCommonPractice},
+                   {.key = "internal_ohm",
+                    .label = "Internal resistance",
+                    .quantity = Quantity::Resistance,
+                    .most = 10,
+                    .initial = 0.02,
+                    .source = kFromMemory},
+                   {.key = "capacity_C",
+                    .label = "Capacity",
+                    .quantity = Quantity::Charge,
+                    .most = 1e8,
+                    .initial = 100.0 * 3600,
+                    .source = "rating plate",
+                    .help = "0 means not known."},
                    priceField()},
         .faults = {{"low", "down to 10.5 V", FaultEffect::LowVoltage, 10.5},
                    {"cut", "power cut", FaultEffect::PowerCut, 0}},

@@ -8,69 +8,113 @@ namespace tapward::parts {
 
 Field nameField()
 {
-    return {.key = "name", .label = "Name", .type = FieldType::Text, .initial = std::string{},
-            .source = "the survey", .help = "What people call it: galley sink, rear bath."};
+    return {.key = "name",
+            .label = "Name",
+            .type = FieldType::Text,
+            .initial = std::string{},
+            .source = "the survey",
+            .help = "What people call it: galley sink, rear bath."};
 }
 
 Field priceField()
 {
-    return {.key = "price", .label = "Price each", .quantity = Quantity::Money, .most = 1e6, .initial = 0.0,
-            .source = "none; 0 means not known", .help = "For the parts list; 0 means not known."};
+    return {.key = "price",
+            .label = "Price each",
+            .quantity = Quantity::Money,
+            .most = 1e6,
+            .initial = 0.0,
+            .source = "none; 0 means not known",
+            .help = "For the parts list; 0 means not known."};
 }
 
 Field drinkingWaterField()
 {
-    return {.key = "drinking_water", .label = "Drinking-water listing", .type = FieldType::Choice,
-            .initial = std::string{"unknown"}, .source = "read the part's marking",
+    return {.key = "drinking_water",
+            .label = "Drinking-water listing",
+            .type = FieldType::Choice,
+            .initial = std::string{"unknown"},
+            .source = "read the part's marking",
             .choices = {{"unknown", "Not known"}, {"listed", "Listed"}, {"not_listed", "Not listed"}},
             .help = "Wetted parts carry a drinking-water mark (NSF/ANSI/CAN 61 and 372)."};
 }
 
 Field temperatureLimitField(double initial_C)
 {
-    return {.key = "temperature_limit_C", .label = "Highest water temperature", .quantity = Quantity::Temperature,
-            .least = 0, .most = 200, .initial = initial_C, .source = kFromMemory,
+    return {.key = "temperature_limit_C",
+            .label = "Highest water temperature",
+            .quantity = Quantity::Temperature,
+            .least = 0,
+            .most = 200,
+            .initial = initial_C,
+            .source = kFromMemory,
             .help = "Rating of the wetted parts; 0 °C means not known."};
 }
 
 Field pressureLimitField()
 {
-    return {.key = "pressure_limit_Pa", .label = "Highest pressure", .quantity = Quantity::Pressure, .least = 0,
-            .most = 5e6, .initial = 0.0, .source = "none; 0 means not known",
+    return {.key = "pressure_limit_Pa",
+            .label = "Highest pressure",
+            .quantity = Quantity::Pressure,
+            .least = 0,
+            .most = 5e6,
+            .initial = 0.0,
+            .source = "none; 0 means not known",
             .help = "Rating of the part; 0 means not known."};
 }
 
 Field lossField(double initial_Pa, std::string_view source)
 {
-    return {.key = "loss_Pa", .label = "Pressure loss", .quantity = Quantity::Pressure, .least = 0, .most = 1e6,
-            .initial = initial_Pa, .source = source, .help = "One reading from the data sheet, at the flow below."};
+    return {.key = "loss_Pa",
+            .label = "Pressure loss",
+            .quantity = Quantity::Pressure,
+            .least = 0,
+            .most = 1e6,
+            .initial = initial_Pa,
+            .source = source,
+            .help = "One reading from the data sheet, at the flow below."};
 }
 
 Field lossFlowField(double initial_m3s)
 {
-    return {.key = "loss_flow_m3s", .label = "... at flow", .quantity = Quantity::Flow, .least = 1e-6, .most = 1e-2,
-            .initial = initial_m3s, .source = "the flow the loss was read at",
+    return {.key = "loss_flow_m3s",
+            .label = "... at flow",
+            .quantity = Quantity::Flow,
+            .least = 1e-6,
+            .most = 1e-2,
+            .initial = initial_m3s,
+            .source = "the flow the loss was read at",
             .help = "The loss grows with the square of flow from there."};
 }
 
 Field coefficientField(double initialCv, std::string_view source)
 {
-    return {.key = "flow_coefficient_m3s_sqrtPa", .label = "Flow coefficient", .quantity = Quantity::FlowCoefficient,
-            .least = network::coefficientFromCv(0.01), .most = network::coefficientFromCv(1000),
-            .initial = network::coefficientFromCv(initialCv), .source = source,
+    return {.key = "flow_coefficient_m3s_sqrtPa",
+            .label = "Flow coefficient",
+            .quantity = Quantity::FlowCoefficient,
+            .least = network::coefficientFromCv(0.01),
+            .most = network::coefficientFromCv(1000),
+            .initial = network::coefficientFromCv(initialCv),
+            .source = source,
             .help = "Cv is the flow in gpm that loses 1 psi, fully open."};
 }
 
 Field tubeField(std::string_view initial)
 {
-    return {.key = "tube", .label = "Tube", .type = FieldType::Choice, .initial = std::string(initial),
+    return {.key = "tube",
+            .label = "Tube",
+            .type = FieldType::Choice,
+            .initial = std::string(initial),
             .source = "coach plumbing is 1/2 in nearly everywhere, some 3/8 in: published advice pages",
-            .choices = tubeChoices(), .help = "Read the print line on the tube."};
+            .choices = tubeChoices(),
+            .help = "Read the print line on the tube."};
 }
 
 Field fittingsField()
 {
-    return {.key = "fittings", .label = "Fittings", .type = FieldType::Choice, .initial = std::string{"brass_insert"},
+    return {.key = "fittings",
+            .label = "Fittings",
+            .type = FieldType::Choice,
+            .initial = std::string{"brass_insert"},
             .source = kCommonPractice,
             .choices = {{"brass_insert", "Brass insert (crimp, clamp)"},
                         {"polymer_insert", "Plastic insert (crimp, clamp)"},
@@ -81,21 +125,35 @@ Field fittingsField()
 
 Field bayField()
 {
-    return {.key = "bay_C", .label = "Air around it", .quantity = Quantity::Temperature, .least = -50, .most = 80,
-            .initial = us::celsius(70), .source = kCommonPractice,
+    return {.key = "bay_C",
+            .label = "Air around it",
+            .quantity = Quantity::Temperature,
+            .least = -50,
+            .most = 80,
+            .initial = us::celsius(70),
+            .source = kCommonPractice,
             .help = "Temperature of the compartment; a case may set another one for everything."};
 }
 
 Field controllerField()
 {
-    return {.key = "controller", .label = "Switched by", .type = FieldType::PartRef, .initial = std::string{},
-            .source = "the wiring", .refKinds = "controller", .help = "Empty: the only controller in the drawing."};
+    return {.key = "controller",
+            .label = "Switched by",
+            .type = FieldType::PartRef,
+            .initial = std::string{},
+            .source = "the wiring",
+            .refKinds = "controller",
+            .help = "Empty: the only controller in the drawing."};
 }
 
 Field drinkingField(bool initial)
 {
-    return {.key = "drinking", .label = "People drink from it", .type = FieldType::Flag, .initial = initial,
-            .source = kCommonPractice, .help = "Warm water left in the line then is a caution."};
+    return {.key = "drinking",
+            .label = "People drink from it",
+            .type = FieldType::Flag,
+            .initial = initial,
+            .source = kCommonPractice,
+            .help = "Warm water left in the line then is a caution."};
 }
 
 std::vector<Port> inLinePorts()
@@ -103,15 +161,9 @@ std::vector<Port> inLinePorts()
     return {{"inlet", "Inlet", Side::Left, -2, 0}, {"outlet", "Outlet", Side::Right, 2, 0}};
 }
 
-double squareLaw(double loss_Pa, double flow_m3s)
-{
-    return loss_Pa / (flow_m3s * flow_m3s);
-}
+double squareLaw(double loss_Pa, double flow_m3s) { return loss_Pa / (flow_m3s * flow_m3s); }
 
-double lossR(const Values& values)
-{
-    return squareLaw(values.number("loss_Pa"), values.number("loss_flow_m3s"));
-}
+double lossR(const Values& values) { return squareLaw(values.number("loss_Pa"), values.number("loss_flow_m3s")); }
 
 double coefficientR(const Values& values)
 {

@@ -43,25 +43,45 @@ std::vector<Material> materials(const Values& values) { return onePiece(values, 
 
 Field seconds(std::string_view key, std::string_view label, double initial, std::string_view help)
 {
-    return {.key = key, .label = label, .quantity = Quantity::Time, .most = 7200, .initial = initial,
-            .source = kCommonPractice, .help = help};
+    return {.key = key,
+            .label = label,
+            .quantity = Quantity::Time,
+            .most = 7200,
+            .initial = initial,
+            .source = kCommonPractice,
+            .help = help};
 }
 
 Field flag(std::string_view key, std::string_view label, bool initial, std::string_view help = {})
 {
-    return {.key = key, .label = label, .type = FieldType::Flag, .initial = initial, .source = kCommonPractice, .help = help};
+    return {.key = key,
+            .label = label,
+            .type = FieldType::Flag,
+            .initial = initial,
+            .source = kCommonPractice,
+            .help = help};
 }
 
 Field temperature(std::string_view key, std::string_view label, double initial)
 {
-    return {.key = key, .label = label, .quantity = Quantity::Temperature, .least = 5, .most = 95, .initial = initial,
+    return {.key = key,
+            .label = label,
+            .quantity = Quantity::Temperature,
+            .least = 5,
+            .most = 95,
+            .initial = initial,
             .source = kCommonPractice};
 }
 
 Field sensor(std::string_view key, std::string_view label, std::string_view kinds, std::string_view help)
 {
-    return {.key = key, .label = label, .type = FieldType::PartRef, .initial = std::string{}, .source = "the wiring",
-            .refKinds = kinds, .help = help};
+    return {.key = key,
+            .label = label,
+            .type = FieldType::PartRef,
+            .initial = std::string{},
+            .source = "the wiring",
+            .refKinds = kinds,
+            .help = help};
 }
 
 }  // namespace
@@ -78,28 +98,44 @@ const PartKind& controller()
             {
                 nameField(),
                 flag("stop_by_volume", "Stop by volume", true),
-                {.key = "stop_volume_m3", .label = "Stop at", .quantity = Quantity::Volume, .least = 1e-5, .most = 1,
-                 .initial = 0.75 * us::kGallon, .source = kCommonPractice, .help = "Water pumped in one run."},
+                {.key = "stop_volume_m3",
+                 .label = "Stop at",
+                 .quantity = Quantity::Volume,
+                 .least = 1e-5,
+                 .most = 1,
+                 .initial = 0.75 * us::kGallon,
+                 .source = kCommonPractice,
+                 .help = "Water pumped in one run."},
                 flag("stop_by_time", "Stop by time", false),
                 seconds("stop_time_s", "Stop after", 90, {}),
                 flag("stop_by_temperature", "Stop by temperature", false),
                 temperature("stop_temperature_C", "Stop sensor at", us::celsius(107)),
-                flag("refuse_when_warm", "Refuse when already warm", false, "The stop sensor already reads above its stop."),
-                flag("high_limit", "Independent high limit", false, "A device of its own that ends a run if the main stop fails."),
+                flag("refuse_when_warm", "Refuse when already warm", false,
+                     "The stop sensor already reads above its stop."),
+                flag("high_limit", "Independent high limit", false,
+                     "A device of its own that ends a run if the main stop fails."),
                 temperature("high_limit_C", "High limit at", us::celsius(120)),
                 flag("inlet_lockout", "Inlet lockout", false, "No run while water to the heater is too warm."),
                 temperature("inlet_lockout_C", "Inlet lockout at", us::celsius(104)),
                 seconds("cool_down_wait_s", "Cool-down wait", 0, "Shortest rest between runs."),
                 seconds("longest_run_s", "Longest run", 180, "0: no longest run."),
                 seconds("no_flow_s", "Stop without flow for", 0, "0: not watched."),
-                {.key = "no_flow_below_m3s", .label = "No flow is below", .quantity = Quantity::Flow, .most = 1e-3,
-                 .initial = 0.1 * us::kGpm, .source = kCommonPractice},
-                flag("pump_after_valve", "Pumps wait for the valve", true, "They start when it has finished its travel."),
-                seconds("pump_delay_s", "Pump delay", 0, "From the moment the valve began to open; when they do not wait for it."),
+                {.key = "no_flow_below_m3s",
+                 .label = "No flow is below",
+                 .quantity = Quantity::Flow,
+                 .most = 1e-3,
+                 .initial = 0.1 * us::kGpm,
+                 .source = kCommonPractice},
+                flag("pump_after_valve", "Pumps wait for the valve", true,
+                     "They start when it has finished its travel."),
+                seconds("pump_delay_s", "Pump delay", 0,
+                        "From the moment the valve began to open; when they do not wait for it."),
                 sensor("stop_sensor", "Stop sensor", "temperature_sensor", "Empty: none."),
-                sensor("limit_sensor", "High-limit sensor", "temperature_sensor", "Empty: none. One of its own, or it is not independent."),
+                sensor("limit_sensor", "High-limit sensor", "temperature_sensor",
+                       "Empty: none. One of its own, or it is not independent."),
                 sensor("inlet_sensor", "Heater-inlet sensor", "temperature_sensor", "Empty: none."),
-                sensor("flow_sensor", "Flow sensor", "flow_sensor", "Empty: none; the pumped volume is then taken as known exactly."),
+                sensor("flow_sensor", "Flow sensor", "flow_sensor",
+                       "Empty: none; the pumped volume is then taken as known exactly."),
                 sensor("button", "Push button", "push_button", "Empty: the only one in the drawing."),
                 priceField(),
             },

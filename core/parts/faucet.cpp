@@ -18,8 +18,8 @@ std::vector<Material> materials(const Values& values) { return onePiece(values, 
 
 std::vector<Field> fields()
 {
-    std::vector<Field> all = outletFields(1.5 * us::kGpm, "kitchen 1.0..2.2, lavatory 0.5..1.5 gpm at rated pressure, published",
-                                          1.5 * us::kGpm, 1.0);
+    std::vector<Field> all = outletFields(
+        1.5 * us::kGpm, "kitchen 1.0..2.2, lavatory 0.5..1.5 gpm at rated pressure, published", 1.5 * us::kGpm, 1.0);
     all.push_back(servesField("hot_cold"));
     all.push_back(drinkingField(true));
     all.push_back(priceField());

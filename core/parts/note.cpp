@@ -15,7 +15,8 @@ const PartKind& note()
         .group = TrayGroup::Notes,
         .width = 8,
         .height = 2,
-        .fields = {{.key = "text", .label = "Text", .type = FieldType::Text, .initial = std::string{}, .source = "you"}},
+        .fields =
+            {{.key = "text", .label = "Text", .type = FieldType::Text, .initial = std::string{}, .source = "you"}},
         .shownFields = {"text"},
     };
     return kind;

@@ -9,22 +9,46 @@ std::vector<Field> outletFields(double ratedFlow_m3s, std::string_view flowSourc
 {
     return {
         nameField(),
-        {.key = "rated_flow_m3s", .label = "Flow, fully open", .quantity = Quantity::Flow, .least = 1e-6, .most = 1e-2,
-         .initial = ratedFlow_m3s, .source = flowSource},
-        {.key = "rated_pressure_Pa", .label = "... at pressure", .quantity = Quantity::Pressure, .least = 1e3,
-         .most = 2e6, .initial = 60 * us::kPsi, .source = "pressure taps are rated at in the US, published",
+        {.key = "rated_flow_m3s",
+         .label = "Flow, fully open",
+         .quantity = Quantity::Flow,
+         .least = 1e-6,
+         .most = 1e-2,
+         .initial = ratedFlow_m3s,
+         .source = flowSource},
+        {.key = "rated_pressure_Pa",
+         .label = "... at pressure",
+         .quantity = Quantity::Pressure,
+         .least = 1e3,
+         .most = 2e6,
+         .initial = 60 * us::kPsi,
+         .source = "pressure taps are rated at in the US, published",
          .help = "Flow grows with the square root of pressure from there."},
-        {.key = "cap_flow_m3s", .label = "Flow regulator", .quantity = Quantity::Flow, .most = 1e-2,
-         .initial = capFlow_m3s, .source = kCommonPractice, .help = "Flow it never passes; 0 means no regulator."},
-        {.key = "hot_share", .label = "Usual hot share", .quantity = Quantity::Percent, .most = 1, .initial = hotShare,
-         .source = kCommonPractice, .help = "Share of the hot line when it is opened; 0 is all cold."},
+        {.key = "cap_flow_m3s",
+         .label = "Flow regulator",
+         .quantity = Quantity::Flow,
+         .most = 1e-2,
+         .initial = capFlow_m3s,
+         .source = kCommonPractice,
+         .help = "Flow it never passes; 0 means no regulator."},
+        {.key = "hot_share",
+         .label = "Usual hot share",
+         .quantity = Quantity::Percent,
+         .most = 1,
+         .initial = hotShare,
+         .source = kCommonPractice,
+         .help = "Share of the hot line when it is opened; 0 is all cold."},
     };
 }
 
 Field servesField(std::string_view initial)
 {
-    return {.key = "serves", .label = "Lines", .type = FieldType::Choice, .initial = std::string(initial),
-            .source = "look", .choices = {{"hot_cold", "Hot and cold"}, {"hot", "Hot only"}, {"cold", "Cold only"}}};
+    return {.key = "serves",
+            .label = "Lines",
+            .type = FieldType::Choice,
+            .initial = std::string(initial),
+            .source = "look",
+            .choices = {{"hot_cold", "Hot and cold"}, {"hot", "Hot only"}, {"cold", "Cold only"}}};
 }
 
 std::vector<Port> outletPorts()

@@ -34,8 +34,10 @@ const PartKind& outsideOutlet()
         .faults = {{"drips", "left running thin", FaultEffect::HoldOpening, 0.05},
                    // Both valves open behind a shut hand piece would cross hot and cold; the outlet has no
                    // path between its lines.
-                   {"crossover", "hot and cold left open behind a shut hand piece: not simulated, the outlet is drawn "
-                                 "without a passage between its lines", FaultEffect::NotSimulated, 0}},
+                   {"crossover",
+                    "hot and cold left open behind a shut hand piece: not simulated, the outlet is drawn "
+                    "without a passage between its lines",
+                    FaultEffect::NotSimulated, 0}},
         .model = model,
         .materials = materials,
         .shownFields = {"name"},

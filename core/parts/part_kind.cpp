@@ -10,10 +10,7 @@ namespace {
 
 constexpr std::size_t kMostCurvePoints = 64;
 
-Argument argument(const Field& field, double si)
-{
-    return Measure{si, field.quantity};
-}
+Argument argument(const Field& field, double si) { return Measure{si, field.quantity}; }
 
 std::optional<Problem> wrongType(const Field& field)
 {
@@ -49,9 +46,10 @@ std::optional<Problem> numberRefusal(const Field& field, double number)
                        {}};
     }
     if (field.type == FieldType::Count && number != std::floor(number)) {
-        return Problem{{"{0} is {1}, which is not a whole number.", {std::string(field.label), argument(field, number)}},
-                       "Count pieces.",
-                       {}};
+        return Problem{
+            {"{0} is {1}, which is not a whole number.", {std::string(field.label), argument(field, number)}},
+            "Count pieces.",
+            {}};
     }
     return std::nullopt;
 }
@@ -68,11 +66,12 @@ std::optional<Problem> curveRefusal(const Field& field, const Curve& curve)
     for (std::size_t i = 0; i < curve.size(); ++i) {
         const auto number = static_cast<std::int64_t>(i + 1);
         const CurvePoint& point = curve[i];
-        if (!std::isfinite(point.x) || !std::isfinite(point.y) || point.x < 0 || point.y < 0 || point.x > field.most ||
-            point.y > field.most) {
-            return Problem{{"Reading {0} of {1} has a value below zero or too large.", {number, std::string(field.label)}},
-                           "Check the reading.",
-                           {}};
+        if (!std::isfinite(point.x) || !std::isfinite(point.y) || point.x < 0 || point.y < 0 || point.x > field.most
+            || point.y > field.most) {
+            return Problem{
+                {"Reading {0} of {1} has a value below zero or too large.", {number, std::string(field.label)}},
+                "Check the reading.",
+                {}};
         }
         if (i > 0 && point.x <= curve[i - 1].x) {
             return Problem{{"Reading {0} of {1}, at {2}, is not beyond the one before it.",
@@ -101,8 +100,8 @@ bool hasControls(const std::string& text)
 
 bool isPartNumber(const std::string& text)
 {
-    return text.size() <= 10 && text[0] != '0' &&
-           std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
+    return text.size() <= 10 && text[0] != '0'
+           && std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
 }
 
 const std::string kNoText;
@@ -205,10 +204,7 @@ Basis Values::basis(std::string_view key) const
     return field ? field->basis : Basis::Estimated;
 }
 
-bool Values::isSet(std::string_view key) const
-{
-    return m_entries.find(key) != m_entries.end();
-}
+bool Values::isSet(std::string_view key) const { return m_entries.find(key) != m_entries.end(); }
 
 std::optional<Problem> refusal(const PartKind&, const Field& field, const Value& value)
 {
@@ -248,9 +244,8 @@ std::optional<Problem> refusal(const PartKind&, const Field& field, const Value&
             return wrongType(field);
         }
     } else if (hasControls(*text)) {
-        return Problem{{"{0} holds characters that cannot be shown.", {std::string(field.label)}},
-                       "Type the text again.",
-                       {}};
+        return Problem{
+            {"{0} holds characters that cannot be shown.", {std::string(field.label)}}, "Type the text again.", {}};
     }
     return std::nullopt;
 }

@@ -17,9 +17,9 @@ Result<PartModel> model(const Values& values)
     law.length_m = values.number("length_m");
     law.bore_m = size.bore_m;
     law.roughness_m = size.roughness_m;
-    law.minorK = values.number("elbows") * network::fittingK(family, network::FittingShape::Elbow, size.bore_m) +
-                 values.number("couplings") * network::fittingK(family, network::FittingShape::Coupling, size.bore_m) +
-                 values.number("extra_k");
+    law.minorK = values.number("elbows") * network::fittingK(family, network::FittingShape::Elbow, size.bore_m)
+                 + values.number("couplings") * network::fittingK(family, network::FittingShape::Coupling, size.bore_m)
+                 + values.number("extra_k");
 
     thermal::Stretch tubeOfWater;
     tubeOfWater.length_m = law.length_m;
@@ -46,13 +46,16 @@ std::vector<Material> materials(const Values& values)
     bought.push_back({std::string(size.title) + " tube, " + std::string(size.standard), values.number("length_m"), true,
                       values.number("price_per_m")});
     if (const double elbows = values.number("elbows"); elbows > 0) {
-        bought.push_back({"Elbow, " + std::string(size.title) + ", " + ends, elbows, false, values.number("fitting_price")});
+        bought.push_back(
+            {"Elbow, " + std::string(size.title) + ", " + ends, elbows, false, values.number("fitting_price")});
     }
     if (const double couplings = values.number("couplings"); couplings > 0) {
-        bought.push_back({"Coupling, " + std::string(size.title) + ", " + ends, couplings, false, values.number("fitting_price")});
+        bought.push_back(
+            {"Coupling, " + std::string(size.title) + ", " + ends, couplings, false, values.number("fitting_price")});
     }
     if (const double insulation_m = values.number("insulation_m"); insulation_m > 0) {
-        bought.push_back({"Pipe insulation for " + std::string(size.title) + " tube", values.number("length_m"), true, 0});
+        bought.push_back(
+            {"Pipe insulation for " + std::string(size.title) + " tube", values.number("length_m"), true, 0});
     }
     return bought;
 }
@@ -73,37 +76,83 @@ const PartKind& pipeRun()
             {
                 nameField(),
                 tubeField("pex_1_2"),
-                {.key = "length_m", .label = "Length", .quantity = Quantity::Length, .most = 200, .initial = 1.0,
+                {.key = "length_m",
+                 .label = "Length",
+                 .quantity = Quantity::Length,
+                 .most = 200,
+                 .initial = 1.0,
                  .source = "measure the run; the drawing is not to scale",
-                 .help = "Real length of the tube, apart from what is drawn.", .divides = true},
-                {.key = "elbows", .label = "Elbows", .type = FieldType::Count, .most = 200, .initial = 0.0,
-                 .source = "count them", .help = "Elbow fittings, not bends of the tube.", .divides = true},
-                {.key = "couplings", .label = "Couplings", .type = FieldType::Count, .most = 200, .initial = 0.0,
-                 .source = "count them", .help = "Straight joints and adapters at the ends.", .divides = true},
+                 .help = "Real length of the tube, apart from what is drawn.",
+                 .divides = true},
+                {.key = "elbows",
+                 .label = "Elbows",
+                 .type = FieldType::Count,
+                 .most = 200,
+                 .initial = 0.0,
+                 .source = "count them",
+                 .help = "Elbow fittings, not bends of the tube.",
+                 .divides = true},
+                {.key = "couplings",
+                 .label = "Couplings",
+                 .type = FieldType::Count,
+                 .most = 200,
+                 .initial = 0.0,
+                 .source = "count them",
+                 .help = "Straight joints and adapters at the ends.",
+                 .divides = true},
                 fittingsField(),
-                {.key = "extra_k", .label = "Further loss (K)", .most = 1000, .initial = 0.0, .source = "none",
-                 .help = "For anything else in the run, on the velocity head in the tube.", .divides = true},
-                {.key = "insulation_m", .label = "Insulation thickness", .quantity = Quantity::Bore, .most = 0.1,
-                 .initial = 0.0, .source = "look", .help = "0 is a bare tube."},
-                {.key = "insulation_conductivity_W_mK", .label = "Insulation conductivity",
-                 .quantity = Quantity::Conductivity, .least = 0.01, .most = 1.0, .initial = 0.038,
+                {.key = "extra_k",
+                 .label = "Further loss (K)",
+                 .most = 1000,
+                 .initial = 0.0,
+                 .source = "none",
+                 .help = "For anything else in the run, on the velocity head in the tube.",
+                 .divides = true},
+                {.key = "insulation_m",
+                 .label = "Insulation thickness",
+                 .quantity = Quantity::Bore,
+                 .most = 0.1,
+                 .initial = 0.0,
+                 .source = "look",
+                 .help = "0 is a bare tube."},
+                {.key = "insulation_conductivity_W_mK",
+                 .label = "Insulation conductivity",
+                 .quantity = Quantity::Conductivity,
+                 .least = 0.01,
+                 .most = 1.0,
+                 .initial = 0.038,
                  .source = "polyethylene foam 0.035..0.040 W/(m K), test-bench data record"},
                 bayField(),
-                {.key = "carries", .label = "Carries", .type = FieldType::Choice, .initial = std::string{"auto"},
+                {.key = "carries",
+                 .label = "Carries",
+                 .type = FieldType::Choice,
+                 .initial = std::string{"auto"},
                  .source = "the drawing",
-                 .choices = {{"auto", "As the drawing shows"}, {"cold", "Cold water"}, {"hot", "Hot water"},
-                             {"return", "Hot water return"}, {"drain", "Drain"}},
+                 .choices = {{"auto", "As the drawing shows"},
+                             {"cold", "Cold water"},
+                             {"hot", "Hot water"},
+                             {"return", "Hot water return"},
+                             {"drain", "Drain"}},
                  .help = "Decides the line pattern only."},
-                {.key = "price_per_m", .label = "Price per metre", .quantity = Quantity::Money, .most = 1e6,
-                 .initial = 0.0, .source = "none; 0 means not known"},
-                {.key = "fitting_price", .label = "Price of a fitting", .quantity = Quantity::Money, .most = 1e6,
-                 .initial = 0.0, .source = "none; 0 means not known"},
+                {.key = "price_per_m",
+                 .label = "Price per metre",
+                 .quantity = Quantity::Money,
+                 .most = 1e6,
+                 .initial = 0.0,
+                 .source = "none; 0 means not known"},
+                {.key = "fitting_price",
+                 .label = "Price of a fitting",
+                 .quantity = Quantity::Money,
+                 .most = 1e6,
+                 .initial = 0.0,
+                 .source = "none; 0 means not known"},
             },
         .faults = {{"clogged", "partly blocked", FaultEffect::Clogged, 10}},
         .model = model,
         .materials = materials,
         .shownFields = {"length_m"},
-        .caution = "Relieve pressure and cool the water before opening a joint; leak-test and sanitise before drinking.",
+        .caution =
+            "Relieve pressure and cool the water before opening a joint; leak-test and sanitise before drinking.",
         .isPipe = true,
     };
     return kind;

@@ -21,8 +21,11 @@ std::vector<Field> fields()
     std::vector<Field> all = outletFields(1.8 * us::kGpm, "coach shower heads 1.2..2.0 gpm, common practice and memory",
                                           1.8 * us::kGpm, 0.75);
     all.push_back(servesField("hot_cold"));
-    all.push_back({.key = "limits_temperature", .label = "Valve limits the temperature", .type = FieldType::Flag,
-                   .initial = false, .source = "read its marking",
+    all.push_back({.key = "limits_temperature",
+                   .label = "Valve limits the temperature",
+                   .type = FieldType::Flag,
+                   .initial = false,
+                   .source = "read its marking",
                    .help = "Compensates for changes and limits the maximum, as ASSE 1016 asks in buildings."});
     all.push_back(priceField());
     return all;

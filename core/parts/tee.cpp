@@ -39,7 +39,8 @@ Result<PartModel> model(const Values& values)
 
 std::vector<Material> materials(const Values& values)
 {
-    return onePiece(values, "Tee, " + std::string(tube(values.text("tube")).title) + ", " + std::string(fittingsTitle(values)));
+    return onePiece(values,
+                    "Tee, " + std::string(tube(values.text("tube")).title) + ", " + std::string(fittingsTitle(values)));
 }
 
 }  // namespace

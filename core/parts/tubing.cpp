@@ -25,8 +25,16 @@ constexpr Stuff kCpvc{0.15, 1550.0 * 975.0, 1.5e-6, 82.2, 100 * us::kPsi};
 Tube make(std::string_view id, std::string_view title, std::string_view standard, double outside_in, double bore_in,
           const Stuff& stuff)
 {
-    return {id, title, standard, outside_in * us::kInch, bore_in * us::kInch, stuff.conductivity_W_mK,
-            stuff.volumeHeat_J_m3K, stuff.roughness_m, stuff.limit_C, stuff.limit_Pa};
+    return {id,
+            title,
+            standard,
+            outside_in * us::kInch,
+            bore_in * us::kInch,
+            stuff.conductivity_W_mK,
+            stuff.volumeHeat_J_m3K,
+            stuff.roughness_m,
+            stuff.limit_C,
+            stuff.limit_Pa};
 }
 
 std::vector<Tube> makeTubes()
@@ -62,10 +70,7 @@ std::vector<Tube> makeTubes()
 
 }  // namespace
 
-double Tube::volume_m3_m() const
-{
-    return std::numbers::pi / 4 * bore_m * bore_m;
-}
+double Tube::volume_m3_m() const { return std::numbers::pi / 4 * bore_m * bore_m; }
 
 const std::vector<Tube>& tubes()
 {

@@ -13,10 +13,7 @@ double wireArea_mm2(int awg)
     return std::numbers::pi / 4 * diameter_mm * diameter_mm;
 }
 
-double wireResistance_ohm_m(int awg)
-{
-    return 0.017241 / wireArea_mm2(awg);
-}
+double wireResistance_ohm_m(int awg) { return 0.017241 / wireArea_mm2(awg); }
 
 std::vector<Choice> wireGaugeChoices()
 {

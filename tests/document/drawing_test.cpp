@@ -79,7 +79,8 @@ TEST_CASE("ports stand on the side they face, however a part is turned", "[docum
                 const Point place = portPlace(part, port);
                 const Point out = unit(portSide(part, port));
                 const bool across = turn % 2 == 1;
-                const double reach = out.x != 0 ? (across ? kind->height : kind->width) / 2 : (across ? kind->width : kind->height) / 2;
+                const double reach =
+                    out.x != 0 ? (across ? kind->height : kind->width) / 2 : (across ? kind->width : kind->height) / 2;
                 CHECK((place.x - 5) * out.x + (place.y - 7) * out.y == reach);
             }
         }
@@ -149,7 +150,8 @@ TEST_CASE("pipes run at right angles from port to port and leave their ports str
                 RC_ASSERT(std::abs((second.x - first.x) * out.y - (second.y - first.y) * out.x) < 1e-9);
             }
             for (std::size_t i = 1; i < points.size(); ++i) {
-                RC_ASSERT(std::abs(points[i].x - points[i - 1].x) < 1e-9 || std::abs(points[i].y - points[i - 1].y) < 1e-9);
+                RC_ASSERT(std::abs(points[i].x - points[i - 1].x) < 1e-9
+                          || std::abs(points[i].y - points[i - 1].y) < 1e-9);
             }
             std::size_t at = 0;
             for (const Point& bend : pipe.bends) {  // hand-made bends are kept, in order

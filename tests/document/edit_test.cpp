@@ -44,7 +44,10 @@ Drawing line(double length_m = 10)
 
 double number(const Drawing& drawing, PartId id, const char* key) { return values(*drawing.find(id)).number(key); }
 
-std::string why(const Result<Edit>& edit) { return edit ? std::string{} : render(edit.error().what, UnitSystem::Metric); }
+std::string why(const Result<Edit>& edit)
+{
+    return edit ? std::string{} : render(edit.error().what, UnitSystem::Metric);
+}
 
 }  // namespace
 
@@ -189,9 +192,11 @@ TEST_CASE("removing a part lets go of everything that names it", "[document]")
     Case one;
     one.name = "Fault";
     one.targetPart = 5;
-    one.actions = {{1, ActionKind::StartFault, 5, 1, -1, "broken", {}}, {2, ActionKind::PressButton, kNoPart, 1, -1, {}, {}}};
+    one.actions = {{1, ActionKind::StartFault, 5, 1, -1, "broken", {}},
+                   {2, ActionKind::PressButton, kNoPart, 1, -1, {}, {}}};
     make(drawing, Edit{"Cases", {SetCases{{one}}}});
-    make(drawing, Edit{"Dismiss", {SetDismissals{{{"some_rule", 5, "seen", {}}, {"other_rule", kNoPart, "seen", {}}}}}});
+    make(drawing,
+         Edit{"Dismiss", {SetDismissals{{{"some_rule", 5, "seen", {}}, {"other_rule", kNoPart, "seen", {}}}}}});
 
     // The bare step is refused while something refers to the part.
     CHECK(refusal(drawing, Edit{"Remove", {RemovePart{5}}}));
@@ -291,7 +296,8 @@ TEST_CASE("what cannot be drawn is refused with a reason and a remedy", "[docume
     CHECK(why(placePart(drawing, "no_such_kind", {}, Stage::Existing)).find("no_such_kind") != std::string::npos);
     CHECK_FALSE(placePart(drawing, "pipe_run", {}, Stage::Existing));
     CHECK_FALSE(placePart(drawing, "tee", {std::numeric_limits<double>::quiet_NaN(), 0}, Stage::Existing));
-    CHECK(why(connect(drawing, {1, "outlet", {}}, {2, "hot", {}}, Stage::Existing)).find("L1") != std::string::npos);  // taken
+    CHECK(why(connect(drawing, {1, "outlet", {}}, {2, "hot", {}}, Stage::Existing)).find("L1")
+          != std::string::npos);  // taken
     CHECK_FALSE(connect(drawing, {2, "hot", {}}, {2, "hot", {}}, Stage::Existing));
     CHECK_FALSE(connect(drawing, {2, "hot", {}}, {3, "inlet", {}}, Stage::Existing));  // a pipe on a pipe
     CHECK_FALSE(connect(drawing, {2, "drain", {}}, {kNoPart, {}, {}}, Stage::Existing));
@@ -333,7 +339,8 @@ TEST_CASE("a refused edit leaves nothing half done", "[document]")
 {
     Drawing drawing = line();
     const std::string before = write(drawing);
-    const Edit edit{"Both", {SetField{1, "pressure_Pa", parts::Entry{300e3}}, SetField{1, "pressure_Pa", parts::Entry{-1.0}}}};
+    const Edit edit{"Both",
+                    {SetField{1, "pressure_Pa", parts::Entry{300e3}}, SetField{1, "pressure_Pa", parts::Entry{-1.0}}}};
     CHECK(refusal(drawing, edit));
     CHECK(write(drawing) == before);
 }

@@ -27,7 +27,8 @@ const char* const kFaucet = R"({"id": 2, "kind": "faucet", "tag": "F1", "stage":
 
 std::string pipe(const std::string& ends, int id = 3)
 {
-    return R"({"id": )" + std::to_string(id) + R"(, "kind": "pipe_run", "tag": "L)" + std::to_string(id) + R"(", "ends": )" + ends + "}";
+    return R"({"id": )" + std::to_string(id) + R"(, "kind": "pipe_run", "tag": "L)" + std::to_string(id)
+           + R"(", "ends": )" + ends + "}";
 }
 
 std::string withField(const std::string& field)
@@ -91,17 +92,18 @@ TEST_CASE("keys from a newer Tapward survive at every level", "[document]")
     const std::string text = file(
         std::string(kTee) +
             R"(, {"id": 2, "kind": "faucet", "tag": "F1", "at": [9, 0], "maker": {"b": 1.0, "a": [true, null, -3, 1e300, "\u00e9"]},
-                  "fields": {"rated_flow_m3s": {"value": 1e-4, "basis": "measured", "read_by": "K"}, "aerator": {"value": 2}, "odd/key~": 1}},)" +
-            R"({"id": 3, "kind": "pipe_run", "tag": "L1", "ends": [{"part": 1, "port": "branch", "clamp": 2}, {"at": [1, 2], "cap": "yes"}], "colour": "red"})",
+                  "fields": {"rated_flow_m3s": {"value": 1e-4, "basis": "measured", "read_by": "K"}, "aerator": {"value": 2}, "odd/key~": 1}},)"
+            + R"({"id": 3, "kind": "pipe_run", "tag": "L1", "ends": [{"part": 1, "port": "branch", "clamp": 2}, {"at": [1, 2], "cap": "yes"}], "colour": "red"})",
         R"(, "job": {"title": "t", "depot": 7},
            "cases": [{"name": "One", "weather": "cold", "actions": [{"at_s": 1, "do": "press_button", "by": "left hand"}]}],
            "dismissals": [{"rule": "r", "reason": "x", "until": "2030"}], "next_id": 9, "future": {"deep": {"er": []}})");
     const auto drawing = read(text);
     REQUIRE(drawing);
     const std::string once = write(*drawing);
-    for (const char* kept : {"\"maker\"", "\"read_by\": \"K\"", "\"aerator\"", "\"odd/key~\": 1", "\"clamp\": 2", "\"cap\": \"yes\"",
-                             "\"colour\": \"red\"", "\"depot\": 7", "\"weather\": \"cold\"", "\"by\": \"left hand\"",
-                             "\"until\": \"2030\"", "\"deep\"", "\"b\": 1.0", "1e+300", "\xc3\xa9"}) {
+    for (const char* kept :
+         {"\"maker\"", "\"read_by\": \"K\"", "\"aerator\"", "\"odd/key~\": 1", "\"clamp\": 2", "\"cap\": \"yes\"",
+          "\"colour\": \"red\"", "\"depot\": 7", "\"weather\": \"cold\"", "\"by\": \"left hand\"",
+          "\"until\": \"2030\"", "\"deep\"", "\"b\": 1.0", "1e+300", "\xc3\xa9"}) {
         CAPTURE(kept);
         CHECK(once.find(kept) != std::string::npos);
     }
@@ -126,13 +128,15 @@ TEST_CASE("unknown keys of a value go with the value and come back with it", "[d
 
 TEST_CASE("the file is plain to read and to compare", "[document]")
 {
-    const auto drawing = read(file(std::string(kTee) + "," + kFaucet + "," +
-                                   pipe(R"([{"part": 1, "port": "run_b"}, {"part": 2, "port": "cold"}])")));
+    const auto drawing = read(file(std::string(kTee) + "," + kFaucet + ","
+                                   + pipe(R"([{"part": 1, "port": "run_b"}, {"part": 2, "port": "cold"}])")));
     REQUIRE(drawing);
     const std::string text = write(*drawing);
     CHECK(text.rfind("{\n  \"format\": \"tapward\",\n  \"version\": 1,\n  \"job\": {", 0) == 0);
-    CHECK(text.find("\n    {\"id\": 1, \"kind\": \"tee\", \"tag\": \"T1\", \"stage\": \"existing\", \"at\": [0, 0]},\n") != std::string::npos);
-    CHECK(text.find("\"ends\": [{\"part\": 1, \"port\": \"run_b\"}, {\"part\": 2, \"port\": \"cold\"}]") != std::string::npos);
+    CHECK(text.find("\n    {\"id\": 1, \"kind\": \"tee\", \"tag\": \"T1\", \"stage\": \"existing\", \"at\": [0, 0]},\n")
+          != std::string::npos);
+    CHECK(text.find("\"ends\": [{\"part\": 1, \"port\": \"run_b\"}, {\"part\": 2, \"port\": \"cold\"}]")
+          != std::string::npos);
     CHECK(text.back() == '\n');
     CHECK(text.find("\"next_id\": 4\n}\n") != std::string::npos);
     CHECK(text.find('\t') == std::string::npos);
@@ -156,14 +160,17 @@ TEST_CASE("bad input is refused with the place in the file", "[document]")
     const std::string deep = repeated("[", 30) + repeated("]", 30);
     const Bad bad = GENERATE_COPY(
         // not a drawing
-        Bad{"", ""}, Bad{"[1, 2", "/2"}, Bad{"[]", "/format"}, Bad{"{}", "/format"}, Bad{R"({"format": "other"})", "/format"},
-        Bad{R"({"format": "tapward"})", "/version"}, Bad{R"({"format": "tapward", "version": 0})", "/version"},
-        Bad{R"({"format": "tapward", "version": 1.5})", "/version"}, Bad{R"({"format": "tapward", "version": "1"})", "/version"},
-        Bad{R"({"format": "tapward", "version": 1})", ""}, Bad{R"({"format": "tapward", "version": 1, "parts": {}})", "/parts"},
+        Bad{"", ""}, Bad{"[1, 2", "/2"}, Bad{"[]", "/format"}, Bad{"{}", "/format"},
+        Bad{R"({"format": "other"})", "/format"}, Bad{R"({"format": "tapward"})", "/version"},
+        Bad{R"({"format": "tapward", "version": 0})", "/version"},
+        Bad{R"({"format": "tapward", "version": 1.5})", "/version"},
+        Bad{R"({"format": "tapward", "version": "1"})", "/version"}, Bad{R"({"format": "tapward", "version": 1})", ""},
+        Bad{R"({"format": "tapward", "version": 1, "parts": {}})", "/parts"},
         // JSON itself
         Bad{file("{\"id\": 1,}"), "/parts/0"}, Bad{file(R"({"id": NaN})"), "/parts/0/id"},
         Bad{file(R"({"id": 1e999})"), "/parts/0/id"}, Bad{file(R"({"id": 1, "id": 2})"), "/parts/0/id"},
-        Bad{file("\"\xff\""), ""}, Bad{file(kTee, ", \"x\": " + deep), "/x/0/0/0/0/0/0/0/0/0/0/0/0/0/0/0/0/0/0/0/0/0/0/0"},
+        Bad{file("\"\xff\""), ""},
+        Bad{file(kTee, ", \"x\": " + deep), "/x/0/0/0/0/0/0/0/0/0/0/0/0/0/0/0/0/0/0/0/0/0/0/0"},
         Bad{file("") + "x", ""}, Bad{file(R"({"tag": ")" + std::string(9000, 'x') + "\"}"), "/parts/0/tag"},
         // parts
         Bad{file("7"), "/parts/0"}, Bad{file(R"({"kind": "tee", "tag": "T1", "at": [0, 0]})"), "/parts/0"},
@@ -189,11 +196,13 @@ TEST_CASE("bad input is refused with the place in the file", "[document]")
         Bad{file(pipe("[]")), "/parts/0/ends"}, Bad{file(pipe(R"([{"at": [0, 0]}])")), "/parts/0/ends"},
         Bad{file(pipe(R"([{"at": [0, 0]}, {}])")), "/parts/0/ends/1"},
         Bad{file(pipe(R"([{"at": [0, 0]}, {"part": 8, "port": "hot"}])")), "/parts/0/ends/1/part"},
-        Bad{file(std::string(kTee) + "," + pipe(R"([{"at": [0, 0]}, {"part": 1, "port": "chimney"}])")), "/parts/1/ends/1/port"},
-        Bad{file(std::string(kTee) + "," + pipe(R"([{"part": 1, "port": "run_a"}, {"part": 1, "port": "run_a"}])")), "/parts/1/ends/1"},
+        Bad{file(std::string(kTee) + "," + pipe(R"([{"at": [0, 0]}, {"part": 1, "port": "chimney"}])")),
+            "/parts/1/ends/1/port"},
+        Bad{file(std::string(kTee) + "," + pipe(R"([{"part": 1, "port": "run_a"}, {"part": 1, "port": "run_a"}])")),
+            "/parts/1/ends/1"},
         Bad{file(pipe(R"([{"at": [0, 0]}, {"part": 3, "port": "inlet"}])")), "/parts/0/ends/1/part"},
-        Bad{file(std::string(kTee) + "," + pipe(R"([{"at": [0, 0]}, {"part": 1, "port": "run_a"}])", 3) + "," +
-                 pipe(R"([{"part": 1, "port": "run_a"}, {"at": [0, 0]}])", 4)),
+        Bad{file(std::string(kTee) + "," + pipe(R"([{"at": [0, 0]}, {"part": 1, "port": "run_a"}])", 3) + ","
+                 + pipe(R"([{"part": 1, "port": "run_a"}, {"at": [0, 0]}])", 4)),
             "/parts/2/ends/0"},
         // fields
         Bad{withField(R"("current_A": 5)"), "/parts/0/fields/current_A"},
@@ -209,16 +218,21 @@ TEST_CASE("bad input is refused with the place in the file", "[document]")
         Bad{withField(R"("controller": {"value": "1"})"), "/parts/0/fields/controller"},  // a pump is no controller
         // cases, dismissals, the rest
         Bad{withCase(R"("view": "both")"), "/cases/0/view"}, Bad{withCase(R"("duration_s": 0)"), "/cases/0/duration_s"},
-        Bad{withCase(R"("start_C": 200)"), "/cases/0/start_C"}, Bad{withCase(R"("target_part": 7)"), "/cases/0/target_part"},
+        Bad{withCase(R"("start_C": 200)"), "/cases/0/start_C"},
+        Bad{withCase(R"("target_part": 7)"), "/cases/0/target_part"},
         Bad{withCase(R"("actions": [{"do": "press_button"}])"), "/cases/0/actions/0"},
         Bad{withCase(R"("actions": [{"at_s": 1, "do": "dance"}])"), "/cases/0/actions/0/do"},
         Bad{withCase(R"("actions": [{"at_s": -1, "do": "press_button"}])"), "/cases/0/actions/0/at_s"},
         Bad{withCase(R"("actions": [{"at_s": 1, "do": "open_outlet"}])"), "/cases/0/actions/0/part"},
         Bad{withCase(R"("actions": [{"at_s": 1, "do": "open_outlet", "part": 1}])"), "/cases/0/actions/0/part"},
-        Bad{withCase(R"("actions": [{"at_s": 1, "do": "open_outlet", "part": 2, "opening": 2}])"), "/cases/0/actions/0/opening"},
-        Bad{withCase(R"("actions": [{"at_s": 1, "do": "set_valve", "part": 2, "opening": 1}])"), "/cases/0/actions/0/part"},
-        Bad{withCase(R"("actions": [{"at_s": 1, "do": "start_fault", "part": 2, "fault": "explodes"}])"), "/cases/0/actions/0/fault"},
-        Bad{withCase(R"("actions": [{"at_s": 1, "do": "set_voltage", "voltage_V": 400}])"), "/cases/0/actions/0/voltage_V"},
+        Bad{withCase(R"("actions": [{"at_s": 1, "do": "open_outlet", "part": 2, "opening": 2}])"),
+            "/cases/0/actions/0/opening"},
+        Bad{withCase(R"("actions": [{"at_s": 1, "do": "set_valve", "part": 2, "opening": 1}])"),
+            "/cases/0/actions/0/part"},
+        Bad{withCase(R"("actions": [{"at_s": 1, "do": "start_fault", "part": 2, "fault": "explodes"}])"),
+            "/cases/0/actions/0/fault"},
+        Bad{withCase(R"("actions": [{"at_s": 1, "do": "set_voltage", "voltage_V": 400}])"),
+            "/cases/0/actions/0/voltage_V"},
         Bad{file(kTee, R"(, "cases": [{"name": "A"}, {"name": "A"}])"), "/cases/1/name"},
         Bad{file(kTee, R"(, "cases": [{}])"), "/cases/0"},
         Bad{file(kTee, R"(, "dismissals": [{"rule": "r", "part": 5, "reason": ""}])"), "/dismissals/0/part"},
@@ -274,15 +288,16 @@ TEST_CASE("limits hold for bytes, counts and lengths", "[document]")
     small.actionsPerCase = 1;
     const std::string press = R"({"at_s": 1, "do": "press_button"})";
     CHECK(read(file("", R"(, "cases": [{"name": "A", "actions": [)" + press + "]}]"), small));
-    CHECK(read(file("", R"(, "cases": [{"name": "A", "actions": [)" + press + "," + press + "]}]"), small).error().where ==
-          "/cases/0/actions");
+    CHECK(read(file("", R"(, "cases": [{"name": "A", "actions": [)" + press + "," + press + "]}]"), small).error().where
+          == "/cases/0/actions");
     small = {};
     small.textBytes = 20;
     CHECK(read(file("", R"(, "job": {"notes": "123456789012345678901"})"), small).error().where == "/job/notes");
     CHECK(read(file("", R"(, "a key that is long indeed": 1)"), small).error().where == "");
     small = {};
     small.bendsPerPipe = 1;
-    const std::string bent = R"({"id": 3, "kind": "pipe_run", "tag": "L3", "ends": [{"at": [0, 0]}, {"at": [9, 9]}], "bends": [[1, 1], [2, 2]]})";
+    const std::string bent =
+        R"({"id": 3, "kind": "pipe_run", "tag": "L3", "ends": [{"at": [0, 0]}, {"at": [9, 9]}], "bends": [[1, 1], [2, 2]]})";
     CHECK(read(file(bent)));
     CHECK(read(file(bent), small).error().where == "/parts/0/bends");
     small = {};

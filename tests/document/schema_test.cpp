@@ -42,21 +42,23 @@ private:
         if (schema.contains("const") && schema["const"] != value) {
             return where + " const";
         }
-        if (schema.contains("enum") && std::find(schema["enum"].begin(), schema["enum"].end(), value) == schema["enum"].end()) {
+        if (schema.contains("enum")
+            && std::find(schema["enum"].begin(), schema["enum"].end(), value) == schema["enum"].end()) {
             return where + " enum";
         }
         if (schema.contains("type") && !hasType(schema["type"].get<std::string>(), value)) {
             return where + " type";
         }
-        if ((schema.contains("minimum") && value < schema["minimum"]) || (schema.contains("maximum") && value > schema["maximum"])) {
+        if ((schema.contains("minimum") && value < schema["minimum"])
+            || (schema.contains("maximum") && value > schema["maximum"])) {
             return where + " range";
         }
-        if ((schema.contains("maxLength") && value.get<std::string>().size() > schema["maxLength"].get<std::size_t>()) ||
-            (schema.contains("minLength") && value.get<std::string>().empty())) {
+        if ((schema.contains("maxLength") && value.get<std::string>().size() > schema["maxLength"].get<std::size_t>())
+            || (schema.contains("minLength") && value.get<std::string>().empty())) {
             return where + " text length";
         }
-        if ((schema.contains("maxItems") && value.size() > schema["maxItems"].get<std::size_t>()) ||
-            (schema.contains("minItems") && value.size() < schema["minItems"].get<std::size_t>())) {
+        if ((schema.contains("maxItems") && value.size() > schema["maxItems"].get<std::size_t>())
+            || (schema.contains("minItems") && value.size() < schema["minItems"].get<std::size_t>())) {
             return where + " count";
         }
         for (const Json& key : schema.value("required", Json::array())) {
@@ -76,7 +78,8 @@ private:
                 if (!schema["properties"].contains(item.key())) {
                     return where + " undeclared key " + item.key();
                 }
-                if (auto why = check(schema["properties"][item.key()], item.value(), where + "/" + item.key()); !why.empty()) {
+                if (auto why = check(schema["properties"][item.key()], item.value(), where + "/" + item.key());
+                    !why.empty()) {
                     return why;
                 }
             }

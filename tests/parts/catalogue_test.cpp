@@ -11,11 +11,34 @@ using parts::FieldType;
 
 TEST_CASE("the catalogue holds the kinds of part a coach is drawn with", "[parts]")
 {
-    for (const char* id : {"pipe_run", "tee", "check_valve", "hand_valve", "motor_valve", "circulator", "flow_sensor",
-                           "temperature_sensor", "tankless_heater", "storage_heater", "faucet", "shower", "toilet",
-                           "outside_outlet", "appliance", "city_inlet", "demand_pump", "fresh_tank", "accumulator",
-                           "regulator", "filter", "drain_valve", "mixing_valve", "controller", "push_button", "battery",
-                           "fuse", "note"}) {
+    for (const char* id : {"pipe_run",
+                           "tee",
+                           "check_valve",
+                           "hand_valve",
+                           "motor_valve",
+                           "circulator",
+                           "flow_sensor",
+                           "temperature_sensor",
+                           "tankless_heater",
+                           "storage_heater",
+                           "faucet",
+                           "shower",
+                           "toilet",
+                           "outside_outlet",
+                           "appliance",
+                           "city_inlet",
+                           "demand_pump",
+                           "fresh_tank",
+                           "accumulator",
+                           "regulator",
+                           "filter",
+                           "drain_valve",
+                           "mixing_valve",
+                           "controller",
+                           "push_button",
+                           "battery",
+                           "fuse",
+                           "note"}) {
         CAPTURE(id);
         REQUIRE(parts::find(id));
         CHECK(parts::find(id)->id == id);

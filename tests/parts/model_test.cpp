@@ -47,7 +47,8 @@ TEST_CASE("the circulator's default curve is the sheet's parabola", "[parts][pub
 TEST_CASE("wire to a pump counts out and back", "[parts][published]")
 {
     // 60 ft of AWG 18 one way: 2 x 60 ft x 6.385 ohm/1,000 ft (ASTM B258 / NBS Handbook 100, 20 °C) = 0.766 ohm.
-    const auto model = modelOf("circulator", {{"wire_length_m", measured(60 * us::kFoot)}, {"wire_gauge", measured(std::string("18"))}});
+    const auto model = modelOf(
+        "circulator", {{"wire_length_m", measured(60 * us::kFoot)}, {"wire_gauge", measured(std::string("18"))}});
     CHECK_THAT(model.circulator->wireResistance_ohm, WithinRel(0.7662, 0.001));
 }
 
@@ -55,7 +56,8 @@ TEST_CASE("a valve passes its Cv in gpm at 1 psi", "[parts]")
 {
     // The definition of Cv, water at 60 °F; our density 998.2 kg/m³ against 999.0 there: 0.1 %.
     const double cv = 3.5;
-    const auto model = modelOf("check_valve", {{"flow_coefficient_m3s_sqrtPa", measured(network::coefficientFromCv(cv))}});
+    const auto model =
+        modelOf("check_valve", {{"flow_coefficient_m3s_sqrtPa", measured(network::coefficientFromCv(cv))}});
     const double flow = cv * us::kGpm;
     CHECK_THAT(law<network::CheckLaw>(model).R * flow * flow / us::kPsi, WithinAbs(1.0, 0.002));
     CHECK_THAT(law<network::CheckLaw>(model).crack_Pa / us::kPsi, WithinAbs(0.5, 1e-9));
@@ -105,9 +107,10 @@ TEST_CASE("a pipe sums its fittings at its own bore", "[parts]")
     const auto& pipe = law<network::PipeLaw>(model);
     CHECK(pipe.bore_m == bore);
     CHECK(pipe.length_m == 4.0);
-    CHECK_THAT(pipe.minorK, WithinRel(3 * network::fittingK(FittingFamily::Expansion, FittingShape::Elbow, bore) +
-                                          2 * network::fittingK(FittingFamily::Expansion, FittingShape::Coupling, bore) + 1.5,
-                                      1e-12));
+    CHECK_THAT(pipe.minorK,
+               WithinRel(3 * network::fittingK(FittingFamily::Expansion, FittingShape::Elbow, bore)
+                             + 2 * network::fittingK(FittingFamily::Expansion, FittingShape::Coupling, bore) + 1.5,
+                         1e-12));
     CHECK(model.paths[0].body.bore_m == bore);
     CHECK_THAT(model.paths[0].body.wall_m, WithinAbs((0.5 - 0.35) / 2 * us::kInch, 1e-12));
 }
@@ -145,7 +148,8 @@ TEST_CASE("an accumulator gives what Boyle's law says", "[parts]")
 {
     // 1 L at 200 kPa gauge pre-charge: at 300 kPa it holds 1 - 301.325/401.325 of a litre. The slope there is
     // checked against a difference quotient.
-    const auto model = modelOf("accumulator", {{"vessel_volume_m3", measured(1e-3)}, {"precharge_Pa", measured(200e3)}});
+    const auto model =
+        modelOf("accumulator", {{"vessel_volume_m3", measured(1e-3)}, {"precharge_Pa", measured(200e3)}});
     const auto held = [](double gauge_Pa) { return 1e-3 * (1 - (200e3 + 101325) / (gauge_Pa + 101325)); };
     CHECK_THAT(model.supply->compliance_m3_Pa, WithinRel((held(300e3 + 10) - held(300e3 - 10)) / 20, 1e-6));
 }
@@ -203,8 +207,11 @@ TEST_CASE("a heater whose flame would go out above the flow that lights it is re
 TEST_CASE("the parts list counts what is bought", "[parts]")
 {
     const parts::PartKind& pipe = *parts::find("pipe_run");
-    const Entries entries{{"length_m", measured(12.0)}, {"elbows", measured(4.0)}, {"price_per_m", measured(1.25)},
-                          {"fitting_price", measured(2.0)}, {"insulation_m", measured(0.013)}};
+    const Entries entries{{"length_m", measured(12.0)},
+                          {"elbows", measured(4.0)},
+                          {"price_per_m", measured(1.25)},
+                          {"fitting_price", measured(2.0)},
+                          {"insulation_m", measured(0.013)}};
     const auto bought = pipe.materials(parts::Values(pipe, entries));
     REQUIRE(bought.size() == 3);
     CHECK(bought[0].perMetre);

@@ -57,7 +57,10 @@ TEST_CASE("a flag is yes or no", "[parts]")
 
 TEST_CASE("a text takes any letters but no control characters", "[parts]")
 {
-    CHECK(refused("note", "text", std::string("Z\xc3\xbc" "rich\nsecond line\ttab")).empty());
+    CHECK(refused("note", "text",
+                  std::string("Z\xc3\xbc"
+                              "rich\nsecond line\ttab"))
+              .empty());
     CHECK_FALSE(refused("note", "text", std::string("bell\a")).empty());
     CHECK_FALSE(refused("note", "text", std::string("nul\0", 4)).empty());
     CHECK_FALSE(refused("note", "text", 5.0).empty());

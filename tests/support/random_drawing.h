@@ -25,7 +25,10 @@ public:
     double between(double least, double most) { return least + unit() * (most - least); }
     bool chance(double share) { return unit() < share; }
     template <class T>
-    const T& pick(const std::vector<T>& from) { return from[static_cast<std::size_t>(below(static_cast<int>(from.size())))]; }
+    const T& pick(const std::vector<T>& from)
+    {
+        return from[static_cast<std::size_t>(below(static_cast<int>(from.size())))];
+    }
 
 private:
     std::mt19937_64 m_engine;
@@ -67,8 +70,9 @@ inline parts::Value randomValue(Random& random, const parts::Field& field, bool 
         break;
     }
     const double initial = std::get<double>(field.initial);
-    const double value = anywhere ? random.between(field.least, std::min(field.most, 1e6))
-                         : initial == 0 ? 0.0 : initial * random.between(0.7, 1.4);
+    const double value = anywhere       ? random.between(field.least, std::min(field.most, 1e6))
+                         : initial == 0 ? 0.0
+                                        : initial * random.between(0.7, 1.4);
     return std::clamp(value, field.least, field.most);
 }
 
@@ -98,8 +102,8 @@ public:
         }
         for (int i = m_random.below(2 * m_options.extras); i > 0; --i) {
             insert(m_random.pick(m_random.chance(0.5) ? m_hot : m_cold),
-                   m_random.pick(std::vector<std::string_view>{"hand_valve", "flow_sensor", "temperature_sensor", "filter",
-                                                               "check_valve", "regulator"}));
+                   m_random.pick(std::vector<std::string_view>{"hand_valve", "flow_sensor", "temperature_sensor",
+                                                               "filter", "check_valve", "regulator"}));
         }
         drawControl();
         if (!m_options.sense) {
@@ -146,15 +150,19 @@ private:
     Id pipe(Id from, std::string_view fromPort, Id to, std::string_view toPort)
     {
         const Id id = m_drawing.nextId;
-        perform(document::connect(m_drawing, {from, std::string(fromPort), {}}, {to, std::string(toPort), {}}, stage()));
+        perform(
+            document::connect(m_drawing, {from, std::string(fromPort), {}}, {to, std::string(toPort), {}}, stage()));
         setLength(id);
         return id;
     }
 
     void setLength(Id id)
     {
-        const double length_m = m_options.sense ? m_random.between(0.2, 8) : m_random.chance(0.2) ? 0 : m_random.between(0, 60);
-        perform(document::Edit{"Length", {document::SetField{id, "length_m", parts::Entry{length_m, parts::Basis::Measured}}}});
+        const double length_m = m_options.sense        ? m_random.between(0.2, 8)
+                                : m_random.chance(0.2) ? 0
+                                                       : m_random.between(0, 60);
+        perform(document::Edit{"Length",
+                               {document::SetField{id, "length_m", parts::Entry{length_m, parts::Basis::Measured}}}});
     }
 
     /// Cuts a part into a pipe of one of the lines; the new pipe joins the line's list. 0 when it cannot be.
@@ -203,8 +211,8 @@ private:
 
     void drawTap()
     {
-        const auto kind = m_random.pick(std::vector<std::string_view>{"faucet", "faucet", "shower", "toilet", "appliance",
-                                                                      "outside_outlet", "drain_valve", "mixing_valve"});
+        const auto kind = m_random.pick(std::vector<std::string_view>{
+            "faucet", "faucet", "shower", "toilet", "appliance", "outside_outlet", "drain_valve", "mixing_valve"});
         const auto tap = place(kind);
         if (kind == "drain_valve") {
             branch(m_random.chance(0.5) ? m_hot : m_cold, tap, "port");
@@ -298,7 +306,8 @@ private:
             if (!m_random.chance(0.15)) {
                 continue;
             }
-            parts::Entry entry{randomValue(m_random, field, !m_options.sense), static_cast<parts::Basis>(m_random.below(3))};
+            parts::Entry entry{randomValue(m_random, field, !m_options.sense),
+                               static_cast<parts::Basis>(m_random.below(3))};
             if (field.type == parts::FieldType::PartRef) {
                 entry.value = reference(field.refKinds);
             }
