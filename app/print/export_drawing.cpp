@@ -92,6 +92,22 @@ QByteArray withTagIds(const QByteArray& svg, const document::Drawing& drawing)
     return out.toUtf8();
 }
 
+/// Qt writes a title as it is, "&" and "<" too: put it in here, made safe.
+QByteArray withTitle(QByteArray svg, const std::string& title)
+{
+    const qsizetype root = svg.indexOf("<svg");
+    const qsizetype end = root < 0 ? -1 : svg.indexOf('>', root);
+    if (end < 0)
+        return svg;
+    QString words;
+    for (const QChar c : QString::fromStdString(title))  // XML 1.0 has no way to write control characters
+        words += c.unicode() < 0x20 ? QChar(QLatin1Char(' ')) : c;
+    const QString head = QStringLiteral("\n<title>%1</title>\n<desc>Plumbing of a coach with its preheat loop, drawn with "
+                                        "Tapward; not to scale.</desc>")
+                             .arg(words.toHtmlEscaped());
+    return svg.insert(end + 1, head.toUtf8());
+}
+
 }  // namespace
 
 std::optional<Problem> exportSvg(const document::Drawing& drawing, const ExportOptions& options, QByteArray& out)
@@ -107,15 +123,13 @@ std::optional<Problem> exportSvg(const document::Drawing& drawing, const ExportO
     generator.setResolution(72);
     generator.setSize(plan->size.toSize() + QSize(1, 1));
     generator.setViewBox(QRectF(QPointF(0, 0), plan->size));
-    generator.setTitle(QString::fromStdString(drawing.job.title));
-    generator.setDescription(QStringLiteral("Plumbing of a coach with its preheat loop, drawn with Tapward; not to scale."));
     QPainter painter;
     if (!painter.begin(&generator))
         return Problem{"The drawing could not be written as SVG.", "Export it as PNG or print it as PDF.", {}};
     paintPlan(painter, drawing, *plan, options.transparent);
     painter.end();
     buffer.close();
-    out = withTagIds(out, drawing);
+    out = withTitle(withTagIds(out, drawing), drawing.job.title);
     return std::nullopt;
 }
 

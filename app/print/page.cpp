@@ -8,62 +8,33 @@
 #include <QPagedPaintDevice>
 #include <QPainter>
 #include <QPdfWriter>
-#include <memory>
 
 #include "print/page_layout.h"
 #include "print/pdf_finish.h"
 
 namespace tapward::app::print {
-namespace {
-
-/// Room inside the margins, in tenths of a point, when the device's paper is turned so.
-QSizeF sheetFor(const QPagedPaintDevice& device, QPageLayout::Orientation orientation)
-{
-    QPageLayout layout = device.pageLayout();
-    layout.setOrientation(orientation);
-    return layout.paintRect(QPageLayout::Point).size() * kPoint;
-}
-
-bool isBetter(const PageLayout& a, const PageLayout& b)
-{
-    if (a.pages() != b.pages())
-        return a.pages() < b.pages();
-    return a.pictureScale() > b.pictureScale();
-}
-
-}  // namespace
-
 int paintPages(QPagedPaintDevice& device, const document::Drawing& drawing, const report::PageContent& content,
                const std::vector<review::Finding>& findings, UnitSystem units,
                std::optional<QPageLayout::Orientation> orientation)
 {
     device.setPageMargins(QMarginsF(kMargin_pt, kMargin_pt, kMargin_pt, kMargin_pt), QPageLayout::Point);
-    std::unique_ptr<PageLayout> best;
-    QPageLayout::Orientation chosen = QPageLayout::Portrait;
-    for (const auto candidate : {QPageLayout::Portrait, QPageLayout::Landscape}) {
-        if (orientation && *orientation != candidate)
-            continue;
-        auto layout = std::make_unique<PageLayout>(drawing, content, findings, units, sheetFor(device, candidate));
-        if (!best || isBetter(*layout, *best)) {
-            best = std::move(layout);
-            chosen = candidate;
-        }
-    }
-    device.setPageOrientation(chosen);
+    const TurnedLayout turned = layOut(device.pageLayout(), drawing, content, findings, units, orientation);
+    device.setPageOrientation(turned.orientation);
+    const PageLayout& layout = *turned.layout;
 
     QPainter painter;
     if (!painter.begin(&device))
         return 0;
     painter.setRenderHint(QPainter::Antialiasing);
-    for (int page = 0; page < best->pages(); ++page) {
+    for (int page = 0; page < layout.pages(); ++page) {
         if (page > 0 && !device.newPage())
             return 0;
         painter.save();
         painter.scale(device.logicalDpiX() / (72.0 * kPoint), device.logicalDpiY() / (72.0 * kPoint));
-        best->paint(painter, page);
+        layout.paint(painter, page);
         painter.restore();
     }
-    return painter.end() ? best->pages() : 0;
+    return painter.end() ? layout.pages() : 0;
 }
 
 int paintPages(QPagedPaintDevice& device, const document::Drawing& drawing, const study::Prediction& prediction,

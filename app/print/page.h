@@ -18,7 +18,7 @@ namespace tapward::app::print {
 enum class PaperSize { Letter, A4 };
 
 /// The margin that paintPages() asks of the device.
-inline constexpr double kMargin_pt = 34;
+inline constexpr double kMargin_pt = 30;
 
 /// Paints the customer's page on a printer, a preview or a PDF: diagram with legend, title block, key
 /// answers, cautions, parts added, footnotes. Always light on white; text never under 7 pt; what does

@@ -13,6 +13,7 @@ namespace {
 
 constexpr double kColumnGap = 14 * kPoint, kGap = 6 * kPoint;
 constexpr double kLegible_pt = 3.4;      // points per module below which tags crowd each other
+constexpr double kComfortable_pt = 6.5;  // beyond it a bigger diagram is no easier to read
 constexpr double kCaption = 10 * kPoint;
 constexpr double kTitle_pt = 13, kSubtitle_pt = 8.4, kLaterTitle_pt = 9, kCell_pt = 7.8;
 constexpr double kCellPadding = 6 * kPoint;
@@ -31,23 +32,58 @@ QString severityWord(review::Severity severity)
     return QStringLiteral("Note");
 }
 
+/// "L44-L47, L49, P1": runs of three or more tags in a row are drawn together.
+QString tagList(const std::vector<std::string>& tags)
+{
+    struct Split {
+        QString letters;
+        int number;
+    };
+    const auto split = [](const QString& tag) {
+        qsizetype digits = tag.size();
+        while (digits > 0 && tag[digits - 1].isDigit())
+            --digits;
+        const bool plain = digits < tag.size() && tag[digits] != QLatin1Char('0') && tag.size() - digits < 7;
+        return plain ? Split{tag.left(digits), tag.mid(digits).toInt()} : Split{tag, -1};
+    };
+    QStringList words;
+    for (std::size_t i = 0; i < tags.size();) {
+        const Split first = split(text(tags[i]));
+        std::size_t end = i + 1;
+        while (first.number >= 0 && end < tags.size()) {
+            const Split next = split(text(tags[end]));
+            if (next.letters != first.letters || next.number != first.number + int(end - i))
+                break;
+            ++end;
+        }
+        if (end - i >= 3) {
+            words << text(tags[i]) + QChar(0x2013) + text(tags[end - 1]);
+            i = end;
+        } else {
+            words << text(tags[i++]);
+        }
+    }
+    return words.join(QStringLiteral(", "));
+}
+
 QString money(double amount, UnitSystem units) { return text(show({amount, Quantity::Money}, units)); }
 
 }  // namespace
 
 PageLayout::PageLayout(const document::Drawing& drawing, const report::PageContent& content,
-                       const std::vector<review::Finding>& findings, UnitSystem units, QSizeF sheet)
+                       const std::vector<review::Finding>& findings, UnitSystem units, QSizeF sheet,
+                       double text_pt)
     : m_sheet(sheet), m_columns(sheet.width() > sheet.height() ? 3 : 2)
 {
     m_columnWidth = (sheet.width() - (m_columns - 1) * kColumnGap) / m_columns;
     makeHeader(content, drawing.job.sampleFigures);
-    makeTexts(drawing, content, findings, units);
+    makeTexts(drawing, content, findings, units, text_pt);
     m_legend = std::make_unique<Legend>(drawing, sheet.width() - 2 * kGap);
 
     // Everything on one page, if the diagram stays legible; else the diagram takes what it needs of the
     // first page and the texts run on.
     const double room = sheet.height() - m_headerHeight;
-    const double around = m_legend->height() + kCaption + 3 * kGap;  // frame, caption and gap to the texts
+    const double around = m_legend->height() + kCaption + 2 * kGap;  // frame, caption and gap to the texts
     const QSizeF widest(sheet.width() - 2 * kGap, room - around);
     double textHeight = leastHeight(0, room - around).value_or(room);
     m_picture = std::make_unique<Picture>(drawing, units, QSizeF(widest.width(), std::max(0.0, widest.height() - textHeight)));
@@ -81,7 +117,7 @@ void PageLayout::makeHeader(const report::PageContent& content, bool sample)
     for (const auto& [label, value] : content.titleBlock) {
         const QString words = text(value).simplified();
         if (QFontMetricsF(pageFont(kCell_pt)).horizontalAdvance(words) > longest)
-            m_longTexts << text(label) + QStringLiteral(": ") + text(value);
+            m_longTexts << (label == "Notes" ? QString() : text(label) + QStringLiteral(": ")) + text(value);
         else if (!words.isEmpty())
             m_titleBlock.push_back({text(label), words, 0});
     }
@@ -110,9 +146,9 @@ void PageLayout::makeHeader(const report::PageContent& content, bool sample)
 }
 
 void PageLayout::makeTexts(const document::Drawing& drawing, const report::PageContent& content,
-                           const std::vector<review::Finding>& findings, UnitSystem units)
+                           const std::vector<review::Finding>& findings, UnitSystem units, double text_pt)
 {
-    Column column(m_columnWidth);
+    Column column(m_columnWidth, text_pt);
     if (!content.answers.empty())
         column.heading(QStringLiteral("Predicted"));
     for (const report::AnswerLine& answer : content.answers) {
@@ -155,12 +191,9 @@ void PageLayout::makeTexts(const document::Drawing& drawing, const report::PageC
     if (!parts.lines.empty()) {
         column.heading(QStringLiteral("Added parts (%1)").arg(text(drawing.job.currency)));
         for (const report::PartLine& line : parts.lines) {
-            QStringList tags;
-            for (const std::string& tag : line.tags)
-                tags << text(tag);
             const QString count = line.metres ? text(show({line.quantity, Quantity::Length}, units))
                                               : text(showNumber({line.quantity, Quantity::None}, units));
-            column.part(count, text(line.item), tags.join(QStringLiteral(", ")),
+            column.part(count, text(line.item), tagList(line.tags),
                         line.unitPrice > 0 ? money(line.price(), units) : QStringLiteral("not priced"));
         }
         column.rule();
@@ -298,6 +331,28 @@ void PageLayout::paint(QPainter& painter, int page) const
     for (const Placed& placed : m_placed)
         if (placed.page == page)
             m_strips[placed.strip].paint(painter, placed.at);
+}
+
+TurnedLayout layOut(QPageLayout paper, const document::Drawing& drawing, const report::PageContent& content,
+                    const std::vector<review::Finding>& findings, UnitSystem units,
+                    std::optional<QPageLayout::Orientation> orientation)
+{
+    const auto ease = [](const PageLayout& layout) { return std::min(layout.pictureScale(), kComfortable_pt); };
+    TurnedLayout best;
+    for (const auto candidate : {QPageLayout::Portrait, QPageLayout::Landscape}) {
+        if (orientation && *orientation != candidate)
+            continue;
+        paper.setOrientation(candidate);
+        const QSizeF sheet = paper.paintRect(QPageLayout::Point).size() * kPoint;
+        for (const double text_pt : {8.2, 7.8, 7.4, 7.0}) {
+            auto layout = std::make_unique<PageLayout>(drawing, content, findings, units, sheet, text_pt);
+            if (!best.layout || layout->pages() < best.layout->pages() ||
+                (layout->pages() == best.layout->pages() &&
+                 ease(*layout) > 1.02 * ease(*best.layout)))
+                best = {std::move(layout), candidate};
+        }
+    }
+    return best;
 }
 
 }  // namespace tapward::app::print

@@ -22,9 +22,10 @@ namespace tapward::app::print {
 /// further pages. All measures in tenths of a point, inside the margins.
 class PageLayout {
 public:
-    /// @param sheet  room inside the margins
+    /// @param sheet    room inside the margins
+    /// @param text_pt  letters of the running text, 7 or more
     PageLayout(const document::Drawing& drawing, const report::PageContent& content,
-               const std::vector<review::Finding>& findings, UnitSystem units, QSizeF sheet);
+               const std::vector<review::Finding>& findings, UnitSystem units, QSizeF sheet, double text_pt);
 
     int pages() const { return m_pages; }
     /// Points per module of the diagram: the bigger, the easier to read.
@@ -40,7 +41,7 @@ private:
     };
     void makeHeader(const report::PageContent& content, bool sample);
     void makeTexts(const document::Drawing& drawing, const report::PageContent& content,
-                   const std::vector<review::Finding>& findings, UnitSystem units);
+                   const std::vector<review::Finding>& findings, UnitSystem units, double text_pt);
     /// Fills the columns of one page from strip `from`; returns the first strip that did not fit.
     std::size_t fill(std::size_t from, double height, int page, double top, std::vector<Placed>* placed) const;
     /// Least column height that takes everything from `from` on, or nothing if `most` is too little.
@@ -67,5 +68,15 @@ private:
     std::unique_ptr<Legend> m_legend;
     QRectF m_pictureFrame;
 };
+
+/// The page on one paper with the fewest pages, then the biggest diagram, then the biggest letters: so turned,
+/// unless asked for, and with texts of 7 to 8.2 pt.
+struct TurnedLayout {
+    std::unique_ptr<PageLayout> layout;
+    QPageLayout::Orientation orientation = QPageLayout::Portrait;
+};
+TurnedLayout layOut(QPageLayout paper, const document::Drawing& drawing, const report::PageContent& content,
+                    const std::vector<review::Finding>& findings, UnitSystem units,
+                    std::optional<QPageLayout::Orientation> orientation = {});
 
 }  // namespace tapward::app::print

@@ -11,8 +11,9 @@ namespace tapward::app::print {
 namespace {
 
 constexpr double kLargestScale_pt = 10.0;  // points per module: beyond it a small drawing only looks coarse
-constexpr double kLabel_pt = 7.2;
-constexpr double kRow = 13 * kPoint, kSample = 19 * kPoint, kSampleGap = 4 * kPoint, kItemGap = 12 * kPoint;
+constexpr double kHopeless_pt = 1.0;  // no room worth the name
+constexpr double kLabel_pt = 7.8;  // tags; lengths beside pipes are written at nine tenths of it
+constexpr double kRow = 12 * kPoint, kSample = 19 * kPoint, kSampleGap = 4 * kPoint, kItemGap = 12 * kPoint;
 
 }  // namespace
 
@@ -33,7 +34,7 @@ Picture::Picture(const document::Drawing& drawing, UnitSystem units, QSizeF spac
         const double fitting = std::min({across, down, scale});
         const bool settled = fitting > scale * 0.999;
         scale = fitting;
-        if (settled)
+        if (settled || scale < kHopeless_pt)
             break;
     }
     m_scale = scale;

@@ -14,8 +14,7 @@
 namespace tapward::app::print {
 namespace {
 
-constexpr double kText_pt = 7.6;
-constexpr double kGap = 2.2 * kPoint;
+constexpr double kGap = 1.8 * kPoint;
 constexpr int kKeptLines = 8;  // longer paragraphs may be cut between columns
 
 QColor inkColour() { return QColor(0x11, 0x11, 0x11); }
@@ -150,6 +149,11 @@ void paintSign(QPainter& painter, QPointF topLeft, double size, review::Severity
     painter.restore();
 }
 
+Column::Column(double width, double text_pt)
+    : m_width(width), m_text_pt(text_pt), m_small_pt(std::max(kSmallest_pt, 0.92 * text_pt))
+{
+}
+
 void Column::add(const Lines& lines, double indent, QColor colour, double gapAfter, bool keepWithNext,
                  std::function<void(QPainter&, QPointF)> beside)
 {
@@ -170,7 +174,7 @@ void Column::add(const Lines& lines, double indent, QColor colour, double gapAft
 
 void Column::heading(const QString& text)
 {
-    const QFont font = pageFont(8.4, true);
+    const QFont font = pageFont(1.1 * m_text_pt + 0.4, true);
     const double width = m_width, lineHeight = QFontMetricsF(font).height();
     m_strips.push_back({lineHeight + 4.5 * kPoint, true, [=](QPainter& painter, QPointF at) {
                             paintLine(painter, at + QPointF(0, 1.5 * kPoint), width, text, font, inkColour());
@@ -182,36 +186,42 @@ void Column::heading(const QString& text)
 
 void Column::answer(const QString& label, const QString& value, const QString& note)
 {
-    const QFont plain = pageFont(kText_pt), bold = pageFont(kText_pt, true);
-    const QFontMetricsF metrics(bold);
-    const double valueWidth = metrics.horizontalAdvance(value), gap = 6 * kPoint;
-    const bool noted = !note.isEmpty();
+    const QFont plain = pageFont(m_text_pt), bold = pageFont(m_text_pt, true), small = pageFont(m_small_pt);
+    const double valueWidth = QFontMetricsF(bold).horizontalAdvance(value), gap = 6 * kPoint;
+    const double labelWidth = QFontMetricsF(plain).horizontalAdvance(label);
+    const double noteWidth = QFontMetricsF(small).horizontalAdvance(note);
+    // A short note stands between label and value; a longer one has its own lines below.
+    const bool inLine = !note.isEmpty() && !note.contains(QLatin1Char('\n')) && labelWidth + noteWidth + valueWidth + 2 * gap < m_width;
+    const bool below = !note.isEmpty() && !inLine;
     if (valueWidth < m_width * 0.6) {
         const double x = m_width - valueWidth;
-        add(Lines(label, plain, x - gap), 0, inkColour(), noted ? 0 : kGap, noted, [=](QPainter& painter, QPointF at) {
+        const double drop = QFontMetricsF(plain).ascent() - QFontMetricsF(small).ascent();
+        add(Lines(label, plain, x - gap), 0, inkColour(), below ? 0 : kGap, below, [=](QPainter& painter, QPointF at) {
             paintLine(painter, at + QPointF(x, 0), valueWidth + kPoint, value, bold, inkColour());
+            if (inLine)
+                paintLine(painter, at + QPointF(labelWidth + gap, drop), noteWidth + kPoint, note, small, quietColour());
         });
     } else {
         add(Lines(label, plain, m_width), 0, inkColour(), 0, true);
-        add(Lines(value, bold, m_width), 0, inkColour(), noted ? 0 : kGap, noted);
+        add(Lines(value, bold, m_width), 0, inkColour(), below ? 0 : kGap, below);
     }
-    if (noted)
-        add(Lines(note, pageFont(kSmallest_pt), m_width), 0, quietColour(), kGap);
+    if (below)
+        add(Lines(note, small, m_width), 0, quietColour(), kGap);
 }
 
 void Column::sign(review::Severity severity, const QString& word, const QString& text)
 {
     const QString whole = word + QStringLiteral(". ") + text;
-    const double size = 8.2 * kPoint, indent = 11.5 * kPoint;
-    add(Lines(whole, pageFont(kText_pt), m_width - indent, int(word.size()) + 1), indent, inkColour(), kGap, false,
+    const double size = 1.1 * m_text_pt * kPoint, indent = size + 3.4 * kPoint;
+    add(Lines(whole, pageFont(m_text_pt), m_width - indent, int(word.size()) + 1), indent, inkColour(), kGap, false,
         [=](QPainter& painter, QPointF at) { paintSign(painter, at + QPointF(0, 0.4 * kPoint), size, severity); });
 }
 
 void Column::part(const QString& count, const QString& item, const QString& tags, const QString& price, bool bold)
 {
-    const QFont font = pageFont(kText_pt, bold);
+    const QFont font = pageFont(m_text_pt, bold);
     const QFontMetricsF metrics(font);
-    const double countWidth = 32 * kPoint, gap = 5 * kPoint;
+    const double countWidth = metrics.horizontalAdvance(QStringLiteral("104.0 ft")), gap = 5 * kPoint;
     const double priceWidth = std::min(m_width * 0.35, std::max(38 * kPoint, metrics.horizontalAdvance(price) + kPoint));
     const double x = m_width - priceWidth, width = m_width;
     const double indent = count.isEmpty() ? 0 : countWidth + gap;
@@ -225,10 +235,10 @@ void Column::part(const QString& count, const QString& item, const QString& tags
         });
 }
 
-void Column::paragraph(const QString& text, double size_pt)
+void Column::paragraph(const QString& text)
 {
     for (const QString& line : text.split(QLatin1Char('\n'), Qt::SkipEmptyParts))
-        add(Lines(line, pageFont(size_pt), m_width), 0, quietColour(), kGap);
+        add(Lines(line, pageFont(m_small_pt), m_width), 0, quietColour(), kGap);
 }
 
 void Column::rule()

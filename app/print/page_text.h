@@ -57,7 +57,7 @@ void paintSign(QPainter& painter, QPointF topLeft, double size, review::Severity
 /// Turns texts into strips of one column.
 class Column {
 public:
-    explicit Column(double width) : m_width(width) {}
+    Column(double width, double text_pt);
 
     void heading(const QString& text);
     void answer(const QString& label, const QString& value, const QString& note);
@@ -65,7 +65,7 @@ public:
     void sign(review::Severity severity, const QString& word, const QString& text);
     /// One line of the parts list; `count` and `price` may be empty.
     void part(const QString& count, const QString& item, const QString& tags, const QString& price, bool bold = false);
-    void paragraph(const QString& text, double size_pt = kSmallest_pt);
+    void paragraph(const QString& text);
     void rule();
 
     std::vector<Strip> take() { return std::move(m_strips); }
@@ -76,6 +76,7 @@ private:
              std::function<void(QPainter&, QPointF)> beside = {});
 
     double m_width;
+    double m_text_pt, m_small_pt;
     std::vector<Strip> m_strips;
 };
 

@@ -1,19 +1,25 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QFontMetricsF>
-#include <QPagedPaintDevice>
+#include <QPageLayout>
+#include <QPaintDevice>
 #include <QPaintEngine>
+#include <QPainter>
+#include <QPainterPath>
 #include <QRectF>
 #include <QString>
 #include <QTransform>
+#include <cmath>
 #include <vector>
+
+#include "print/page.h"
+#include "print/page_layout.h"
 
 namespace tapward::app {
 
 /// A paper that remembers what is written on it: each text with its letter size and place in points from
 /// the paper's corner, and whether anything else than vectors came.
-class Recorder final : public QPagedPaintDevice {
+class Recorder final : public QPaintDevice {
 public:
     struct Written {
         int page;
@@ -23,27 +29,38 @@ public:
     };
 
     explicit Recorder(QPageSize::PageSizeId paper)
+        : m_paper(QPageSize(paper), QPageLayout::Portrait,
+                  QMarginsF(print::kMargin_pt, print::kMargin_pt, print::kMargin_pt, print::kMargin_pt), QPageLayout::Point)
     {
-        setPageSize(QPageSize(paper));
     }
 
-    bool newPage() override
+    /// Lays the page out and takes it down. @return the number of pages
+    int take(const document::Drawing& drawing, const report::PageContent& content,
+             const std::vector<review::Finding>& findings, UnitSystem units)
     {
-        ++m_page;
-        return true;
+        const print::TurnedLayout turned = print::layOut(m_paper, drawing, content, findings, units);
+        m_paper.setOrientation(turned.orientation);
+        QPainter painter(this);
+        for (m_page = 0; m_page < turned.layout->pages(); ++m_page) {
+            painter.save();
+            painter.scale(kDpi / (72 * print::kPoint), kDpi / (72 * print::kPoint));
+            turned.layout->paint(painter, m_page);
+            painter.restore();
+        }
+        return turned.layout->pages();
     }
+
     QPaintEngine* paintEngine() const override { return &m_engine; }
+    QRectF paper_pt() const { return m_paper.fullRect(QPageLayout::Point); }
 
     std::vector<Written> written;
     std::vector<QRectF> painted;  ///< everything, in points from the paper's corner
     int bitmaps = 0;
 
-    QRectF paper_pt() const { return pageLayout().fullRect(QPageLayout::Point); }
-
 protected:
     int metric(PaintDeviceMetric metric) const override
     {
-        const QSizeF size = pageLayout().paintRect(QPageLayout::Inch).size() * kDpi;
+        const QSizeF size = m_paper.paintRect(QPageLayout::Inch).size() * kDpi;
         switch (metric) {
         case PdmWidth: return int(size.width());
         case PdmHeight: return int(size.height());
@@ -63,6 +80,7 @@ protected:
 
 private:
     static constexpr int kDpi = 1200;
+    friend class Engine;
 
     class Engine final : public QPaintEngine {
     public:
@@ -73,8 +91,6 @@ private:
         {
             if (state.state() & DirtyTransform)
                 m_transform = state.transform();
-            if (state.state() & DirtyPen)
-                m_pen = state.pen();
         }
         void drawPath(const QPainterPath& path) override { keep(path.boundingRect()); }
         void drawPolygon(const QPointF* points, int count, PolygonDrawMode) override
@@ -104,7 +120,7 @@ private:
         QRectF keep(const QRectF& box)
         {
             const QRectF device = m_transform.mapRect(box);
-            const QPointF corner = m_recorder.pageLayout().paintRect(QPageLayout::Point).topLeft();
+            const QPointF corner = m_recorder.m_paper.paintRect(QPageLayout::Point).topLeft();
             const double toPoint = 72.0 / kDpi;
             const QRectF placed(device.topLeft() * toPoint + corner, device.size() * toPoint);
             m_recorder.painted.push_back(placed);
@@ -113,10 +129,10 @@ private:
 
         Recorder& m_recorder;
         QTransform m_transform;
-        QPen m_pen;
     };
 
     mutable Engine m_engine{*this};
+    QPageLayout m_paper;
     int m_page = 0;
 };
 
