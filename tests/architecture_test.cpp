@@ -69,7 +69,8 @@ std::vector<std::pair<std::string, std::vector<std::string>>> roomsIn(const std:
 }
 
 /// Needs carry through; a need that is not declared before its user is reported in `wrong`.
-Rooms closed(const std::vector<std::pair<std::string, std::vector<std::string>>>& declared, std::vector<std::string>& wrong)
+Rooms closed(const std::vector<std::pair<std::string, std::vector<std::string>>>& declared,
+             std::vector<std::string>& wrong)
 {
     Rooms rooms;
     for (const auto& [room, needs] : declared) {
@@ -116,7 +117,8 @@ bool isSource(const fs::path& path)
 {
     const std::string name = path.filename().string();
     static const std::set<std::string> extensions{".h", ".cpp", ".cmake", ".sh", ".py"};
-    static const std::set<std::string> names{"CMakeLists.txt", "start", "run", "packages", ".clang-format", ".clang-tidy"};
+    static const std::set<std::string> names{"CMakeLists.txt", "start",         "run",
+                                             "packages",       ".clang-format", ".clang-tidy"};
     return extensions.count(path.extension().string()) || names.count(name);
 }
 
@@ -179,9 +181,10 @@ Rooms appRooms()
 TEST_CASE("the checker of this file sees a wrong arrow, Qt and a missing licence line", "[architecture]")
 {
     std::vector<std::string> wrong;
-    const Rooms rooms = closed(roomsIn("tapward_room(base SOURCES a.cpp)\ntapward_room(water NEEDS base\n SOURCES b.cpp)\n"
-                                       "tapward_room(network NEEDS water SOURCES c.cpp LINK Eigen3::Eigen)"),
-                               wrong);
+    const Rooms rooms =
+        closed(roomsIn("tapward_room(base SOURCES a.cpp)\ntapward_room(water NEEDS base\n SOURCES b.cpp)\n"
+                       "tapward_room(network NEEDS water SOURCES c.cpp LINK Eigen3::Eigen)"),
+               wrong);
     CHECK(wrong.empty());
     CHECK(rooms.at("network") == std::set<std::string>{"base", "water"});
     CHECK(missingArrows("#include \"base/units.h\"\n#include <vector>\n", "network", rooms).empty());
@@ -284,11 +287,12 @@ TEST_CASE("every source file names its licence on its first line", "[architectur
 
 TEST_CASE("the top folder holds only what the plan names", "[architecture]")
 {
-    static const std::set<std::string> allowed{
-        ".ci", ".clang-format", ".clang-tidy", ".git", ".gitattributes", ".gitignore", "CMakeLists.txt", "CMakePresets.json",
-        "CMakeUserPresets.json", "DEVELOPERS.md", "LICENSE", "README.md", "app", "core", "resources", "samples", "tests",
+    static const std::set<std::string> allowed{".ci", ".clang-format", ".clang-tidy", ".git", ".gitattributes",
+                                               ".gitignore", "CMakeLists.txt", "CMakePresets.json",
+                                               "CMakeUserPresets.json", "DEVELOPERS.md", "LICENSE", "README.md", "app",
+                                               "core", "resources", "samples", "tests",
         // made by tools, not kept
-        ".cache", "compile_commands.json"};
+                                               ".cache", "compile_commands.json"};
     for (const auto& entry : fs::directory_iterator(kRoot)) {
         const std::string name = entry.path().filename().string();
         if (name.rfind("build", 0) == 0 || entry.path().extension() == ".user")

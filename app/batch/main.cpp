@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <CLI/CLI.hpp>
-#include <QByteArray>
-#include <QGuiApplication>
-#include <QSaveFile>
 #include <algorithm>
+#include <CLI/CLI.hpp>
 #include <cstdio>
 #include <filesystem>
 #include <optional>
+#include <QByteArray>
+#include <QGuiApplication>
+#include <QSaveFile>
 #include <string>
 
 #include "document/file.h"
@@ -53,9 +53,10 @@ int refuse(const std::string& where, const Problem& problem, UnitSystem units)
 int print(const std::string& text, int exitCode)
 {
     const bool written = std::fwrite(text.data(), 1, text.size(), stdout) == text.size() && std::fflush(stdout) == 0;
-    return written ? exitCode
-                   : refuse("", {"The answer could not be written.", "Check the disk or the program it is piped into.", {}},
-                            UnitSystem::Us);
+    return written
+               ? exitCode
+               : refuse("", {"The answer could not be written.", "Check the disk or the program it is piped into.", {}},
+                        UnitSystem::Us);
 }
 
 Result<study::Prediction> predict(const document::Drawing& drawing, const std::string& onlyCase = {})
@@ -110,7 +111,8 @@ int showPrediction(const Asked& asked, const document::Drawing& drawing)
         return print(report::predictionJson(drawing, *prediction, name), exitCode);
     }
     if (asked.csv) {
-        return print(prediction->cases.empty() ? std::string() : report::seriesCsv(prediction->cases.front(), asked.units),
+        return print(prediction->cases.empty() ? std::string()
+                                               : report::seriesCsv(prediction->cases.front(), asked.units),
                      exitCode);
     }
     return print(report::table(drawing, *prediction, asked.units), exitCode);

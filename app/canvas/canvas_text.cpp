@@ -3,8 +3,10 @@
 
 #include <QFont>
 #include <QFontMetricsF>
+#include <QHash>
 #include <QPainter>
 #include <QPointF>
+#include <utility>
 
 namespace tapward::app {
 
@@ -22,12 +24,25 @@ QFont bigFont(bool bold)
     return font;
 }
 
+/// Widths at kPixels. Measuring is dear and the same words come again with every layout.
+double bigWidth(const QString& text, bool bold)
+{
+    static QHash<std::pair<QString, bool>, double> known;
+    static QString family;
+    if (const QString now = QFont().family(); now != family || known.size() > 20000) {
+        known.clear();
+        family = now;
+    }
+    const auto key = std::pair(text, bold);
+    auto found = known.constFind(key);
+    if (found == known.constEnd())
+        found = known.insert(key, QFontMetricsF(bigFont(bold)).horizontalAdvance(text));
+    return *found;
+}
+
 }  // namespace
 
-double textWidth(const QString& text, double size, bool bold)
-{
-    return QFontMetricsF(bigFont(bold)).horizontalAdvance(text) * size / kPixels;
-}
+double textWidth(const QString& text, double size, bool bold) { return bigWidth(text, bold) * size / kPixels; }
 
 void drawText(QPainter& painter, const QPointF& baseline, const QString& text, double size, bool bold)
 {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "canvas/canvas_view.h"
 
+#include <algorithm>
+#include <cmath>
 #include <QEvent>
 #include <QKeyEvent>
 #include <QMouseEvent>
@@ -9,8 +11,6 @@
 #include <QScrollBar>
 #include <QTimerEvent>
 #include <QWheelEvent>
-#include <algorithm>
-#include <cmath>
 #include <utility>
 
 #include "canvas/heat_painter.h"
@@ -26,7 +26,8 @@ constexpr int kEdge = 18;         // pixels from the edge where a drag scrolls
 
 }  // namespace
 
-CanvasView::CanvasView(Session& session, QWidget* parent) : QGraphicsView(parent), m_session(session), m_tool(&m_idleTool)
+CanvasView::CanvasView(Session& session, QWidget* parent)
+    : QGraphicsView(parent), m_session(session), m_tool(&m_idleTool)
 {
     setScene(&m_scene);
     m_scene.setSceneRect(-kWorld, -kWorld, 2 * kWorld, 2 * kWorld);
@@ -222,25 +223,13 @@ void CanvasView::pan(const QPointF& pixels)
     verticalScrollBar()->setValue(verticalScrollBar()->value() - static_cast<int>(std::lround(pixels.y())));
 }
 
-void CanvasView::setZoom(double zoom)
-{
-    zoomAbout(QRectF(viewport()->rect()).center(), zoom);
-}
+void CanvasView::setZoom(double zoom) { zoomAbout(QRectF(viewport()->rect()).center(), zoom); }
 
-void CanvasView::zoomIn()
-{
-    setZoom(zoom() * kZoomStep * kZoomStep);
-}
+void CanvasView::zoomIn() { setZoom(zoom() * kZoomStep * kZoomStep); }
 
-void CanvasView::zoomOut()
-{
-    setZoom(zoom() / (kZoomStep * kZoomStep));
-}
+void CanvasView::zoomOut() { setZoom(zoom() / (kZoomStep * kZoomStep)); }
 
-void CanvasView::resetZoom()
-{
-    setZoom(1.0);
-}
+void CanvasView::resetZoom() { setZoom(1.0); }
 
 void CanvasView::fitDrawing()
 {
@@ -298,10 +287,7 @@ void CanvasView::setGridShown(bool on)
     viewport()->update();
 }
 
-void CanvasView::setSnaps(bool on)
-{
-    m_snaps = on;
-}
+void CanvasView::setSnaps(bool on) { m_snaps = on; }
 
 // --- events ---
 
@@ -480,9 +466,10 @@ void CanvasView::paintGrid(QPainter& painter, const QRectF& rect) const
     painter.setRenderHint(QPainter::Antialiasing, true);
 }
 
-void CanvasView::paintSelection(QPainter& painter, document::PartId id, const QColor& colour, double pixels) const
+void CanvasView::paintSelection(QPainter& painter, document::PartId id, const QColor& colour, double pixels,
+                                const DrawingLayout& layout) const
 {
-    if (const auto* symbol = m_layout.symbol(id)) {
+    if (const auto* symbol = layout.symbol(id)) {
         const double off = toUnits(4);
         QPen pen(colour, toUnits(pixels));
         painter.setPen(pen);
@@ -490,7 +477,7 @@ void CanvasView::paintSelection(QPainter& painter, document::PartId id, const QC
         fill.setAlpha(28);
         painter.setBrush(fill);
         painter.drawRoundedRect(symbol->box().adjusted(-off, -off, off, off), toUnits(4), toUnits(4));
-    } else if (const auto* pipe = m_layout.pipe(id)) {
+    } else if (const auto* pipe = layout.pipe(id)) {
         QColor halo = colour;
         halo.setAlpha(110);
         QPen pen(halo, std::max(toUnits(9), 6.0));
@@ -509,9 +496,9 @@ void CanvasView::drawForeground(QPainter* painter, const QRectF&)
     for (const auto& number : m_layout.numbers)
         paintNumber(*painter, number, m_options);
     for (const auto id : m_session.selection())
-        paintSelection(*painter, id, theme.selection, hasFocus() ? 2.0 : 1.2);
+        paintSelection(*painter, id, theme.selection, hasFocus() ? 2.0 : 1.2, m_layout);
     for (const auto id : m_overlay.joinTargets)
-        paintSelection(*painter, id, theme.target, 3.0);
+        paintSelection(*painter, id, theme.target, 3.0, layoutOfDrawing());  // the pipe as it is, whole
     if (m_pointedOut != document::kNoPart) {
         QPointF at;
         if (const auto* symbol = m_layout.symbol(m_pointedOut))

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QBasicTimer>
-#include <QGraphicsScene>
-#include <QGraphicsView>
 #include <map>
 #include <memory>
 #include <optional>
+#include <QBasicTimer>
+#include <QGraphicsScene>
+#include <QGraphicsView>
 #include <set>
 #include <vector>
 
@@ -103,7 +103,8 @@ private:
     void pan(const QPointF& pixels);
     void updateCursor();
     void paintGrid(QPainter& painter, const QRectF& rect) const;
-    void paintSelection(QPainter& painter, document::PartId id, const QColor& colour, double pixels) const;
+    void paintSelection(QPainter& painter, document::PartId id, const QColor& colour, double pixels,
+                        const DrawingLayout& layout) const;
 
     Session& m_session;
     QGraphicsScene m_scene;

@@ -15,6 +15,11 @@ using document::PartId;
 
 constexpr double kHop = 3.2;  // radius of the half-round hop, canvas units
 
+struct Crossing {
+    double x;
+    std::size_t under;  // index of the pipe below
+};
+
 struct Segment {
     std::size_t pipe;
     QPointF a, b;
@@ -23,11 +28,11 @@ struct Segment {
 };
 
 /// Where the horizontal piece is crossed by vertical pieces of other pipes, away from both pieces' ends.
-std::vector<double> crossings(const Segment& level, const std::vector<Segment>& upright)
+std::vector<Crossing> crossings(const Segment& level, const std::vector<Segment>& upright)
 {
     const double left = std::min(level.a.x(), level.b.x()) + kHop;
     const double right = std::max(level.a.x(), level.b.x()) - kHop;
-    std::vector<double> result;
+    std::vector<Crossing> result;
     for (const auto& other : upright) {
         const double x = other.a.x();
         if (other.pipe == level.pipe || x <= left || x >= right)
@@ -35,9 +40,9 @@ std::vector<double> crossings(const Segment& level, const std::vector<Segment>& 
         const double top = std::min(other.a.y(), other.b.y());
         const double bottom = std::max(other.a.y(), other.b.y());
         if (level.a.y() > top + 0.5 && level.a.y() < bottom - 0.5)
-            result.push_back(x);
+            result.push_back({x, other.pipe});
     }
-    std::sort(result.begin(), result.end());
+    std::ranges::sort(result, {}, &Crossing::x);
     return result;
 }
 
@@ -54,8 +59,8 @@ void addHops(QPainterPath& path, const Segment& level, std::vector<double> at)
             ++last;
         const double from = at[i] - sign * kHop, to = at[last] + sign * kHop;
         path.lineTo(from, level.a.y());
-        path.arcTo(QRectF(std::min(from, to), level.a.y() - kHop, std::abs(to - from), 2 * kHop),
-                   rightward ? 180 : 0, rightward ? -180 : 180);
+        path.arcTo(QRectF(std::min(from, to), level.a.y() - kHop, std::abs(to - from), 2 * kHop), rightward ? 180 : 0,
+                   rightward ? -180 : 180);
         i = last + 1;
     }
     path.lineTo(level.b);
@@ -77,9 +82,15 @@ void buildPaths(std::vector<PipeShape>& pipes)
         pipe.path.moveTo(pipe.corners.front());
         for (std::size_t i = 0; i + 1 < pipe.corners.size(); ++i) {
             const Segment segment{p, pipe.corners[i], pipe.corners[i + 1]};
-            if (segment.horizontal())
-                addHops(pipe.path, segment, crossings(segment, upright));
-            else
+            if (segment.horizontal()) {
+                std::vector<double> hops;
+                for (const auto& [x, under] : crossings(segment, upright)) {
+                    hops.push_back(x);
+                    pipe.over.emplace_back(x, segment.a.y());
+                    pipes[under].under.emplace_back(x, segment.a.y());
+                }
+                addHops(pipe.path, segment, std::move(hops));
+            } else
                 pipe.path.lineTo(segment.b);
         }
     }
@@ -117,7 +128,7 @@ void addBridge(const Drawing& drawing, const Part& absent, const std::map<PartId
 bool operator==(const PipeShape& a, const PipeShape& b)
 {
     return a.id == b.id && a.stage == b.stage && a.trace.use == b.trace.use && a.trace.direction == b.trace.direction
-        && a.corners == b.corners && a.loose == b.loose && a.path == b.path;
+           && a.corners == b.corners && a.loose == b.loose && a.path == b.path && a.under == b.under;
 }
 
 QRectF SymbolShape::box() const
@@ -140,15 +151,9 @@ const SymbolShape* DrawingLayout::symbol(PartId id) const
     return found == symbols.end() ? nullptr : &*found;
 }
 
-QPointF toCanvas(const document::Point& point)
-{
-    return {point.x * kModule, point.y * kModule};
-}
+QPointF toCanvas(const document::Point& point) { return {point.x * kModule, point.y * kModule}; }
 
-document::Point toDrawing(const QPointF& point)
-{
-    return {point.x() / kModule, point.y() / kModule};
-}
+document::Point toDrawing(const QPointF& point) { return {point.x() / kModule, point.y() / kModule}; }
 
 QStringList shownValues(const Part& part, UnitSystem units)
 {
@@ -204,7 +209,14 @@ DrawingLayout layoutOf(const Drawing& drawing, const PaintOptions& options)
             continue;
         }
         if (kind.isPipe) {
-            PipeShape pipe{.id = part.id, .stage = part.stage, .trace = traces.at(part.id), .corners = {}, .path = {}, .loose = {}};
+            PipeShape pipe{.id = part.id,
+                           .stage = part.stage,
+                           .trace = traces.at(part.id),
+                           .corners = {},
+                           .path = {},
+                           .loose = {},
+                           .over = {},
+                           .under = {}};
             for (const auto& corner : document::route(drawing, part))
                 pipe.corners.push_back(toCanvas(corner));
             for (std::size_t end = 0; end < 2; ++end)
@@ -212,8 +224,14 @@ DrawingLayout layoutOf(const Drawing& drawing, const PaintOptions& options)
             layout.pipes.push_back(std::move(pipe));
             continue;
         }
-        SymbolShape symbol{.id = part.id, .kind = &kind, .stage = part.stage, .at = toCanvas(part.at), .turn = part.turn,
-                           .flipped = part.flipped, .openPorts = {}, .text = noteText(part, kind)};
+        SymbolShape symbol{.id = part.id,
+                           .kind = &kind,
+                           .stage = part.stage,
+                           .at = toCanvas(part.at),
+                           .turn = part.turn,
+                           .flipped = part.flipped,
+                           .openPorts = {},
+                           .text = noteText(part, kind)};
         for (const auto& port : kind.ports)
             if (!port.optional && taken.count({part.id, std::string(port.id)}) == 0)
                 symbol.openPorts.push_back(toCanvas(document::portPlace(part, port)));

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <map>
 #include <QPainterPath>
 #include <QPointF>
 #include <QRectF>
 #include <QStringList>
 #include <QTransform>
-#include <map>
 #include <vector>
 
 #include "canvas/paint_drawing.h"
@@ -23,6 +23,8 @@ struct PipeShape {
     std::vector<QPointF> corners;    ///< ends included
     QPainterPath path;               ///< with hops where it passes over another pipe
     std::array<bool, 2> loose{};     ///< an end that hangs free
+    std::vector<QPointF> over;       ///< where it passes over another pipe
+    std::vector<QPointF> under;      ///< where another one passes over it
     friend bool operator==(const PipeShape& a, const PipeShape& b);
 };
 

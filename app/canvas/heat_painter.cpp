@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "canvas/heat_painter.h"
 
-#include <QPainter>
 #include <algorithm>
 #include <cmath>
+#include <QPainter>
+#include <QPainterPath>
 
 #include "canvas/canvas_text.h"
 #include "canvas/shape_painter.h"
@@ -15,6 +16,7 @@ namespace tapward::app {
 namespace {
 
 constexpr double kBand = 4.6;      // width of the coloured band, canvas units
+constexpr double kGap = 5.5;       // half the gap where it passes over another pipe
 constexpr double kStillFlow = 1e-7;  // m³/s, a tenth of a millilitre a second: drawn as standing
 
 /// A place along the corners with the way the pipe runs there.
@@ -44,6 +46,40 @@ double lengthOf(const std::vector<QPointF>& corners)
     return sum;
 }
 
+/// A band is too wide to hop: the pipe on top of a crossing leaves a gap, so that nothing looks joined.
+bool inGap(const PipeShape& pipe, const QPointF& at)
+{
+    for (const auto& place : pipe.over)
+        if (std::abs(place.x() - at.x()) < kGap && std::abs(place.y() - at.y()) < 0.5)
+            return true;
+    return false;
+}
+
+/// The pipe's line with its gaps.
+QPainterPath gappedPath(const PipeShape& pipe)
+{
+    QPainterPath path;
+    if (pipe.corners.empty())
+        return path;
+    path.moveTo(pipe.corners.front());
+    for (std::size_t i = 0; i + 1 < pipe.corners.size(); ++i) {
+        const QPointF a = pipe.corners[i], b = pipe.corners[i + 1];
+        std::vector<double> cuts;
+        for (const auto& place : pipe.over)
+            if (std::abs(place.y() - a.y()) < 0.5 && std::abs(a.y() - b.y()) < 0.01
+                && (place.x() - a.x()) * (place.x() - b.x()) < 0)
+                cuts.push_back(place.x());
+        std::ranges::sort(cuts, [&](double x, double y) { return a.x() < b.x() ? x < y : x > y; });
+        const double sign = a.x() < b.x() ? 1 : -1;
+        for (const double x : cuts) {
+            path.lineTo(x - sign * kGap, a.y());
+            path.moveTo(x + sign * kGap, a.y());
+        }
+        path.lineTo(b);
+    }
+    return path;
+}
+
 void paintBand(QPainter& painter, const PipeShape& pipe, const HeatTrack& heat, double length)
 {
     QPen pen;
@@ -60,6 +96,8 @@ void paintBand(QPainter& painter, const PipeShape& pipe, const HeatTrack& heat, 
             const double from = static_cast<double>(k) / steps, to = static_cast<double>(k + 1) / steps;
             const double share = (walked + piece * (from + to) / 2) / length;
             const auto point = static_cast<std::size_t>(std::clamp(share * heat.points, 0.0, heat.points - 1.0));
+            if (inGap(pipe, a + (b - a) * ((from + to) / 2)))
+                continue;
             pen.setColor(temperatureColour(heat.celsius[point]));
             painter.setPen(pen);
             // A hair longer than its share, so that no seams show between the colours.
@@ -77,6 +115,8 @@ void paintHatch(QPainter& painter, const PipeShape& pipe, const HeatTrack& heat,
         if (band == HeatBand::Cool)
             continue;
         const Spot spot = spotAt(pipe.corners, at);
+        if (inGap(pipe, spot.at))
+            continue;
         const QPointF across(-spot.along.y(), spot.along.x());
         painter.setPen(QPen(theme.ink, 1.1));
         if (band == HeatBand::Scalding)  // strokes that stand out on both sides of the band
@@ -118,7 +158,7 @@ void paintHeat(QPainter& painter, const PipeShape& pipe, const HeatTrack& heat, 
     edge.setCapStyle(Qt::FlatCap);
     edge.setJoinStyle(Qt::MiterJoin);
     painter.setPen(edge);
-    painter.drawPolyline(QPolygonF(QList<QPointF>(pipe.corners.begin(), pipe.corners.end())));
+    painter.drawPath(gappedPath(pipe));
     paintBand(painter, pipe, heat, length);
     paintHatch(painter, pipe, heat, length, options.theme);
     if (options.flowArrows && std::abs(heat.flow_m3s) > kStillFlow) {
@@ -162,7 +202,8 @@ void paintTemperatureScale(QPainter& painter, const QRectF& box, const PaintOpti
     for (int i = 0; i < steps; ++i) {
         const double share = (i + 0.5) / steps;
         painter.setBrush(temperatureColour(kScaleCold_C + share * (kScaleHot_C - kScaleCold_C)));
-        painter.drawRect(QRectF(bar.left() + bar.width() * i / steps, bar.top(), bar.width() / steps + 0.5, bar.height()));
+        painter.drawRect(
+            QRectF(bar.left() + bar.width() * i / steps, bar.top(), bar.width() / steps + 0.5, bar.height()));
     }
     painter.setRenderHint(QPainter::Antialiasing, true);
     painter.setBrush(Qt::NoBrush);
@@ -175,10 +216,10 @@ void paintTemperatureScale(QPainter& painter, const QRectF& box, const PaintOpti
         const QString text = QString::fromStdString(show({celsius, Quantity::Temperature}, options.units));
         const double width = textWidth(text, size);
         // The two limits lie close together: one number to the left of its mark, one to the right.
-        const double left = celsius == kScaleCold_C ? x
-            : celsius == kScaleHot_C                ? x - width
-            : celsius == review::kColdLineLimit_C   ? x - width + size * 0.4
-                                                    : x - size * 0.2;
+        const double left = celsius == kScaleCold_C               ? x
+                            : celsius == kScaleHot_C              ? x - width
+                            : celsius == review::kColdLineLimit_C ? x - width + size * 0.4
+                                                                  : x - size * 0.2;
         drawText(painter, {left, box.bottom() - size * 0.15}, text, size);
     }
     painter.restore();

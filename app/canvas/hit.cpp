@@ -1,19 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "canvas/hit.h"
 
-#include <QLineF>
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <QLineF>
 
 namespace tapward::app {
 
 namespace {
 
-double distance(const QPointF& a, const QPointF& b)
-{
-    return std::hypot(a.x() - b.x(), a.y() - b.y());
-}
+double distance(const QPointF& a, const QPointF& b) { return std::hypot(a.x() - b.x(), a.y() - b.y()); }
 
 QPointF nearestOn(const QPointF& a, const QPointF& b, const QPointF& at)
 {
@@ -117,7 +114,9 @@ std::vector<PortSpot> HitTest::openPorts() const
         const auto* part = m_drawing.find(symbol.id);
         for (const auto& port : symbol.kind->ports)
             if (m_drawing.pipeAt(symbol.id, port.id) == nullptr)
-                result.push_back({{symbol.id, std::string(port.id), {}}, document::kNoPart, 0,
+                result.push_back({{symbol.id, std::string(port.id), {}},
+                                  document::kNoPart,
+                                  0,
                                   toCanvas(document::portPlace(*part, port))});
     }
     for (const auto& pipe : m_layout.pipes)
@@ -172,7 +171,10 @@ std::vector<document::PartId> HitTest::touching(const QRectF& band) const
             result.push_back(symbol.id);
     for (const auto& pipe : m_layout.pipes)
         for (std::size_t i = 0; i + 1 < pipe.corners.size(); ++i)
-            if (QRectF(pipe.corners[i], pipe.corners[i + 1]).normalized().adjusted(-0.5, -0.5, 0.5, 0.5).intersects(band)) {
+            if (QRectF(pipe.corners[i], pipe.corners[i + 1])
+                    .normalized()
+                    .adjusted(-0.5, -0.5, 0.5, 0.5)
+                    .intersects(band)) {
                 result.push_back(pipe.id);
                 break;
             }

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <QLineF>
 #include <algorithm>
-#include <array>
 #include <cmath>
+#include <cstdint>
+#include <QLineF>
+#include <unordered_map>
 #include <utility>
 
 #include "canvas/canvas_text.h"
@@ -33,16 +34,67 @@ struct Obstacle {
     double weight;
 };
 
-double coveredBy(const QRectF& box, const std::vector<Obstacle>& obstacles)
-{
-    double sum = 0;
-    for (const auto& obstacle : obstacles) {
-        const QRectF common = box & obstacle.box;
-        if (!common.isEmpty())
-            sum += obstacle.weight * (2 + common.width() * common.height());
+/// The obstacles, filed by squares of the canvas, so that a label asks only those near it.
+class Crowd {
+public:
+    void add(const QRectF& box, double weight)
+    {
+        const auto index = m_obstacles.size();
+        m_obstacles.push_back({box, weight});
+        m_asked.push_back(0);
+        eachSquare(box, [&](std::int64_t square) { m_squares[square].push_back(index); });
     }
-    return sum;
-}
+
+    /// How much the box would cover. `onPipe`: a place on its own pipe, which does not count.
+    double coveredBy(const QRectF& box, const QPointF* onPipe = nullptr) const
+    {
+        double sum = 0;
+        bool own = onPipe != nullptr;
+        ++m_question;
+        eachSquare(box, [&](std::int64_t square) {
+            const auto found = m_squares.find(square);
+            if (found == m_squares.end())
+                return;
+            for (const auto index : found->second) {
+                if (std::exchange(m_asked[index], m_question) == m_question)
+                    continue;
+                const auto& obstacle = m_obstacles[index];
+                const QRectF common = box & obstacle.box;
+                if (common.isEmpty())
+                    continue;
+                // Of two pipes that cross here only one is its own; as obstacles they are alike.
+                if (own && obstacle.weight == kPipeWeight && obstacle.box.contains(*onPipe)) {
+                    own = false;
+                    continue;
+                }
+                sum += obstacle.weight * (2 + common.width() * common.height());
+            }
+        });
+        return sum;
+    }
+
+    static constexpr double kSymbolWeight = 1.0, kPipeWeight = 3.0, kLabelWeight = 6.0;
+
+private:
+    static constexpr double kSquare = 64;
+
+    template <class Visit>
+    static void eachSquare(const QRectF& box, Visit visit)
+    {
+        const auto left = static_cast<std::int64_t>(std::floor(box.left() / kSquare));
+        const auto right = static_cast<std::int64_t>(std::floor(box.right() / kSquare));
+        const auto top = static_cast<std::int64_t>(std::floor(box.top() / kSquare));
+        const auto bottom = static_cast<std::int64_t>(std::floor(box.bottom() / kSquare));
+        for (auto y = top; y <= bottom; ++y)
+            for (auto x = left; x <= right; ++x)
+                visit(y * (std::int64_t{1} << 32) + x);
+    }
+
+    std::vector<Obstacle> m_obstacles;
+    std::unordered_map<std::int64_t, std::vector<std::size_t>> m_squares;
+    mutable std::vector<int> m_asked;  // the last question that saw each obstacle
+    mutable int m_question = 0;
+};
 
 struct Candidate {
     QRectF box;
@@ -97,11 +149,11 @@ std::vector<Candidate> along(const PipeShape& pipe, const Size& size)
     return result;
 }
 
-const Candidate* best(const std::vector<Candidate>& candidates, const std::vector<Obstacle>& obstacles, double* cost)
+const Candidate* best(const std::vector<Candidate>& candidates, const Crowd& crowd, double* cost)
 {
     const Candidate* result = nullptr;
     for (const auto& candidate : candidates) {
-        const double now = candidate.bias + coveredBy(candidate.box, obstacles);
+        const double now = candidate.bias + crowd.coveredBy(candidate.box);
         if (result == nullptr || now < *cost) {
             result = &candidate;
             *cost = now;
@@ -110,19 +162,20 @@ const Candidate* best(const std::vector<Candidate>& candidates, const std::vecto
     return result;
 }
 
-std::vector<Obstacle> obstaclesIn(const DrawingLayout& layout)
+Crowd crowdOf(const DrawingLayout& layout)
 {
-    std::vector<Obstacle> obstacles;
+    Crowd crowd;
     for (const auto& symbol : layout.symbols)
-        obstacles.push_back({symbol.box().adjusted(1, 1, -1, -1), 1.0});
+        crowd.add(symbol.box().adjusted(1, 1, -1, -1), Crowd::kSymbolWeight);
     for (const auto& pipe : layout.pipes)
         for (std::size_t i = 0; i + 1 < pipe.corners.size(); ++i)
-            obstacles.push_back({QRectF(pipe.corners[i], pipe.corners[i + 1]).normalized().adjusted(-1.6, -1.6, 1.6, 1.6), 3.0});
-    return obstacles;
+            crowd.add(QRectF(pipe.corners[i], pipe.corners[i + 1]).normalized().adjusted(-1.6, -1.6, 1.6, 1.6),
+                      Crowd::kPipeWeight);
+    return crowd;
 }
 
 /// Numbers sit on their pipes, away from each other, from symbols and from crossings.
-void placeNumbers(const PaintOptions& options, DrawingLayout& layout, std::vector<Obstacle>& obstacles)
+void placeNumbers(const PaintOptions& options, DrawingLayout& layout, Crowd& crowd)
 {
     const double size = options.labelSize * 0.95;
     const QString widest = options.units == UnitSystem::Us ? QStringLiteral("188 °F") : QStringLiteral("88.8 °C");
@@ -143,11 +196,8 @@ void placeNumbers(const PaintOptions& options, DrawingLayout& layout, std::vecto
                 for (const double along : {0.5, 0.35, 0.65, 0.22, 0.78}) {
                     const QPointF at = a + (b - a) * along;
                     const QRectF box(at.x() - w / 2, at.y() - h / 2, w, h);
-                    double cost = std::abs(along - 0.5) * 4 + 200 / length;
-                    for (const auto& obstacle : obstacles)
-                        if (!obstacle.box.contains(at) || obstacle.weight != 3.0)  // its own pipe lies under it
-                            if (const QRectF common = box & obstacle.box; !common.isEmpty())
-                                cost += obstacle.weight * (2 + common.width() * common.height());
+                    // Its own pipe lies under it and is meant to.
+                    const double cost = std::abs(along - 0.5) * 4 + 200 / length + crowd.coveredBy(box, &at);
                     if (kept == nullptr || cost < least) {
                         least = cost;
                         best.share = total > 0 ? (walked + along * length) / total : 0.5;
@@ -159,7 +209,7 @@ void placeNumbers(const PaintOptions& options, DrawingLayout& layout, std::vecto
         }
         if (kept == nullptr)
             continue;
-        obstacles.push_back({best.box, 6.0});
+        crowd.add(best.box, Crowd::kLabelWeight);
         layout.numbers.push_back(best);
     }
 }
@@ -168,9 +218,9 @@ void placeNumbers(const PaintOptions& options, DrawingLayout& layout, std::vecto
 
 void placeLabels(const document::Drawing& drawing, const PaintOptions& options, DrawingLayout& layout)
 {
-    auto obstacles = obstaclesIn(layout);
+    auto crowd = crowdOf(layout);
     const auto add = [&](LabelShape label) {
-        obstacles.push_back({label.box.adjusted(-2.5, 0, 2.5, 0), 6.0});
+        crowd.add(label.box.adjusted(-2.5, 0, 2.5, 0), Crowd::kLabelWeight);
         layout.labels.push_back(std::move(label));
     };
     std::vector<LabelShape> open;
@@ -178,8 +228,12 @@ void placeLabels(const document::Drawing& drawing, const PaintOptions& options, 
         if (!symbol.text.isEmpty())
             continue;
         const auto* part = drawing.find(symbol.id);
-        LabelShape label{.id = symbol.id, .stage = symbol.stage, .tag = QString::fromStdString(part->tag),
-                         .values = shownValues(*part, options.units), .box = {}, .size = options.labelSize};
+        LabelShape label{.id = symbol.id,
+                         .stage = symbol.stage,
+                         .tag = QString::fromStdString(part->tag),
+                         .values = shownValues(*part, options.units),
+                         .box = {},
+                         .size = options.labelSize};
         // A join is too common to be named on the drawing; its tag is in the lists.
         if (symbol.kind->width * symbol.kind->height <= 4 && symbol.kind->shownFields.empty() && !part->label)
             continue;
@@ -198,7 +252,8 @@ void placeLabels(const document::Drawing& drawing, const PaintOptions& options, 
         LabelShape narrow = label, bare = label;
         narrow.values.clear();
         for (const auto& value : label.values)  // a number stays with its unit
-            narrow.values += value[0].isLetter() ? value.split(QLatin1Char(' ')) : QStringList{value};
+            narrow.values +=
+                !value.isEmpty() && value[0].isLetter() ? value.split(QLatin1Char(' ')) : QStringList{value};
         bare.values.clear();
         LabelShape* kept = nullptr;
         double least = 0;
@@ -207,7 +262,7 @@ void placeLabels(const document::Drawing& drawing, const PaintOptions& options, 
         for (const auto& [shape, bias] : {std::pair{&label, wide}, std::pair{&narrow, 6.0}, std::pair{&bare, 40.0}}) {
             double cost = 0;
             const auto candidates = around(symbol, labelSize(*shape));
-            const auto* place = best(candidates, obstacles, &cost);
+            const auto* place = best(candidates, crowd, &cost);
             if (kept == nullptr || cost + bias < least) {
                 least = cost + bias;
                 shape->box = place->box;
@@ -218,13 +273,15 @@ void placeLabels(const document::Drawing& drawing, const PaintOptions& options, 
         add(std::move(*kept));
     }
     if (options.snapshot != nullptr) {
-        placeNumbers(options, layout, obstacles);
+        placeNumbers(options, layout, crowd);
         return;
     }
     for (const auto& pipe : layout.pipes) {
         const auto* part = drawing.find(pipe.id);
-        LabelShape label{.id = pipe.id, .stage = pipe.stage, .tag = {}, .values = {}, .box = {}, .size = options.labelSize * 0.9};
-        label.values << (QStringList{QString::fromStdString(part->tag)} + shownValues(*part, options.units)).join(QStringLiteral("  "));
+        LabelShape label{
+            .id = pipe.id, .stage = pipe.stage, .tag = {}, .values = {}, .box = {}, .size = options.labelSize * 0.9};
+        label.values << (QStringList{QString::fromStdString(part->tag)} + shownValues(*part, options.units))
+                            .join(QStringLiteral("  "));
         const auto size = labelSize(label);
         if (part->label) {
             const QPointF middle = pipe.path.pointAtPercent(0.5) + toCanvas(*part->label);
@@ -235,7 +292,7 @@ void placeLabels(const document::Drawing& drawing, const PaintOptions& options, 
         }
         double cost = 0;
         const auto candidates = along(pipe, size);
-        const auto* place = best(candidates, obstacles, &cost);
+        const auto* place = best(candidates, crowd, &cost);
         if (place == nullptr || cost > place->bias)
             continue;  // no free place: better no length than an unreadable one
         label.box = place->box;

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "canvas/paint_drawing.h"
 
-#include <QCoreApplication>
-#include <QPainter>
 #include <algorithm>
 #include <array>
+#include <QCoreApplication>
+#include <QPainter>
 #include <set>
 
 #include "canvas/drawing_layout.h"
@@ -16,18 +16,19 @@ namespace tapward::app {
 
 namespace {
 
-QString say(const char* text)
-{
-    return QCoreApplication::translate("Legend", text);
-}
+QString say(const char* text) { return QCoreApplication::translate("Legend", text); }
 
 QString useText(PipeUse use)
 {
     switch (use) {
-    case PipeUse::Cold: return say("Cold water");
-    case PipeUse::Hot: return say("Hot water");
-    case PipeUse::Return: return say("Hot water return");
-    case PipeUse::Plain: break;
+    case PipeUse::Cold:
+        return say("Cold water");
+    case PipeUse::Hot:
+        return say("Hot water");
+    case PipeUse::Return:
+        return say("Hot water return");
+    case PipeUse::Plain:
+        break;
     }
     return say("Pipe, use not known");
 }
@@ -35,16 +36,20 @@ QString useText(PipeUse use)
 void paintLineSample(QPainter& painter, const LegendEntry& entry, const Theme& theme)
 {
     constexpr double half = 30;
-    PipeShape pipe{.id = 1, .stage = document::Stage::Existing, .trace = {entry.use, 1},
-                   .corners = {{-half, 0}, {half, 0}}, .path = {}, .loose = {}};
+    PipeShape pipe{.id = 1,
+                   .stage = document::Stage::Existing,
+                   .trace = {entry.use, 0},
+                   .corners = {{-half, 0}, {half, 0}},
+                   .path = {},
+                   .loose = {},
+                   .over = {},
+                   .under = {}};
     PaintOptions options;
     options.theme = theme;
     if (entry.sample == LegendEntry::Sample::AddedLine)
         pipe.stage = document::Stage::Added;
     if (entry.sample == LegendEntry::Sample::RemovedLine)
         pipe.stage = document::Stage::Removed;
-    if (entry.sample != LegendEntry::Sample::PipeLine)
-        pipe.trace.direction = 0;
     pipe.path.moveTo(-half, 0);
     if (entry.sample == LegendEntry::Sample::Crossing) {
         pipe.path.lineTo(-3.2, 0);
@@ -113,8 +118,7 @@ std::vector<LegendEntry> legendEntries(const document::Drawing& drawing)
     }
     bool crossing = false;
     for (const auto& pipe : layoutOf(drawing, {.labels = false}).pipes)
-        for (int i = 0; i < pipe.path.elementCount(); ++i)
-            crossing |= pipe.path.elementAt(i).isCurveTo();
+        crossing |= !pipe.over.empty();
     for (const auto use : {PipeUse::Cold, PipeUse::Hot, PipeUse::Return, PipeUse::Plain})
         if (uses.count(use) != 0)
             entries.push_back({Sample::PipeLine, {}, use, useText(use)});
@@ -144,9 +148,8 @@ std::vector<LegendEntry> legendEntries(const document::Drawing& drawing)
 
 void paintLegendSample(QPainter& painter, const LegendEntry& entry, const QRectF& box, const Theme& theme)
 {
-    const QRectF content = entry.sample == LegendEntry::Sample::Symbol
-        ? symbolBox(entry.kind).adjusted(-2, -2, 2, 2)
-        : QRectF(-31, -13, 62, 26);
+    const QRectF content = entry.sample == LegendEntry::Sample::Symbol ? symbolBox(entry.kind).adjusted(-2, -2, 2, 2)
+                                                                       : QRectF(-31, -13, 62, 26);
     if (content.isEmpty() || box.isEmpty())
         return;
     const double scale = std::min(box.width() / content.width(), box.height() / content.height());

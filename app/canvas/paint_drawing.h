@@ -27,7 +27,7 @@ struct PaintOptions {
     bool openPortMarks = false;      ///< hollow marks on ports without a pipe: screen yes, paper on request
     const study::Snapshot* snapshot = nullptr;  ///< with it pipes are coloured by temperature at time_s
     double time_s = 0;
-    bool flowArrows = true;          ///< arrowheads from the snapshot's flow, else along ends[0] -> ends[1] of hot/return/cold
+    bool flowArrows = true;  ///< arrowheads from the snapshot's flow, else along ends[0] -> ends[1] of hot/return/cold
 };
 
 /// Paints the whole drawing as vectors, without a scene. The painter must already be set up so that
@@ -49,9 +49,9 @@ QRectF drawingBounds(const document::Drawing& drawing, const PaintOptions& optio
 /// One line of the legend: a line style or a symbol that occurs in the drawing.
 struct LegendEntry {
     enum class Sample { Symbol, PipeLine, AddedLine, RemovedLine, Crossing, Joined } sample = Sample::Symbol;
-    std::string kind;                ///< Symbol: the kind's id
-    PipeUse use = PipeUse::Plain;    ///< PipeLine
-    QString text;                    ///< "Circulator pump", "Hot water pipe"
+    std::string kind;  ///< Symbol: the kind's id
+    PipeUse use = PipeUse::Plain;  ///< PipeLine
+    QString text;  ///< "Circulator pump", "Hot water pipe"
 };
 
 /// The styles and symbols used in this drawing, lines first, then symbols in tray order.

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QGraphicsItem>
 #include <optional>
+#include <QGraphicsItem>
 
 #include "canvas/drawing_layout.h"
 

@@ -35,7 +35,7 @@ struct Node {
     bool directed() const
     {
         return role == Role::Circulator || role == Role::CheckValve || role == Role::Tankless
-            || role == Role::StorageHeater;
+               || role == Role::StorageHeater;
     }
     bool isHeater() const { return role == Role::Tankless || role == Role::StorageHeater; }
     bool isSupply() const { return role == Role::CitySupply || role == Role::DemandPump || role == Role::FreshTank; }
@@ -321,10 +321,7 @@ std::map<PartId, PipeTrace> Tracer::run()
 
 }  // namespace
 
-std::map<PartId, PipeTrace> tracePipes(const Drawing& drawing)
-{
-    return Tracer(drawing).run();
-}
+std::map<PartId, PipeTrace> tracePipes(const Drawing& drawing) { return Tracer(drawing).run(); }
 
 std::map<PartId, PipeUse> pipeUses(const Drawing& drawing)
 {

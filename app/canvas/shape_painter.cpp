@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "canvas/shape_painter.h"
 
-#include <QPainter>
 #include <algorithm>
 #include <cmath>
 #include <initializer_list>
+#include <QPainter>
 
 #include "canvas/canvas_text.h"
 #include "canvas/heat_painter.h"
@@ -20,10 +20,14 @@ constexpr double kHeavyLine = 2.8;  // what the job adds
 QColor useColour(PipeUse use, const Theme& theme)
 {
     switch (use) {
-    case PipeUse::Cold: return theme.cold;
-    case PipeUse::Hot: return theme.hot;
-    case PipeUse::Return: return theme.returning;
-    case PipeUse::Plain: break;
+    case PipeUse::Cold:
+        return theme.cold;
+    case PipeUse::Hot:
+        return theme.hot;
+    case PipeUse::Return:
+        return theme.returning;
+    case PipeUse::Plain:
+        break;
     }
     return theme.ink;
 }
@@ -62,6 +66,23 @@ void paintCrossesAlong(QPainter& painter, const std::vector<QPointF>& corners)
     }
 }
 
+/// How far along the piece an arrowhead is best seen: the middle, or beside it where pipes cross.
+double arrowShare(const PipeShape& pipe, const Stretch& stretch)
+{
+    const auto gap = [&](double share) {
+        const QPointF at = stretch.a + (stretch.b - stretch.a) * share;
+        double least = 1e9;
+        for (const auto* places : {&pipe.over, &pipe.under})
+            for (const auto& place : *places)
+                least = std::min(least, std::hypot(place.x() - at.x(), place.y() - at.y()));
+        return least;
+    };
+    for (const double share : {0.5, 0.38, 0.62, 0.28, 0.72})
+        if (gap(share) > 10)
+            return share;
+    return 0.5;
+}
+
 void paintLooseEnd(QPainter& painter, const QPointF& at, const Theme& theme)
 {
     QPen pen(theme.caution, 1.4);
@@ -91,7 +112,8 @@ void paintNote(QPainter& painter, const SymbolShape& symbol, const PaintOptions&
     }
     painter.setPen(options.theme.text);
     for (qsizetype i = 0; i < lines.size(); ++i)
-        drawText(painter, {box.left() + 2, box.top() + 2 + size + lineHeight(size) * static_cast<double>(i)}, lines[i], size);
+        drawText(painter, {box.left() + 2, box.top() + 2 + size + lineHeight(size) * static_cast<double>(i)}, lines[i],
+                 size);
 }
 
 }  // namespace
@@ -154,8 +176,8 @@ void paintPipe(QPainter& painter, const PipeShape& pipe, const PaintOptions& opt
             QPointF way = (stretch.b - stretch.a) / stretch.length;
             if (pipe.trace.direction < 0)
                 way = -way;
-            // Off the middle, where a hand-moved label or a crossing is least likely.
-            paintArrow(painter, stretch.a + (stretch.b - stretch.a) * 0.5, way, heavy ? 8.5 : 7.0, pen.color());
+            const QPointF at = stretch.a + (stretch.b - stretch.a) * arrowShare(pipe, stretch);
+            paintArrow(painter, at, way, heavy ? 8.5 : 7.0, pen.color());
         }
     }
     for (std::size_t end = 0; end < 2; ++end)
@@ -184,7 +206,9 @@ void paintShape(QPainter& painter, const SymbolShape& symbol, const PaintOptions
         paintSymbol(painter, symbol.kind->id,
                     {.ink = removed ? options.theme.removed : options.theme.ink,
                      .paper = options.theme.paper,
-                     .weight = removed ? Weight::Dashed : stage == document::Stage::Added ? Weight::Heavy : Weight::Normal,
+                     .weight = removed                           ? Weight::Dashed
+                               : stage == document::Stage::Added ? Weight::Heavy
+                                                                 : Weight::Normal,
                      .turn = symbol.turn,
                      .flipped = symbol.flipped});
         painter.translate(-symbol.at);
@@ -209,9 +233,9 @@ void paintLabel(QPainter& painter, const LabelShape& label, const PaintOptions& 
     double y = label.box.top();
     const auto line = [&](const QString& text, bool bold) {
         const double spare = label.box.width() - textWidth(text, label.size, bold);
-        const double x = label.align & Qt::AlignRight ? label.box.left() + spare
-            : label.align & Qt::AlignHCenter          ? label.box.left() + spare / 2
-                                                      : label.box.left();
+        const double x = label.align & Qt::AlignRight     ? label.box.left() + spare
+                         : label.align & Qt::AlignHCenter ? label.box.left() + spare / 2
+                                                          : label.box.left();
         drawText(painter, {x, y + 0.95 * label.size}, text, label.size, bold);
         y += lineHeight(label.size);
     };

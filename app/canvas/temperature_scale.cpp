@@ -10,8 +10,8 @@ namespace tapward::app {
 
 QColor temperatureColour(double celsius)
 {
-    static constexpr std::array<std::array<double, 3>, 5> kStops{{
-        {0, 34, 78}, {65, 77, 107}, {125, 124, 120}, {188, 174, 108}, {254, 232, 56}}};
+    static constexpr std::array<std::array<double, 3>, 5> kStops{
+        {{0, 34, 78}, {65, 77, 107}, {125, 124, 120}, {188, 174, 108}, {254, 232, 56}}};
     const double share = std::clamp((celsius - kScaleCold_C) / (kScaleHot_C - kScaleCold_C), 0.0, 1.0);
     const double place = share * (kStops.size() - 1);
     const auto i = std::min(static_cast<std::size_t>(place), kStops.size() - 2);

@@ -15,25 +15,13 @@ QString translated(std::string_view english)
 
 }  // namespace
 
-QString toText(std::string_view text)
-{
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
+QString toText(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
 
-QString kindId(const parts::PartKind& kind)
-{
-    return toText(kind.id);
-}
+QString kindId(const parts::PartKind& kind) { return toText(kind.id); }
 
-QString kindTitle(const parts::PartKind& kind)
-{
-    return translated(kind.title);
-}
+QString kindTitle(const parts::PartKind& kind) { return translated(kind.title); }
 
-QString groupTitle(parts::TrayGroup group)
-{
-    return translated(parts::title(group));
-}
+QString groupTitle(parts::TrayGroup group) { return translated(parts::title(group)); }
 
 QString kindSearchText(const parts::PartKind& kind)
 {

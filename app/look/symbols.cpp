@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "look/symbols.h"
 
+#include <memory>
 #include <QFile>
 #include <QFont>
 #include <QFontMetricsF>
@@ -12,7 +13,6 @@
 #include <QSvgRenderer>
 #include <QXmlStreamReader>
 #include <QXmlStreamWriter>
-#include <memory>
 #include <vector>
 
 namespace tapward::app {
@@ -54,7 +54,8 @@ Symbol load(const QString& kind)
         if (in.isStartElement() && in.name() == QLatin1String("text")) {
             Letter letter;
             const auto attributes = in.attributes();
-            letter.at = {attributes.value(QLatin1String("x")).toDouble(), attributes.value(QLatin1String("y")).toDouble()};
+            letter.at = {attributes.value(QLatin1String("x")).toDouble(),
+                         attributes.value(QLatin1String("y")).toDouble()};
             letter.size = attributes.value(QLatin1String("font-size")).toDouble();
             letter.text = in.readElementText();
             symbol.letters.push_back(letter);
@@ -81,7 +82,8 @@ std::shared_ptr<QSvgRenderer> rendererOf(std::string_view kind, const SymbolStyl
 {
     static QHash<QString, std::shared_ptr<QSvgRenderer>> known;
     const QString id = QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size()));
-    const QString key = QStringLiteral("%1 %2 %3 %4").arg(id, style.ink.name(), style.paper.name()).arg(static_cast<int>(style.weight));
+    const QString key =
+        QStringLiteral("%1 %2 %3 %4").arg(id, style.ink.name(), style.paper.name()).arg(static_cast<int>(style.weight));
     auto& renderer = known[key];
     if (renderer)
         return renderer;
@@ -89,7 +91,8 @@ std::shared_ptr<QSvgRenderer> rendererOf(std::string_view kind, const SymbolStyl
     svg.replace("#ffffff", "@paper").replace("#000000", "@ink");
     svg.replace("@paper", style.paper.name().toUtf8()).replace("@ink", style.ink.name().toUtf8());
     if (style.weight == Weight::Heavy)
-        svg.replace("stroke-width=\"1.6\"", "stroke-width=\"2.8\"").replace("stroke-width=\"1\"", "stroke-width=\"1.7\"");
+        svg.replace("stroke-width=\"1.6\"", "stroke-width=\"2.8\"")
+            .replace("stroke-width=\"1\"", "stroke-width=\"1.7\"");
     if (style.weight == Weight::Dashed)
         svg.replace("stroke-width=", "stroke-dasharray=\"3 2\" stroke-width=");
     renderer = std::make_shared<QSvgRenderer>(svg);
@@ -115,7 +118,8 @@ public:
 
     void paint(QPainter* painter, const QRect& rect, QIcon::Mode mode, QIcon::State) override
     {
-        const QRectF box = hasSymbol(m_kind) ? symbolBox(m_kind).adjusted(-1.5, -1.5, 1.5, 1.5) : QRectF(-17, -17, 34, 34);
+        const QRectF box =
+            hasSymbol(m_kind) ? symbolBox(m_kind).adjusted(-1.5, -1.5, 1.5, 1.5) : QRectF(-17, -17, 34, 34);
         const double scale = std::min(rect.width() / box.width(), rect.height() / box.height());
         painter->save();
         painter->setRenderHint(QPainter::Antialiasing);
@@ -146,15 +150,9 @@ private:
 
 }  // namespace
 
-QRectF symbolBox(std::string_view kind)
-{
-    return symbolOf(kind).box;
-}
+QRectF symbolBox(std::string_view kind) { return symbolOf(kind).box; }
 
-bool hasSymbol(std::string_view kind)
-{
-    return !symbolOf(kind).lines.isEmpty();
-}
+bool hasSymbol(std::string_view kind) { return !symbolOf(kind).lines.isEmpty(); }
 
 void paintSymbol(QPainter& painter, std::string_view kind, const SymbolStyle& style)
 {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/answers.h"
 
-#include <QCoreApplication>
 #include <cmath>
+#include <QCoreApplication>
 
 #include "panels/icons.h"
 #include "panels/say.h"
@@ -55,7 +55,7 @@ QString sayBurn(double celsius)
     const auto seconds = review::burnSeconds(celsius);
     if (!seconds)
         return tr("Below the published burn times; that does not make it safe for everybody.");
-    const QString time = *seconds >= 120 ? tr("%1 min").arg(std::lround(*seconds / 60))
+    const QString time = *seconds >= 120  ? tr("%1 min").arg(std::lround(*seconds / 60))
                          : *seconds >= 10 ? tr("%1 s").arg(std::lround(*seconds))
                                           : tr("%1 s").arg(*seconds, 0, 'f', 1);
     return tr("About %1 to a serious burn, adult skin; children and elders sooner.").arg(time);
@@ -91,8 +91,8 @@ Answers collectAnswers(const Session& session)
             answer.value = tr("No answer");
             answer.note = sayMessage(line.reason, units);
         }
-        const bool hot = line.has && line.value.quantity == Quantity::Temperature
-                         && line.id.find("hottest") != std::string::npos;
+        const bool hot =
+            line.has && line.value.quantity == Quantity::Temperature && line.id.find("hottest") != std::string::npos;
         if (hot && line.value.si > review::kScaldGuidance_C)
             answer.weight = review::Severity::Danger;
         if (hot && line.value.si > review::kColdLineLimit_C) {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QString>
 #include <optional>
+#include <QString>
 #include <vector>
 
 #include "review/finding.h"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/answers_panel.h"
 
+#include <cmath>
 #include <QApplication>
 #include <QClipboard>
 #include <QContextMenuEvent>
@@ -12,7 +13,6 @@
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QVBoxLayout>
-#include <cmath>
 
 #include "look/theme.h"
 #include "panels/icons.h"
@@ -50,7 +50,8 @@ protected:
         QPainter painter(this);
         painter.fillRect(rect(), palette().color(QPalette::Mid));
         painter.fillRect(QRectF(0, 0, width() * std::clamp(m_share, 0.0, 1.0), height()),
-                         isEnabled() ? Theme::of(palette()).note : palette().color(QPalette::Disabled, QPalette::WindowText));
+                         isEnabled() ? Theme::of(palette()).note
+                                     : palette().color(QPalette::Disabled, QPalette::WindowText));
     }
 
 private:

@@ -57,11 +57,12 @@ CaseBar::CaseBar(Session& session, QWidget* parent)
                         {tr("Gallons, feet, \u00B0F, psi"), tr("Liters, meters, \u00B0C, kPa")});
 
     connect(m_case, &QComboBox::activated, this, [this] { m_session.setCaseName(m_case->currentText()); });
-    connect(m_stage, &QComboBox::activated, this, [this](int i) {
-        m_session.setNewStage(static_cast<document::Stage>(m_stage->itemData(i).toInt()));
-    });
-    connect(m_view, &QButtonGroup::idClicked, this, [this](int id) { m_session.setView(static_cast<document::View>(id)); });
-    connect(m_units, &QButtonGroup::idClicked, this, [this](int id) { m_session.setUnits(static_cast<UnitSystem>(id)); });
+    connect(m_stage, &QComboBox::activated, this,
+            [this](int i) { m_session.setNewStage(static_cast<document::Stage>(m_stage->itemData(i).toInt())); });
+    connect(m_view, &QButtonGroup::idClicked, this,
+            [this](int id) { m_session.setView(static_cast<document::View>(id)); });
+    connect(m_units, &QButtonGroup::idClicked, this,
+            [this](int id) { m_session.setUnits(static_cast<UnitSystem>(id)); });
     connect(edit, &QToolButton::clicked, this, &CaseBar::editCasesRequested);
     connect(&session, &Session::viewChanged, this, &CaseBar::refresh);
     connect(&session, &Session::caseChanged, this, &CaseBar::refreshCases);

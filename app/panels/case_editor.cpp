@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/case_editor.h"
 
+#include <algorithm>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -10,7 +11,6 @@
 #include <QPushButton>
 #include <QTableWidget>
 #include <QVBoxLayout>
-#include <algorithm>
 
 #include "panels/quiet_combo.h"
 #include "panels/say.h"
@@ -25,23 +25,33 @@ using document::Case;
 namespace {
 
 constexpr ActionKind kActions[] = {ActionKind::OpenOutlet, ActionKind::CloseOutlet, ActionKind::PressButton,
-                                   ActionKind::SetValve, ActionKind::UseCity, ActionKind::UsePump,
-                                   ActionKind::UseNothing, ActionKind::SetVoltage, ActionKind::StartFault,
+                                   ActionKind::SetValve,   ActionKind::UseCity,     ActionKind::UsePump,
+                                   ActionKind::UseNothing, ActionKind::SetVoltage,  ActionKind::StartFault,
                                    ActionKind::EndFault};
 
 QString sayAction(ActionKind kind)
 {
     switch (kind) {
-    case ActionKind::OpenOutlet: return CaseEditor::tr("Open outlet");
-    case ActionKind::CloseOutlet: return CaseEditor::tr("Close outlet");
-    case ActionKind::PressButton: return CaseEditor::tr("Press button");
-    case ActionKind::SetValve: return CaseEditor::tr("Set hand valve");
-    case ActionKind::UseCity: return CaseEditor::tr("Use city water");
-    case ActionKind::UsePump: return CaseEditor::tr("Use demand pump");
-    case ActionKind::UseNothing: return CaseEditor::tr("Turn supply off");
-    case ActionKind::SetVoltage: return CaseEditor::tr("Set battery voltage");
-    case ActionKind::StartFault: return CaseEditor::tr("Start fault");
-    case ActionKind::EndFault: return CaseEditor::tr("End fault");
+    case ActionKind::OpenOutlet:
+        return CaseEditor::tr("Open outlet");
+    case ActionKind::CloseOutlet:
+        return CaseEditor::tr("Close outlet");
+    case ActionKind::PressButton:
+        return CaseEditor::tr("Press button");
+    case ActionKind::SetValve:
+        return CaseEditor::tr("Set hand valve");
+    case ActionKind::UseCity:
+        return CaseEditor::tr("Use city water");
+    case ActionKind::UsePump:
+        return CaseEditor::tr("Use demand pump");
+    case ActionKind::UseNothing:
+        return CaseEditor::tr("Turn supply off");
+    case ActionKind::SetVoltage:
+        return CaseEditor::tr("Set battery voltage");
+    case ActionKind::StartFault:
+        return CaseEditor::tr("Start fault");
+    case ActionKind::EndFault:
+        return CaseEditor::tr("End fault");
     }
     return {};
 }
@@ -76,8 +86,10 @@ ValueEdit::Check range(double least, double most, Quantity quantity)
     return [=](double si) -> std::optional<Problem> {
         if (si >= least && si <= most)
             return std::nullopt;
-        return Problem{Message("{0} is outside {1} to {2}.", {Measure{si, quantity}, Measure{least, quantity}, Measure{most, quantity}}),
-                       Message("Type a value in that range."), {}};
+        return Problem{Message("{0} is outside {1} to {2}.",
+                               {Measure{si, quantity}, Measure{least, quantity}, Measure{most, quantity}}),
+                       Message("Type a value in that range."),
+                       {}};
     };
 }
 
@@ -179,16 +191,21 @@ void CaseEditor::buildForm(QFormLayout* form)
         change(Message("Change case"), [view](Case& one) { one.view = view; });
     });
     using Maybe = std::optional<double>;
-    addNumber(form, tr("Duration"), Quantity::Time, 1, 7200, false, [](const Case& c) { return Maybe(c.duration_s); },
-              [](Case& c, Maybe v) { c.duration_s = *v; });
-    addNumber(form, tr("Start temperature"), Quantity::Temperature, 0.5, 90, false,
-              [](const Case& c) { return Maybe(c.start_C); }, [](Case& c, Maybe v) { c.start_C = *v; });
-    addNumber(form, tr("Warm at the tap"), Quantity::Temperature, 20, 60, false,
-              [](const Case& c) { return Maybe(c.target_C); }, [](Case& c, Maybe v) { c.target_C = *v; });
-    addNumber(form, tr("Supply water"), Quantity::Temperature, 0.5, 60, true, [](const Case& c) { return c.supply_C; },
-              [](Case& c, Maybe v) { c.supply_C = v; });
-    addNumber(form, tr("Bay air"), Quantity::Temperature, -30, 60, true, [](const Case& c) { return c.ambient_C; },
-              [](Case& c, Maybe v) { c.ambient_C = v; });
+    addNumber(
+        form, tr("Duration"), Quantity::Time, 1, 7200, false, [](const Case& c) { return Maybe(c.duration_s); },
+        [](Case& c, Maybe v) { c.duration_s = *v; });
+    addNumber(
+        form, tr("Start temperature"), Quantity::Temperature, 0.5, 90, false,
+        [](const Case& c) { return Maybe(c.start_C); }, [](Case& c, Maybe v) { c.start_C = *v; });
+    addNumber(
+        form, tr("Warm at the tap"), Quantity::Temperature, 20, 60, false,
+        [](const Case& c) { return Maybe(c.target_C); }, [](Case& c, Maybe v) { c.target_C = *v; });
+    addNumber(
+        form, tr("Supply water"), Quantity::Temperature, 0.5, 60, true, [](const Case& c) { return c.supply_C; },
+        [](Case& c, Maybe v) { c.supply_C = v; });
+    addNumber(
+        form, tr("Bay air"), Quantity::Temperature, -30, 60, true, [](const Case& c) { return c.ambient_C; },
+        [](Case& c, Maybe v) { c.ambient_C = v; });
     m_target->setAccessibleName(tr("Where it should be warm"));
     form->addRow(tr("Measured at"), m_target);
     connect(m_target, &QComboBox::activated, this, [this](int i) {
@@ -215,12 +232,10 @@ CaseEditor::NumberRow& CaseEditor::addNumber(QFormLayout* form, const QString& l
     line->addStretch(1);
     edit->setMaximumWidth(fontMetrics().averageCharWidth() * 16);
     form->addRow(label, box);
-    connect(edit, &ValueEdit::committed, this, [this, set](double si) {
-        change(Message("Change case"), [&](Case& one) { set(one, si); });
-    });
-    connect(edit, &ValueEdit::cleared, this, [this, set] {
-        change(Message("Change case"), [&](Case& one) { set(one, std::nullopt); });
-    });
+    connect(edit, &ValueEdit::committed, this,
+            [this, set](double si) { change(Message("Change case"), [&](Case& one) { set(one, si); }); });
+    connect(edit, &ValueEdit::cleared, this,
+            [this, set] { change(Message("Change case"), [&](Case& one) { set(one, std::nullopt); }); });
     connect(edit, &ValueEdit::complaint, m_complaint, [this](const QString& text) {
         m_complaint->setText(text.isEmpty() ? text : QStringLiteral("\u25B2 ") + text);
     });
@@ -231,7 +246,8 @@ CaseEditor::NumberRow& CaseEditor::addNumber(QFormLayout* form, const QString& l
 const Case* CaseEditor::shown() const
 {
     const auto& cases = m_session.drawing().cases;
-    return m_index >= 0 && m_index < static_cast<int>(cases.size()) ? &cases[static_cast<std::size_t>(m_index)] : nullptr;
+    return m_index >= 0 && m_index < static_cast<int>(cases.size()) ? &cases[static_cast<std::size_t>(m_index)]
+                                                                    : nullptr;
 }
 
 bool CaseEditor::store(const Message& title, std::vector<Case> cases)
@@ -323,8 +339,9 @@ std::vector<document::PartId> CaseEditor::fittingParts(ActionKind kind) const
     std::vector<document::PartId> ids;
     for (const auto& part : m_session.drawing().parts) {
         const auto role = roleOf(part);
-        const bool fits = kind == ActionKind::PressButton ? role == parts::Role::Button || role == parts::Role::Controller
-                          : kind == ActionKind::SetValve  ? role == parts::Role::HandValve
+        const bool fits = kind == ActionKind::PressButton
+                              ? role == parts::Role::Button || role == parts::Role::Controller
+                          : kind == ActionKind::SetValve ? role == parts::Role::HandValve
                           : kind == ActionKind::OpenOutlet || kind == ActionKind::CloseOutlet
                               ? role == parts::Role::Outlet
                               : !document::kindOf(part).faults.empty();
@@ -388,8 +405,8 @@ void CaseEditor::refreshActions()
                 row = r, column = c;
     const bool hadFocus = m_actions->cellWidget(row, column) && m_actions->cellWidget(row, column)->hasFocus();
     m_filling = true;
-    m_actions->setHorizontalHeaderLabels({quantityHead(tr("At"), Quantity::Time, m_session.units()), tr("What"), tr("Part"),
-                                          tr("Opening or volts"), tr("Hot share or fault")});
+    m_actions->setHorizontalHeaderLabels({quantityHead(tr("At"), Quantity::Time, m_session.units()), tr("What"),
+                                          tr("Part"), tr("Opening or volts"), tr("Hot share or fault")});
     const Case* one = shown();
     m_actions->setRowCount(0);
     if (one) {
@@ -416,9 +433,9 @@ void CaseEditor::fillRow(int row, const Action& action)
         edit->setFrame(false);
         edit->setAccessibleName(tr("%1 of action %2").arg(name).arg(row + 1));
         edit->setCheck(range(least, most, quantity));
-        connect(edit, &ValueEdit::committed, this, [this, row, set](double si) {
-            changeAction(row, [&](Action& a) { set(a, si); });
-        }, Qt::QueuedConnection);
+        connect(
+            edit, &ValueEdit::committed, this,
+            [this, row, set](double si) { changeAction(row, [&](Action& a) { set(a, si); }); }, Qt::QueuedConnection);
         connect(edit, &ValueEdit::complaint, m_complaint, [this](const QString& text) {
             m_complaint->setText(text.isEmpty() ? text : QStringLiteral("\u25B2 ") + text);
         });
@@ -438,23 +455,26 @@ void CaseEditor::fillRow(int row, const Action& action)
     for (const auto kind : kActions)
         what->addItem(sayAction(kind), int(kind));
     what->setCurrentIndex(what->findData(int(action.kind)));
-    connect(what, &QComboBox::activated, this, [this, row, what](int i) {
-        const auto kind = static_cast<ActionKind>(what->itemData(i).toInt());
-        const auto fitting = fittingParts(kind);
-        changeAction(row, [&](Action& a) {
-            a.kind = kind;
-            if (!hasPart(kind))
-                a.part = document::kNoPart;
-            else if (std::ranges::find(fitting, a.part) == fitting.end())
-                a.part = fitting.empty() ? document::kNoPart : fitting.front();
-            a.value = kind == ActionKind::SetVoltage ? 12.6 : 1;
-            a.second = -1;
-            a.fault.clear();
-            const auto* part = m_session.drawing().find(a.part);
-            if ((kind == ActionKind::StartFault || kind == ActionKind::EndFault) && part)
-                a.fault = document::kindOf(*part).faults.front().id;
-        });
-    }, Qt::QueuedConnection);
+    connect(
+        what, &QComboBox::activated, this,
+        [this, row, what](int i) {
+            const auto kind = static_cast<ActionKind>(what->itemData(i).toInt());
+            const auto fitting = fittingParts(kind);
+            changeAction(row, [&](Action& a) {
+                a.kind = kind;
+                if (!hasPart(kind))
+                    a.part = document::kNoPart;
+                else if (std::ranges::find(fitting, a.part) == fitting.end())
+                    a.part = fitting.empty() ? document::kNoPart : fitting.front();
+                a.value = kind == ActionKind::SetVoltage ? 12.6 : 1;
+                a.second = -1;
+                a.fault.clear();
+                const auto* part = m_session.drawing().find(a.part);
+                if ((kind == ActionKind::StartFault || kind == ActionKind::EndFault) && part)
+                    a.fault = document::kindOf(*part).faults.front().id;
+            });
+        },
+        Qt::QueuedConnection);
 
     if (hasPart(action.kind)) {
         auto* which = combo(2, tr("Part"));
@@ -463,36 +483,44 @@ void CaseEditor::fillRow(int row, const Action& action)
         for (const auto id : fittingParts(action.kind))
             which->addItem(sayPart(*m_session.drawing().find(id)), id);
         which->setCurrentIndex(which->findData(action.part));
-        connect(which, &QComboBox::activated, this, [this, row, which](int i) {
-            const auto id = which->itemData(i).toInt();
-            changeAction(row, [&](Action& a) {
-                a.part = id;
-                const auto* part = m_session.drawing().find(id);
-                if ((a.kind == ActionKind::StartFault || a.kind == ActionKind::EndFault) && part)
-                    a.fault = document::kindOf(*part).faults.front().id;
-            });
-        }, Qt::QueuedConnection);
+        connect(
+            which, &QComboBox::activated, this,
+            [this, row, which](int i) {
+                const auto id = which->itemData(i).toInt();
+                changeAction(row, [&](Action& a) {
+                    a.part = id;
+                    const auto* part = m_session.drawing().find(id);
+                    if ((a.kind == ActionKind::StartFault || a.kind == ActionKind::EndFault) && part)
+                        a.fault = document::kindOf(*part).faults.front().id;
+                });
+            },
+            Qt::QueuedConnection);
     }
     if (const auto quantity = valueOf(action.kind))
         number(3, *quantity, action.value, tr("Value"), 0, *quantity == Quantity::Voltage ? 30 : 1,
                [](Action& a, double v) { a.value = v; });
     if (action.kind == ActionKind::OpenOutlet) {
-        auto* share = number(4, Quantity::Percent, action.second, tr("Hot share"), 0, 1, [](Action& a, double v) { a.second = v; });
+        auto* share = number(4, Quantity::Percent, action.second, tr("Hot share"), 0, 1,
+                             [](Action& a, double v) { a.second = v; });
         share->setMayBeEmpty(true, tr("its own"));
         if (action.second < 0)
             share->setNone();
-        connect(share, &ValueEdit::cleared, this, [this, row] { changeAction(row, [](Action& a) { a.second = -1; }); },
-                Qt::QueuedConnection);
+        connect(
+            share, &ValueEdit::cleared, this, [this, row] { changeAction(row, [](Action& a) { a.second = -1; }); },
+            Qt::QueuedConnection);
     } else if (action.kind == ActionKind::StartFault || action.kind == ActionKind::EndFault) {
         auto* fault = combo(4, tr("Fault"));
         if (const auto* part = m_session.drawing().find(action.part))
             for (const auto& one : document::kindOf(*part).faults)
                 fault->addItem(say(one.title), plain(one.id));
         fault->setCurrentIndex(fault->findData(plain(action.fault)));
-        connect(fault, &QComboBox::activated, this, [this, row, fault](int i) {
-            const std::string id = fault->itemData(i).toString().toStdString();
-            changeAction(row, [&](Action& a) { a.fault = id; });
-        }, Qt::QueuedConnection);
+        connect(
+            fault, &QComboBox::activated, this,
+            [this, row, fault](int i) {
+                const std::string id = fault->itemData(i).toString().toStdString();
+                changeAction(row, [&](Action& a) { a.fault = id; });
+            },
+            Qt::QueuedConnection);
     }
 }
 

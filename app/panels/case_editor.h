@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QDialog>
 #include <functional>
+#include <QDialog>
 
 #include "session/session.h"
 

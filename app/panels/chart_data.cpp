@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/chart_data.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <QCoreApplication>
 
 #include "look/theme.h"
 #include "panels/say.h"
@@ -37,12 +37,15 @@ QPen chartPen(int style, const QPalette& palette, bool stale)
     const Theme theme = Theme::of(palette);
     const bool dark = theme.dark;
     // Okabe & Ito (2008); the light ones are darkened on white so that each keeps 3:1.
-    const std::array<QColor, 7> colours = {
-        dark ? QColor(0xff, 0x8c, 0x42) : QColor(0xD5, 0x5E, 0x00), dark ? QColor(0x56, 0xB4, 0xE9) : QColor(0x00, 0x72, 0xB2),
-        dark ? QColor(0x2f, 0xc9, 0x9b) : QColor(0x00, 0x8a, 0x64), dark ? QColor(0xe3, 0x9a, 0xc2) : QColor(0xa6, 0x4d, 0x82),
-        dark ? QColor(0xF0, 0xE4, 0x42) : QColor(0x8a, 0x70, 0x00), palette.color(QPalette::WindowText),
-        dark ? QColor(0xb0, 0xb5, 0xba) : QColor(0x6a, 0x6f, 0x74)};
-    const std::array<QList<qreal>, 5> dashes = {QList<qreal>{}, {6, 3}, {1.5, 2}, {8, 3, 1.5, 3}, {8, 2.5, 1.5, 2.5, 1.5, 2.5}};
+    const std::array<QColor, 7> colours = {dark ? QColor(0xff, 0x8c, 0x42) : QColor(0xD5, 0x5E, 0x00),
+                                           dark ? QColor(0x56, 0xB4, 0xE9) : QColor(0x00, 0x72, 0xB2),
+                                           dark ? QColor(0x2f, 0xc9, 0x9b) : QColor(0x00, 0x8a, 0x64),
+                                           dark ? QColor(0xe3, 0x9a, 0xc2) : QColor(0xa6, 0x4d, 0x82),
+                                           dark ? QColor(0xF0, 0xE4, 0x42) : QColor(0x8a, 0x70, 0x00),
+                                           palette.color(QPalette::WindowText),
+                                           dark ? QColor(0xb0, 0xb5, 0xba) : QColor(0x6a, 0x6f, 0x74)};
+    const std::array<QList<qreal>, 5> dashes = {
+        QList<qreal>{}, {6, 3}, {1.5, 2}, {8, 3, 1.5, 3}, {8, 2.5, 1.5, 2.5, 1.5, 2.5}};
     QColor colour = colours[static_cast<std::size_t>(style) % colours.size()];
     if (stale)
         colour = palette.color(QPalette::Disabled, QPalette::WindowText);
@@ -117,12 +120,14 @@ std::vector<ChartLevel> chartLevels(const study::CaseResult& result, UnitSystem 
 {
     const auto level = [units](double celsius) { return toDisplay({celsius, Quantity::Temperature}, units); };
     const auto name = [units](double celsius) {
-        return QStringLiteral("%1 %2").arg(std::lround(toDisplay({celsius, Quantity::Temperature}, units)))
+        return QStringLiteral("%1 %2")
+            .arg(std::lround(toDisplay({celsius, Quantity::Temperature}, units)))
             .arg(unitSymbol(Quantity::Temperature, units));
     };
-    return {{level(result.target_C), tr("Target %1").arg(sayMeasure(result.target_C, Quantity::Temperature, units)), false},
-            {level(review::kColdLineLimit_C), tr("%1 cold-line limit").arg(name(review::kColdLineLimit_C)), false},
-            {level(review::kScaldGuidance_C), tr("%1 scald guidance").arg(name(review::kScaldGuidance_C)), true}};
+    return {
+        {level(result.target_C), tr("Target %1").arg(sayMeasure(result.target_C, Quantity::Temperature, units)), false},
+        {level(review::kColdLineLimit_C), tr("%1 cold-line limit").arg(name(review::kColdLineLimit_C)), false},
+        {level(review::kScaldGuidance_C), tr("%1 scald guidance").arg(name(review::kScaldGuidance_C)), true}};
 }
 
 }  // namespace tapward::app

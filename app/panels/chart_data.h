@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
 #include <QColor>
 #include <QList>
 #include <QPalette>
 #include <QPen>
 #include <QPointF>
 #include <QString>
-#include <optional>
 #include <vector>
 
 #include "study/prediction.h"

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/chart_view.h"
 
+#include <algorithm>
+#include <cmath>
 #include <QGraphicsLayout>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QtCharts/QLegend>
 #include <QtCharts/QLineSeries>
 #include <QtCharts/QValueAxis>
-#include <algorithm>
-#include <cmath>
 
 #include "look/theme.h"
 #include "panels/say.h"
@@ -121,7 +121,8 @@ void ChartView::rebuild()
     const auto* fire = result->find("fire");
     const bool showFire = m_content.fire && fire;
     if (showFire) {
-        QPen pen(palette().color(m_content.stale ? QPalette::Disabled : QPalette::Active, QPalette::PlaceholderText), 1);
+        QPen pen(palette().color(m_content.stale ? QPalette::Disabled : QPalette::Active, QPalette::PlaceholderText),
+                 1);
         addStretches(*fire, pen, m_right, false);
     }
     for (const auto& line : chartLines(*result))
@@ -137,7 +138,9 @@ void ChartView::rebuild()
     const double along = niceStep(last, std::clamp(width() / 90, 3, 10));
     m_bottom->setRange(0, last);
     m_bottom->setTickInterval(along);
-    m_bottom->setLabelFormat(along < 0.1 ? QStringLiteral("%.2f") : along < 1 ? QStringLiteral("%.1f") : QStringLiteral("%.0f"));
+    m_bottom->setLabelFormat(along < 0.1 ? QStringLiteral("%.2f")
+                             : along < 1 ? QStringLiteral("%.1f")
+                                         : QStringLiteral("%.0f"));
     m_bottom->setTitleText(m_content.axis == ChartAxis::Time
                                ? quantityHead(tr("Time"), Quantity::Time, m_content.units)
                                : quantityHead(tr("Volume pumped"), Quantity::Volume, m_content.units));
@@ -226,7 +229,8 @@ void ChartView::paintLevels(QPainter& painter, const QRectF& area) const
         const QString text = level.danger ? QStringLiteral("\u25B2 ") + level.text : level.text;
         const double wide = metrics.horizontalAdvance(text) + 8;
         QRectF box(left ? area.left() + 6 : area.right() - wide - 6, y - metrics.height() / 2, wide, metrics.height());
-        box.translate(0, left ? -metrics.height() / 2 - 2 : (level.danger ? -metrics.height() / 2 - 2 : metrics.height() / 2 + 2));
+        box.translate(0, left ? -metrics.height() / 2 - 2
+                              : (level.danger ? -metrics.height() / 2 - 2 : metrics.height() / 2 + 2));
         QColor ground = palette().color(QPalette::Base);
         ground.setAlpha(225);
         painter.fillRect(box, ground);
@@ -269,7 +273,8 @@ void ChartView::paintEvents(QPainter& painter, const QRectF& area) const
                 continue;
             taken.push_back(box);
             painter.fillRect(box, palette().color(QPalette::Base));
-            painter.setPen(palette().color(m_content.stale ? QPalette::Disabled : QPalette::Active, QPalette::WindowText));
+            painter.setPen(
+                palette().color(m_content.stale ? QPalette::Disabled : QPalette::Active, QPalette::WindowText));
             painter.drawText(box, Qt::AlignCenter, word);
         }
 }
@@ -280,7 +285,8 @@ void ChartView::point(QPointF position)
         return;
     const QRectF area = chart()->mapRectToScene(chart()->plotArea());
     const double x = mapToScene(position.toPoint()).x();
-    const double shown = m_bottom->min() + (x - area.left()) / std::max(1.0, area.width()) * (m_bottom->max() - m_bottom->min());
+    const double shown =
+        m_bottom->min() + (x - area.left()) / std::max(1.0, area.width()) * (m_bottom->max() - m_bottom->min());
     m_crosshair = m_content.axis == ChartAxis::Time ? sampleAt(*m_content.result, shown) : sampleReaching(m_x, shown);
     m_crosshair = std::min(m_crosshair, m_x.size() - 1);
     viewport()->update();

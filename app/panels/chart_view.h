@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QtCharts/QChartView>
 #include <memory>
+#include <QtCharts/QChartView>
 #include <set>
 #include <vector>
 

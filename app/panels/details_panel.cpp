@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/details_panel.h"
 
+#include <algorithm>
+#include <map>
 #include <QComboBox>
 #include <QGridLayout>
 #include <QKeyEvent>
@@ -8,8 +10,6 @@
 #include <QLineEdit>
 #include <QScrollArea>
 #include <QVBoxLayout>
-#include <algorithm>
-#include <map>
 
 #include "panels/field_editor.h"
 #include "panels/job_form.h"
@@ -90,9 +90,8 @@ QWidget* DetailsPanel::buildParts(const std::vector<PartId>& ids)
     grid->setColumnStretch(2, 2);
 
     const document::Part& first = *m_session.drawing().find(ids.front());
-    const bool oneKind = std::all_of(ids.begin(), ids.end(), [&](PartId id) {
-        return m_session.drawing().find(id)->kind == first.kind;
-    });
+    const bool oneKind = std::all_of(ids.begin(), ids.end(),
+                                     [&](PartId id) { return m_session.drawing().find(id)->kind == first.kind; });
     const auto addRow = [&](const QString& text, QWidget* widget) {
         const int row = grid->rowCount();
         auto* label = new QLabel(text);
@@ -122,9 +121,8 @@ QWidget* DetailsPanel::buildParts(const std::vector<PartId>& ids)
                                              static_cast<document::Stage>(m_stage->itemData(index).toInt())));
         refresh();
     });
-    const bool anyPipe = std::any_of(ids.begin(), ids.end(), [&](PartId id) {
-        return document::kindOf(*m_session.drawing().find(id)).isPipe;
-    });
+    const bool anyPipe = std::any_of(ids.begin(), ids.end(),
+                                     [&](PartId id) { return document::kindOf(*m_session.drawing().find(id)).isPipe; });
     if (!anyPipe) {
         m_height = new ValueEdit(Quantity::Length, m_session.units());
         m_heightUnit = new QLabel;
@@ -137,14 +135,13 @@ QWidget* DetailsPanel::buildParts(const std::vector<PartId>& ids)
         m_height->setAccessibleName(tr("Height above floor"));
         pair->setFocusProxy(m_height);
         connect(m_height, &ValueEdit::committed, this, &DetailsPanel::commitHeight);
-        connect(m_height, &ValueEdit::complaint, this, [this](const QString& text) {
-            m_height->setToolTip(text);
-        });
+        connect(m_height, &ValueEdit::complaint, this, [this](const QString& text) { m_height->setToolTip(text); });
         m_height->setCheck([](double si) -> std::optional<Problem> {
             if (si >= -5 && si <= 10)
                 return std::nullopt;
             return Problem{Message("{0} is no height inside a coach.", {Measure{si, Quantity::Length}}),
-                           Message("Measure from the coach floor, up is positive."), {}};
+                           Message("Measure from the coach floor, up is positive."),
+                           {}};
         });
     }
     if (oneKind) {
@@ -160,7 +157,8 @@ QWidget* DetailsPanel::buildParts(const std::vector<PartId>& ids)
             grid->addWidget(caution, grid->rowCount(), 0, 1, 4);
         }
     } else {
-        auto* note = new QLabel(tr("These parts are of different kinds. Select parts of one kind to set their values together."));
+        auto* note = new QLabel(
+            tr("These parts are of different kinds. Select parts of one kind to set their values together."));
         note->setWordWrap(true);
         grid->addWidget(note, grid->rowCount(), 0, 1, 4);
     }

@@ -18,8 +18,8 @@ namespace tapward::app {
 
 using parts::FieldType;
 
-FieldEditor::FieldEditor(Session& session, const parts::PartKind& kind, const parts::Field& field,
-                         QGridLayout& grid, QWidget* parent)
+FieldEditor::FieldEditor(Session& session, const parts::PartKind& kind, const parts::Field& field, QGridLayout& grid,
+                         QWidget* parent)
     : QObject(parent), m_session(session), m_kind(kind), m_field(field), m_label(new QLabel(say(field.label), parent)),
       m_complaint(new QLabel(parent)), m_reset(new QToolButton(parent))
 {
@@ -52,9 +52,8 @@ FieldEditor::FieldEditor(Session& session, const parts::PartKind& kind, const pa
         m_basis->setAccessibleName(unseen->text());
         for (const auto basis : {parts::Basis::Measured, parts::Basis::DataSheet, parts::Basis::Estimated})
             m_basis->addItem(sayBasis(basis), static_cast<int>(basis));
-        connect(m_basis, &QComboBox::activated, this, [this](int index) {
-            storeBasis(static_cast<parts::Basis>(m_basis->itemData(index).toInt()));
-        });
+        connect(m_basis, &QComboBox::activated, this,
+                [this](int index) { storeBasis(static_cast<parts::Basis>(m_basis->itemData(index).toInt())); });
     }
 
     // A number takes two lines, so that label, value, unit and basis fit a narrow pane at large letters.
@@ -114,9 +113,8 @@ void FieldEditor::buildEditor(QWidget* parent)
             for (const auto& choice : m_field.choices)
                 m_choice->addItem(say(choice.title), plain(choice.id));
         m_choice->setPlaceholderText(tr("mixed"));
-        connect(m_choice, &QComboBox::activated, this, [this](int index) {
-            store(m_choice->itemData(index).toString().toStdString());
-        });
+        connect(m_choice, &QComboBox::activated, this,
+                [this](int index) { store(m_choice->itemData(index).toString().toStdString()); });
         m_editor = m_choice;
         return;
     case FieldType::Flag:
@@ -162,10 +160,14 @@ parts::Value valueOf(const parts::Values& values, const parts::Field& field)
 {
     switch (field.type) {
     case FieldType::Number:
-    case FieldType::Count: return values.number(field.key);
-    case FieldType::Flag: return values.flag(field.key);
-    case FieldType::Curve: return values.curve(field.key);
-    default: return values.text(field.key);
+    case FieldType::Count:
+        return values.number(field.key);
+    case FieldType::Flag:
+        return values.flag(field.key);
+    case FieldType::Curve:
+        return values.curve(field.key);
+    default:
+        return values.text(field.key);
     }
 }
 }  // namespace
@@ -233,8 +235,7 @@ void FieldEditor::refresh()
         }
     } else if (m_flag) {
         m_flag->setTristate(!shared);
-        m_flag->setCheckState(!shared ? Qt::PartiallyChecked
-                                      : std::get<bool>(*shared) ? Qt::Checked : Qt::Unchecked);
+        m_flag->setCheckState(!shared ? Qt::PartiallyChecked : std::get<bool>(*shared) ? Qt::Checked : Qt::Unchecked);
     } else if (m_text) {
         if (!(m_text->hasFocus() && m_text->isModified())) {
             const QString text = shared ? plain(std::get<std::string>(*shared)) : QString();
@@ -292,9 +293,8 @@ void FieldEditor::store(const parts::Value& value)
 
 void FieldEditor::storeBasis(parts::Basis basis)
 {
-    perform(Message("Set basis of {0}", {std::string(m_field.label)}), [&](const parts::Values& values) {
-        return std::optional(parts::Entry{valueOf(values, m_field), basis});
-    });
+    perform(Message("Set basis of {0}", {std::string(m_field.label)}),
+            [&](const parts::Values& values) { return std::optional(parts::Entry{valueOf(values, m_field), basis}); });
 }
 
 void FieldEditor::reset()
@@ -308,8 +308,7 @@ void FieldEditor::reset()
 void FieldEditor::complain(const QString& text)
 {
     m_complaint->setVisible(!text.isEmpty());
-    m_complaint->setText(text.isEmpty() ? QString()
-                                        : QStringLiteral("\u25B2 %1").arg(text));
+    m_complaint->setText(text.isEmpty() ? QString() : QStringLiteral("\u25B2 %1").arg(text));
     m_complaint->setAccessibleName(text.isEmpty() ? QString() : tr("%1: %2").arg(say(m_field.label), text));
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/findings_panel.h"
 
+#include <algorithm>
 #include <QApplication>
 #include <QClipboard>
 #include <QContextMenuEvent>
@@ -12,7 +13,6 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
-#include <algorithm>
 
 #include "panels/icons.h"
 #include "panels/say.h"
@@ -113,7 +113,8 @@ void FindingsPanel::refresh()
         const auto& finding = findings[i];
         auto* item = new QListWidgetItem(m_list);
         const QString tag = sayTag(m_session.drawing(), finding.part);
-        QString line = tr("%1: %2").arg(look::severityWord(finding.severity), sayMessage(finding.what, m_session.units()));
+        QString line =
+            tr("%1: %2").arg(look::severityWord(finding.severity), sayMessage(finding.what, m_session.units()));
         if (!tag.isEmpty())
             line = QStringLiteral("%1 \u2013 %2").arg(tag, line);
         if (finding.dismissed)
@@ -223,7 +224,8 @@ void FindingsPanel::dismissCurrent(const QString& reason)
     dismissal.part = finding.part;
     dismissal.reason = reason.trimmed().toStdString();
     dismissals.push_back(std::move(dismissal));
-    const auto refused = m_session.perform(document::Edit{Message("Set finding aside"), {document::SetDismissals{std::move(dismissals)}}});
+    const auto refused = m_session.perform(
+        document::Edit{Message("Set finding aside"), {document::SetDismissals{std::move(dismissals)}}});
     if (refused)
         m_detail->setText(sayProblem(*refused, m_session.units()));
 }

@@ -34,7 +34,8 @@ public:
         svg.replace("currentColor", colour.name().toLatin1());
         QSvgRenderer renderer(svg);
         const int side = std::min(rect.width(), rect.height());
-        const QRectF square(rect.x() + (rect.width() - side) / 2.0, rect.y() + (rect.height() - side) / 2.0, side, side);
+        const QRectF square(rect.x() + (rect.width() - side) / 2.0, rect.y() + (rect.height() - side) / 2.0, side,
+                            side);
         painter->save();
         painter->setRenderHint(QPainter::Antialiasing);
         renderer.render(painter, square);
@@ -62,9 +63,12 @@ private:
 QColor severity(review::Severity severity, const QPalette& palette)
 {
     switch (severity) {
-    case review::Severity::Danger: return Theme::of(palette).danger;
-    case review::Severity::Caution: return Theme::of(palette).caution;
-    case review::Severity::Note: return Theme::of(palette).note;
+    case review::Severity::Danger:
+        return Theme::of(palette).danger;
+    case review::Severity::Caution:
+        return Theme::of(palette).caution;
+    case review::Severity::Note:
+        return Theme::of(palette).note;
     }
     return {};
 }
@@ -75,9 +79,12 @@ QIcon severityIcon(review::Severity level)
 {
     const QColor colour = severity(level, QGuiApplication::palette());
     switch (level) {
-    case review::Severity::Danger: return icon(QStringLiteral("danger"), colour);
-    case review::Severity::Caution: return icon(QStringLiteral("caution"), colour);
-    case review::Severity::Note: return icon(QStringLiteral("note"), colour);
+    case review::Severity::Danger:
+        return icon(QStringLiteral("danger"), colour);
+    case review::Severity::Caution:
+        return icon(QStringLiteral("caution"), colour);
+    case review::Severity::Note:
+        return icon(QStringLiteral("note"), colour);
     }
     return {};
 }
@@ -85,9 +92,12 @@ QIcon severityIcon(review::Severity level)
 QString severityWord(review::Severity severity)
 {
     switch (severity) {
-    case review::Severity::Danger: return QCoreApplication::translate("look", "Danger");
-    case review::Severity::Caution: return QCoreApplication::translate("look", "Caution");
-    case review::Severity::Note: return QCoreApplication::translate("look", "Note");
+    case review::Severity::Danger:
+        return QCoreApplication::translate("look", "Danger");
+    case review::Severity::Caution:
+        return QCoreApplication::translate("look", "Caution");
+    case review::Severity::Note:
+        return QCoreApplication::translate("look", "Note");
     }
     return {};
 }

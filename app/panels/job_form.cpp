@@ -95,12 +95,13 @@ ValueEdit* JobForm::addNumber(const QString& label, Quantity quantity, double mo
     edit->setCheck([most, quantity](double si) -> std::optional<Problem> {
         if (si >= 0 && si <= most)
             return std::nullopt;
-        return Problem{Message("{0} is outside {1} to {2}.", {Measure{si, quantity}, Measure{0, quantity}, Measure{most, quantity}}),
-                       Message("Type a value in that range."), {}};
+        return Problem{Message("{0} is outside {1} to {2}.",
+                               {Measure{si, quantity}, Measure{0, quantity}, Measure{most, quantity}}),
+                       Message("Type a value in that range."),
+                       {}};
     });
-    connect(edit, &ValueEdit::committed, this, [this, member](double si) {
-        store([&](Job& job) { job.*member = si; });
-    });
+    connect(edit, &ValueEdit::committed, this,
+            [this, member](double si) { store([&](Job& job) { job.*member = si; }); });
     connect(edit, &ValueEdit::complaint, this, [complaint](const QString& text) {
         complaint->setText(QStringLiteral("\u25B2 ") + text);
         complaint->setVisible(!text.isEmpty());

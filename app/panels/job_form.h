@@ -31,8 +31,16 @@ private:
     void store(const std::function<void(document::Job&)>& change);
     void storeNotes();
 
-    struct TextRow { QLineEdit* edit; std::string document::Job::* member; };
-    struct NumberRow { ValueEdit* edit; QLabel* unit; Quantity quantity; double document::Job::* member; };
+    struct TextRow {
+        QLineEdit* edit;
+        std::string document::Job::* member;
+    };
+    struct NumberRow {
+        ValueEdit* edit;
+        QLabel* unit;
+        Quantity quantity;
+        double document::Job::* member;
+    };
 
     Session& m_session;
     std::vector<TextRow> m_texts;

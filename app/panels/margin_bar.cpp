@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/margin_bar.h"
 
-#include <QPainter>
 #include <algorithm>
+#include <QPainter>
 
 #include "look/theme.h"
 #include "panels/icons.h"
@@ -42,8 +42,8 @@ void MarginBar::paintEvent(QPaintEvent*)
     painter.setPen(QPen(palette().color(QPalette::Mid), 1));
     painter.setBrush(palette().base());
     painter.drawRoundedRect(bar, 3, 3);
-    const QColor fill = off ? palette().color(QPalette::Disabled, QPalette::WindowText)
-                            : look::severity(m_margin->weight, palette());
+    const QColor fill =
+        off ? palette().color(QPalette::Disabled, QPalette::WindowText) : look::severity(m_margin->weight, palette());
     painter.setPen(Qt::NoPen);
     painter.setBrush(fill);
     painter.drawRoundedRect(QRectF(bar.left(), bar.top(), std::max(2.0, flowAt - bar.left()), bar.height()), 3, 3);

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QWidget>
 #include <optional>
+#include <QWidget>
 
 #include "panels/answers.h"
 

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/outline_panel.h"
 
+#include <algorithm>
+#include <cmath>
+#include <map>
 #include <QCoreApplication>
 #include <QHeaderView>
 #include <QLineEdit>
 #include <QTreeWidget>
 #include <QVBoxLayout>
-#include <algorithm>
-#include <cmath>
-#include <map>
 #include <set>
 
 #include "panels/say.h"
@@ -136,7 +136,8 @@ OutlinePanel::OutlinePanel(Session& session, QWidget* parent)
     });
     connect(&session, &Session::changed, this, &OutlinePanel::rebuild);
     connect(&session, &Session::selectionChanged, this, &OutlinePanel::showSelection);
-    for (const auto signal : {&Session::predictionChanged, &Session::timeChanged, &Session::viewChanged, &Session::caseChanged})
+    for (const auto signal :
+         {&Session::predictionChanged, &Session::timeChanged, &Session::viewChanged, &Session::caseChanged})
         connect(&session, signal, this, &OutlinePanel::refreshLive);
     rebuild();
 }
@@ -221,8 +222,9 @@ void OutlinePanel::refreshLive()
             double sum = 0;
             for (int p = 0; p < track.points; ++p)
                 sum += shot.celsius[moment * shot.stride + track.offset + static_cast<std::size_t>(p)];
-            live.insert({track.part, {shot.flow_m3s[moment * shot.tracks.size() + i],
-                                      track.points > 0 ? sum / track.points : NAN}});
+            live.insert(
+                {track.part,
+                 {shot.flow_m3s[moment * shot.tracks.size() + i], track.points > 0 ? sum / track.points : NAN}});
         }
     }
     for (int i = 0; i < m_tree->topLevelItemCount(); ++i) {
@@ -240,7 +242,9 @@ void OutlinePanel::findNext()
 {
     const int count = m_tree->topLevelItemCount();
     const auto* current = m_tree->currentItem();
-    const int from = current ? m_tree->indexOfTopLevelItem(current->parent() ? current->parent() : const_cast<QTreeWidgetItem*>(current)) : -1;
+    const int from = current ? m_tree->indexOfTopLevelItem(current->parent() ? current->parent()
+                                                                             : const_cast<QTreeWidgetItem*>(current))
+                             : -1;
     for (int step = 1; step <= count; ++step) {
         auto* item = m_tree->topLevelItem((from + step) % count);
         if (item->isHidden())

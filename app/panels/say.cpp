@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/say.h"
 
-#include <QCoreApplication>
 #include <cmath>
+#include <QCoreApplication>
 
 #include "session/message_text.h"
 
@@ -12,15 +12,9 @@ namespace {
 QString tr(const char* text) { return QCoreApplication::translate("tapward::app::say", text); }
 }  // namespace
 
-QString plain(std::string_view text)
-{
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
+QString plain(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
 
-QString say(std::string_view coreText)
-{
-    return QCoreApplication::translate("core", std::string(coreText).c_str());
-}
+QString say(std::string_view coreText) { return QCoreApplication::translate("core", std::string(coreText).c_str()); }
 
 QString sayMessage(const Message& message, UnitSystem units)
 {
@@ -34,37 +28,57 @@ QString sayMeasure(double si, Quantity quantity, UnitSystem units)
     return QString::fromStdString(show(Measure{si, quantity}, units));
 }
 
-QString unitSymbol(Quantity quantity, UnitSystem units)
-{
-    return plain(displayUnit(quantity, units).symbol);
-}
+QString unitSymbol(Quantity quantity, UnitSystem units) { return plain(displayUnit(quantity, units).symbol); }
 
 QString quantityName(Quantity quantity)
 {
     switch (quantity) {
-    case Quantity::None: return tr("Value");
-    case Quantity::Percent: return tr("Share");
-    case Quantity::Length: return tr("Length");
-    case Quantity::Bore: return tr("Bore");
-    case Quantity::Volume: return tr("Volume");
-    case Quantity::Flow: return tr("Flow");
-    case Quantity::Pressure: return tr("Pressure");
-    case Quantity::Head: return tr("Head");
-    case Quantity::Temperature: return tr("Temperature");
-    case Quantity::TemperatureDifference: return tr("Temperature difference");
-    case Quantity::Power: return tr("Heat");
-    case Quantity::ElectricPower: return tr("Electric power");
-    case Quantity::Time: return tr("Time");
-    case Quantity::Mass: return tr("Mass");
-    case Quantity::Voltage: return tr("Voltage");
-    case Quantity::Current: return tr("Current");
-    case Quantity::Resistance: return tr("Resistance");
-    case Quantity::Charge: return tr("Charge");
-    case Quantity::FlowCoefficient: return tr("Flow coefficient");
-    case Quantity::Conductivity: return tr("Conductivity");
-    case Quantity::Speed: return tr("Speed");
-    case Quantity::Money: return tr("Price");
-    case Quantity::Altitude: return tr("Altitude");
+    case Quantity::None:
+        return tr("Value");
+    case Quantity::Percent:
+        return tr("Share");
+    case Quantity::Length:
+        return tr("Length");
+    case Quantity::Bore:
+        return tr("Bore");
+    case Quantity::Volume:
+        return tr("Volume");
+    case Quantity::Flow:
+        return tr("Flow");
+    case Quantity::Pressure:
+        return tr("Pressure");
+    case Quantity::Head:
+        return tr("Head");
+    case Quantity::Temperature:
+        return tr("Temperature");
+    case Quantity::TemperatureDifference:
+        return tr("Temperature difference");
+    case Quantity::Power:
+        return tr("Heat");
+    case Quantity::ElectricPower:
+        return tr("Electric power");
+    case Quantity::Time:
+        return tr("Time");
+    case Quantity::Mass:
+        return tr("Mass");
+    case Quantity::Voltage:
+        return tr("Voltage");
+    case Quantity::Current:
+        return tr("Current");
+    case Quantity::Resistance:
+        return tr("Resistance");
+    case Quantity::Charge:
+        return tr("Charge");
+    case Quantity::FlowCoefficient:
+        return tr("Flow coefficient");
+    case Quantity::Conductivity:
+        return tr("Conductivity");
+    case Quantity::Speed:
+        return tr("Speed");
+    case Quantity::Money:
+        return tr("Price");
+    case Quantity::Altitude:
+        return tr("Altitude");
     }
     return {};
 }
@@ -82,9 +96,8 @@ QString editableNumber(double si, Quantity quantity, UnitSystem units)
     const double shown = toDisplay({si, quantity}, units);
     const int decimals = displayUnit(quantity, units).decimals + 2;
     // Small values (leaks, gains) would lose their digits with a fixed number of decimals.
-    QString text = shown != 0 && std::abs(shown) < std::pow(10.0, 2 - decimals)
-                       ? QString::number(shown, 'g', 4)
-                       : QString::number(shown, 'f', decimals);
+    QString text = shown != 0 && std::abs(shown) < std::pow(10.0, 2 - decimals) ? QString::number(shown, 'g', 4)
+                                                                                : QString::number(shown, 'f', decimals);
     if (!text.contains(QLatin1Char('e')) && text.contains(QLatin1Char('.'))) {
         while (text.endsWith(QLatin1Char('0')))
             text.chop(1);
@@ -99,16 +112,22 @@ QString sayClock(double seconds)
     const int whole = static_cast<int>(std::floor(std::max(0.0, seconds) + 1e-9));
     const QLatin1Char zero('0');
     if (whole >= 3600)
-        return QStringLiteral("%1:%2:%3").arg(whole / 3600).arg(whole / 60 % 60, 2, 10, zero).arg(whole % 60, 2, 10, zero);
+        return QStringLiteral("%1:%2:%3")
+            .arg(whole / 3600)
+            .arg(whole / 60 % 60, 2, 10, zero)
+            .arg(whole % 60, 2, 10, zero);
     return QStringLiteral("%1:%2").arg(whole / 60).arg(whole % 60, 2, 10, zero);
 }
 
 QString sayBasis(parts::Basis basis)
 {
     switch (basis) {
-    case parts::Basis::Measured: return tr("Measured");
-    case parts::Basis::DataSheet: return tr("Data sheet");
-    case parts::Basis::Estimated: return tr("Estimated");
+    case parts::Basis::Measured:
+        return tr("Measured");
+    case parts::Basis::DataSheet:
+        return tr("Data sheet");
+    case parts::Basis::Estimated:
+        return tr("Estimated");
     }
     return {};
 }
@@ -116,9 +135,12 @@ QString sayBasis(parts::Basis basis)
 QString sayStage(document::Stage stage)
 {
     switch (stage) {
-    case document::Stage::Existing: return tr("Existing");
-    case document::Stage::Added: return tr("Added");
-    case document::Stage::Removed: return tr("Removed");
+    case document::Stage::Existing:
+        return tr("Existing");
+    case document::Stage::Added:
+        return tr("Added");
+    case document::Stage::Removed:
+        return tr("Removed");
     }
     return {};
 }
@@ -126,9 +148,12 @@ QString sayStage(document::Stage stage)
 QString sayView(document::View view)
 {
     switch (view) {
-    case document::View::Before: return tr("Before");
-    case document::View::After: return tr("After");
-    case document::View::Both: return tr("Both");
+    case document::View::Before:
+        return tr("Before");
+    case document::View::After:
+        return tr("After");
+    case document::View::Both:
+        return tr("Both");
     }
     return {};
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/time_bar.h"
 
+#include <algorithm>
+#include <cmath>
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QHelpEvent>
@@ -11,8 +13,6 @@
 #include <QStyleOptionSlider>
 #include <QToolButton>
 #include <QToolTip>
-#include <algorithm>
-#include <cmath>
 
 #include "look/theme.h"
 #include "panels/chart_data.h"
@@ -128,7 +128,8 @@ TimeBar::TimeBar(Session& session, QWidget* parent)
         m_speed->addItem(tr("%1\u00D7").arg(speed), speed);
     m_speed->setCurrentIndex(2);
     static_cast<QComboBox*>(m_speed)->setMinimumContentsLength(3);
-    m_readout->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("00:00 of 00:00 \u00B7 0.00 gal pumped \u00B7 0.00 gpm")));
+    m_readout->setMinimumWidth(
+        fontMetrics().horizontalAdvance(QStringLiteral("00:00 of 00:00 \u00B7 0.00 gal pumped \u00B7 0.00 gpm")));
 
     auto* line = new QHBoxLayout(this);
     line->setContentsMargins(6, 2, 6, 2);

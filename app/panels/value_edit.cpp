@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/value_edit.h"
 
-#include <QKeyEvent>
 #include <cmath>
+#include <QKeyEvent>
 
 #include "panels/say.h"
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QLineEdit>
 #include <functional>
 #include <optional>
+#include <QLineEdit>
 
 #include "base/result.h"
 #include "base/units.h"

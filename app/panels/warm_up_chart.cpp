@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/warm_up_chart.h"
 
+#include <cmath>
 #include <QAction>
 #include <QApplication>
 #include <QButtonGroup>
@@ -16,7 +17,6 @@
 #include <QToolButton>
 #include <QTreeWidget>
 #include <QVBoxLayout>
-#include <cmath>
 
 #include "panels/chart_view.h"
 #include "panels/choice_button.h"

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/export_drawing.h"
 
+#include <algorithm>
+#include <cmath>
 #include <QBuffer>
 #include <QImage>
 #include <QPainter>
 #include <QRegularExpression>
 #include <QSet>
 #include <QSvgGenerator>
-#include <algorithm>
-#include <cmath>
 
 #include "canvas/paint_drawing.h"
 #include "print/page_picture.h"
@@ -102,9 +102,10 @@ QByteArray withTitle(QByteArray svg, const std::string& title)
     QString words;
     for (const QChar c : QString::fromStdString(title))  // XML 1.0 has no way to write control characters
         words += c.unicode() < 0x20 ? QChar(QLatin1Char(' ')) : c;
-    const QString head = QStringLiteral("\n<title>%1</title>\n<desc>Plumbing of a coach with its preheat loop, drawn with "
-                                        "Tapward; not to scale.</desc>")
-                             .arg(words.toHtmlEscaped());
+    const QString head =
+        QStringLiteral("\n<title>%1</title>\n<desc>Plumbing of a coach with its preheat loop, drawn with "
+                       "Tapward; not to scale.</desc>")
+            .arg(words.toHtmlEscaped());
     return svg.insert(end + 1, head.toUtf8());
 }
 

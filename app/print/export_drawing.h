@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QByteArray>
 #include <optional>
+#include <QByteArray>
 
 #include "base/result.h"
 #include "document/drawing.h"

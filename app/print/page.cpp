@@ -4,8 +4,8 @@
 #include <QBuffer>
 #include <QHashSeed>
 #include <QMarginsF>
-#include <QPageSize>
 #include <QPagedPaintDevice>
+#include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
 

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/page_layout.h"
 
-#include <QFontMetricsF>
-#include <QPainter>
 #include <algorithm>
 #include <cmath>
+#include <QFontMetricsF>
+#include <QPainter>
 
 #include "session/message_text.h"
 
@@ -25,9 +25,12 @@ QString text(std::string_view utf8) { return QString::fromUtf8(utf8.data(), qsiz
 QString severityWord(review::Severity severity)
 {
     switch (severity) {
-    case review::Severity::Danger: return QStringLiteral("Danger");
-    case review::Severity::Caution: return QStringLiteral("Caution");
-    case review::Severity::Note: break;
+    case review::Severity::Danger:
+        return QStringLiteral("Danger");
+    case review::Severity::Caution:
+        return QStringLiteral("Caution");
+    case review::Severity::Note:
+        break;
     }
     return QStringLiteral("Note");
 }
@@ -71,8 +74,7 @@ QString money(double amount, UnitSystem units) { return text(show({amount, Quant
 }  // namespace
 
 PageLayout::PageLayout(const document::Drawing& drawing, const report::PageContent& content,
-                       const std::vector<review::Finding>& findings, UnitSystem units, QSizeF sheet,
-                       double text_pt)
+                       const std::vector<review::Finding>& findings, UnitSystem units, QSizeF sheet, double text_pt)
     : m_sheet(sheet), m_columns(sheet.width() > sheet.height() ? 3 : 2)
 {
     m_columnWidth = (sheet.width() - (m_columns - 1) * kColumnGap) / m_columns;
@@ -86,7 +88,8 @@ PageLayout::PageLayout(const document::Drawing& drawing, const report::PageConte
     const double around = m_legend->height() + kCaption + 2 * kGap;  // frame, caption and gap to the texts
     const QSizeF widest(sheet.width() - 2 * kGap, room - around);
     double textHeight = leastHeight(0, room - around).value_or(room);
-    m_picture = std::make_unique<Picture>(drawing, units, QSizeF(widest.width(), std::max(0.0, widest.height() - textHeight)));
+    m_picture =
+        std::make_unique<Picture>(drawing, units, QSizeF(widest.width(), std::max(0.0, widest.height() - textHeight)));
     if (!m_picture->empty() && m_picture->pointsPerModule() < kLegible_pt) {
         m_picture = std::make_unique<Picture>(drawing, units, QSizeF(widest.width(), widest.height() * 0.72));
         if (m_picture->pointsPerModule() < kLegible_pt)
@@ -142,7 +145,8 @@ void PageLayout::makeHeader(const report::PageContent& content, bool sample)
     m_headerHeight = QFontMetricsF(pageFont(kTitle_pt, true)).height() + 2 * kPoint + m_titleBlockHeight + kGap;
     if (!m_subtitle.isEmpty())
         m_headerHeight += QFontMetricsF(pageFont(kSubtitle_pt)).height();
-    m_laterHeaderHeight = QFontMetricsF(pageFont(kLaterTitle_pt, true)).height() + 2 * kPoint + m_titleBlockHeight + kGap;
+    m_laterHeaderHeight =
+        QFontMetricsF(pageFont(kLaterTitle_pt, true)).height() + 2 * kPoint + m_titleBlockHeight + kGap;
 }
 
 void PageLayout::makeTexts(const document::Drawing& drawing, const report::PageContent& content,
@@ -201,8 +205,8 @@ void PageLayout::makeTexts(const document::Drawing& drawing, const report::PageC
                     money(parts.partsTotal, units));
         if (parts.labour > 0)
             column.part({}, QStringLiteral("Labour, %1 h").arg(drawing.job.hours), {}, money(parts.labour, units));
-        column.part({}, parts.allPriced ? QStringLiteral("Total") : QStringLiteral("Total without the unpriced parts"), {},
-                    money(parts.partsTotal + parts.labour, units), true);
+        column.part({}, parts.allPriced ? QStringLiteral("Total") : QStringLiteral("Total without the unpriced parts"),
+                    {}, money(parts.partsTotal + parts.labour, units), true);
     }
     if (!content.footnotes.empty() || !m_longTexts.isEmpty())
         column.heading(QStringLiteral("Notes"));
@@ -325,8 +329,8 @@ void PageLayout::paint(QPainter& painter, int page) const
         m_legend->paint(painter, QPointF(kGap, y));
         y -= kCaption;
         paintLine(painter, QPointF(kGap, y), m_sheet.width() - 2 * kGap,
-                  QStringLiteral("Diagram of the coach's plumbing, not to scale. Real lengths stand beside the pipes."), small,
-                  kQuiet, Qt::AlignRight);
+                  QStringLiteral("Diagram of the coach's plumbing, not to scale. Real lengths stand beside the pipes."),
+                  small, kQuiet, Qt::AlignRight);
     }
     for (const Placed& placed : m_placed)
         if (placed.page == page)
@@ -346,9 +350,8 @@ TurnedLayout layOut(QPageLayout paper, const document::Drawing& drawing, const r
         const QSizeF sheet = paper.paintRect(QPageLayout::Point).size() * kPoint;
         for (const double text_pt : {8.2, 7.8, 7.4, 7.0}) {
             auto layout = std::make_unique<PageLayout>(drawing, content, findings, units, sheet, text_pt);
-            if (!best.layout || layout->pages() < best.layout->pages() ||
-                (layout->pages() == best.layout->pages() &&
-                 ease(*layout) > 1.02 * ease(*best.layout)))
+            if (!best.layout || layout->pages() < best.layout->pages()
+                || (layout->pages() == best.layout->pages() && ease(*layout) > 1.02 * ease(*best.layout)))
                 best = {std::move(layout), candidate};
         }
     }

@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <memory>
+#include <optional>
 #include <QPageLayout>
 #include <QSizeF>
 #include <QString>
 #include <QStringList>
-#include <memory>
-#include <optional>
-#include <memory>
 #include <vector>
 
 #include "print/page_picture.h"

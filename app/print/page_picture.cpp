@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/page_picture.h"
 
+#include <algorithm>
 #include <QFontMetricsF>
 #include <QPainter>
-#include <algorithm>
 
 #include "print/page_text.h"
 
@@ -58,7 +58,8 @@ void Picture::paint(QPainter& painter, QPointF topLeft) const
 Legend::Legend(const document::Drawing& drawing, double width)
 {
     const QFontMetricsF metrics(pageFont(kSmallest_pt));
-    const double title = QFontMetricsF(pageFont(kSmallest_pt, true)).horizontalAdvance(QStringLiteral("Legend")) + kItemGap;
+    const double title =
+        QFontMetricsF(pageFont(kSmallest_pt, true)).horizontalAdvance(QStringLiteral("Legend")) + kItemGap;
     m_firstColumn = title;
     double x = title, y = 0;
     for (const LegendEntry& entry : legendEntries(drawing)) {
@@ -80,8 +81,8 @@ void Legend::paint(QPainter& painter, QPointF topLeft) const
     const QFont font = pageFont(kSmallest_pt);
     const QFontMetricsF metrics(font);
     const double down = (kRow - metrics.height()) / 2;
-    paintLine(painter, topLeft + QPointF(0, down), m_firstColumn, QStringLiteral("Legend"), pageFont(kSmallest_pt, true),
-              Qt::black);
+    paintLine(painter, topLeft + QPointF(0, down), m_firstColumn, QStringLiteral("Legend"),
+              pageFont(kSmallest_pt, true), Qt::black);
     for (const Item& item : m_items) {
         const QPointF at = topLeft + item.at;
         painter.save();

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/page_text.h"
 
+#include <algorithm>
+#include <cmath>
 #include <QFontMetricsF>
 #include <QPainter>
 #include <QPainterPath>
 #include <QPolygonF>
 #include <QTextLayout>
-#include <algorithm>
-#include <cmath>
 
 #include "look/theme.h"
 
@@ -191,7 +191,8 @@ void Column::answer(const QString& label, const QString& value, const QString& n
     const double labelWidth = QFontMetricsF(plain).horizontalAdvance(label);
     const double noteWidth = QFontMetricsF(small).horizontalAdvance(note);
     // A short note stands between label and value; a longer one has its own lines below.
-    const bool inLine = !note.isEmpty() && !note.contains(QLatin1Char('\n')) && labelWidth + noteWidth + valueWidth + 2 * gap < m_width;
+    const bool inLine =
+        !note.isEmpty() && !note.contains(QLatin1Char('\n')) && labelWidth + noteWidth + valueWidth + 2 * gap < m_width;
     const bool below = !note.isEmpty() && !inLine;
     if (valueWidth < m_width * 0.6) {
         const double x = m_width - valueWidth;
@@ -199,7 +200,8 @@ void Column::answer(const QString& label, const QString& value, const QString& n
         add(Lines(label, plain, x - gap), 0, inkColour(), below ? 0 : kGap, below, [=](QPainter& painter, QPointF at) {
             paintLine(painter, at + QPointF(x, 0), valueWidth + kPoint, value, bold, inkColour());
             if (inLine)
-                paintLine(painter, at + QPointF(labelWidth + gap, drop), noteWidth + kPoint, note, small, quietColour());
+                paintLine(painter, at + QPointF(labelWidth + gap, drop), noteWidth + kPoint, note, small,
+                          quietColour());
         });
     } else {
         add(Lines(label, plain, m_width), 0, inkColour(), 0, true);
@@ -222,7 +224,8 @@ void Column::part(const QString& count, const QString& item, const QString& tags
     const QFont font = pageFont(m_text_pt, bold);
     const QFontMetricsF metrics(font);
     const double countWidth = metrics.horizontalAdvance(QStringLiteral("104.0 ft")), gap = 5 * kPoint;
-    const double priceWidth = std::min(m_width * 0.35, std::max(38 * kPoint, metrics.horizontalAdvance(price) + kPoint));
+    const double priceWidth =
+        std::min(m_width * 0.35, std::max(38 * kPoint, metrics.horizontalAdvance(price) + kPoint));
     const double x = m_width - priceWidth, width = m_width;
     const double indent = count.isEmpty() ? 0 : countWidth + gap;
     QString text = item;

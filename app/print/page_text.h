@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
+#include <memory>
 #include <QColor>
 #include <QFont>
 #include <QPointF>
 #include <QString>
-#include <functional>
-#include <memory>
 #include <vector>
 
 #include "review/finding.h"

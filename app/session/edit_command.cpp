@@ -56,10 +56,7 @@ void EditCommand::undo()
     m_session.select(m_before);
 }
 
-void EditCommand::flip()
-{
-    m_edit = m_session.flip(std::move(m_edit));
-}
+void EditCommand::flip() { m_edit = m_session.flip(std::move(m_edit)); }
 
 bool EditCommand::mergeWith(const QUndoCommand* newer)
 {

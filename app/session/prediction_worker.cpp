@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "session/prediction_worker.h"
 
-#include <QMetaObject>
 #include <algorithm>
+#include <QMetaObject>
 #include <utility>
 
 namespace tapward::app {
@@ -62,8 +62,7 @@ void Session::Worker::run(const std::stop_token& quit)
         if (!answer || stop.stop_requested())
             continue;
         QMetaObject::invokeMethod(
-            &m_session, [session = &m_session, a = std::move(*answer)] { session->receive(a); },
-            Qt::QueuedConnection);
+            &m_session, [session = &m_session, a = std::move(*answer)] { session->receive(a); }, Qt::QueuedConnection);
     }
 }
 

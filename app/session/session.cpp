@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "session/session.h"
 
+#include <algorithm>
 #include <QFile>
 #include <QFileInfo>
 #include <QSaveFile>
-#include <algorithm>
 #include <utility>
 
 #include "document/file.h"
@@ -19,10 +19,7 @@ Session::Session(QObject* parent) : QObject(parent), m_worker(std::make_unique<W
     connect(&m_undo, &QUndoStack::cleanChanged, this, &Session::fileChanged);
 }
 
-Session::~Session()
-{
-    m_undo.disconnect(this);
-}
+Session::~Session() { m_undo.disconnect(this); }
 
 std::optional<Problem> Session::perform(document::Edit edit, int burst)
 {
@@ -75,10 +72,11 @@ std::optional<Problem> Session::open(const QString& path)
 std::optional<Problem> Session::save(const QString& path)
 {
     const auto cannot = [&path](const QString& reason) {
-        return Problem{{"The drawing could not be saved as {0}: {1}.",
-                        {QFileInfo(path).fileName().toStdString(), reason.toStdString()}},
-                       "The file that was there is unchanged. Free some room or choose another folder, then save again.",
-                       {}};
+        return Problem{
+            {"The drawing could not be saved as {0}: {1}.",
+             {QFileInfo(path).fileName().toStdString(), reason.toStdString()}},
+            "The file that was there is unchanged. Free some room or choose another folder, then save again.",
+            {}};
     };
     const QByteArray bytes = QByteArray::fromStdString(document::write(m_drawing));
     QSaveFile file(path);
@@ -99,10 +97,7 @@ std::optional<Problem> Session::save(const QString& path)
     return std::nullopt;
 }
 
-void Session::startNew(document::Drawing drawing)
-{
-    take(std::move(drawing), {});
-}
+void Session::startNew(document::Drawing drawing) { take(std::move(drawing), {}); }
 
 void Session::take(document::Drawing drawing, const QString& path)
 {

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QObject>
-#include <QString>
-#include <QUndoStack>
 #include <cstdint>
 #include <memory>
 #include <optional>
+#include <QObject>
+#include <QString>
+#include <QUndoStack>
 #include <vector>
 
 #include "document/edit.h"

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <memory>
 #include <QDateTime>
 #include <QLockFile>
 #include <QObject>
 #include <QTimer>
-#include <memory>
 #include <vector>
 
 #include "session/session.h"

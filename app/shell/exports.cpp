@@ -8,8 +8,8 @@
 #include <QLocale>
 #include <QMessageBox>
 #include <QPrintDialog>
-#include <QPrintPreviewDialog>
 #include <QPrinter>
+#include <QPrintPreviewDialog>
 #include <QSettings>
 #include <QTimer>
 
@@ -106,11 +106,16 @@ std::optional<Problem> exportBytes(Session& session, ExportKind kind, QByteArray
 QString exportTitle(ExportKind kind)
 {
     switch (kind) {
-    case ExportKind::PagePdf: return tr("Customer's Page as PDF");
-    case ExportKind::DrawingSvg: return tr("Drawing as SVG");
-    case ExportKind::DrawingPng: return tr("Drawing as PNG");
-    case ExportKind::PartsCsv: return tr("Parts List as CSV");
-    case ExportKind::SeriesCsv: return tr("Warm-Up as CSV");
+    case ExportKind::PagePdf:
+        return tr("Customer's Page as PDF");
+    case ExportKind::DrawingSvg:
+        return tr("Drawing as SVG");
+    case ExportKind::DrawingPng:
+        return tr("Drawing as PNG");
+    case ExportKind::PartsCsv:
+        return tr("Parts List as CSV");
+    case ExportKind::SeriesCsv:
+        return tr("Warm-Up as CSV");
     }
     return {};
 }
@@ -118,11 +123,15 @@ QString exportTitle(ExportKind kind)
 QString exportSuffix(ExportKind kind)
 {
     switch (kind) {
-    case ExportKind::PagePdf: return QStringLiteral("pdf");
-    case ExportKind::DrawingSvg: return QStringLiteral("svg");
-    case ExportKind::DrawingPng: return QStringLiteral("png");
+    case ExportKind::PagePdf:
+        return QStringLiteral("pdf");
+    case ExportKind::DrawingSvg:
+        return QStringLiteral("svg");
+    case ExportKind::DrawingPng:
+        return QStringLiteral("png");
     case ExportKind::PartsCsv:
-    case ExportKind::SeriesCsv: return QStringLiteral("csv");
+    case ExportKind::SeriesCsv:
+        return QStringLiteral("csv");
     }
     return {};
 }
@@ -130,14 +139,16 @@ QString exportSuffix(ExportKind kind)
 QString exportWithDialog(Session& session, ExportKind kind, QWidget* parent)
 {
     QSettings settings;
-    const QString folder = settings.value(QStringLiteral("exportFolder"), QFileInfo(session.path()).absolutePath()).toString();
+    const QString folder =
+        settings.value(QStringLiteral("exportFolder"), QFileInfo(session.path()).absolutePath()).toString();
     QString base = session.path().isEmpty() ? tr("untitled") : QFileInfo(session.path()).completeBaseName();
     if (kind == ExportKind::PartsCsv)
         base += tr("-parts");
     if (kind == ExportKind::SeriesCsv)
         base += tr("-warm-up");
     const QString suffix = exportSuffix(kind);
-    QFileDialog dialog(parent, tr("Export %1").arg(exportTitle(kind)), folder, tr("%1 file (*.%2)").arg(suffix.toUpper(), suffix));
+    QFileDialog dialog(parent, tr("Export %1").arg(exportTitle(kind)), folder,
+                       tr("%1 file (*.%2)").arg(suffix.toUpper(), suffix));
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setDefaultSuffix(suffix);
     dialog.selectFile(base + QLatin1Char('.') + suffix);
@@ -168,7 +179,9 @@ void printPage(Session& session, QWidget* parent)
         return;
     if (print::paintPages(printer, session.drawing(), predictionOf(session), session.findings(), session.units()) == 0)
         complain(parent, tr("Print"),
-                 Problem{Message("The page could not be printed."), Message("Check the printer, or export the page as PDF."), {}},
+                 Problem{Message("The page could not be printed."),
+                         Message("Check the printer, or export the page as PDF."),
+                         {}},
                  session.units());
 }
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
 #include <QByteArray>
 #include <QObject>
-#include <optional>
 
 #include "session/session.h"
 

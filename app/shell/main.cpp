@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <clocale>
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QElapsedTimer>
@@ -7,7 +8,6 @@
 #include <QTextStream>
 #include <QTimer>
 #include <QTranslator>
-#include <clocale>
 
 #include "document/file.h"
 #include "panels/icons.h"
@@ -57,10 +57,13 @@ int main(int argc, char** argv)
     QGuiApplication::setDesktopFileName(QStringLiteral("tapward"));
 
     QCommandLineParser line;
-    line.setApplicationDescription(QCoreApplication::translate("main", "Hot-water preheat loops in recreational coaches: drawn, predicted, printed."));
+    line.setApplicationDescription(QCoreApplication::translate(
+        "main", "Hot-water preheat loops in recreational coaches: drawn, predicted, printed."));
     line.addHelpOption();
     line.addVersionOption();
-    line.addPositionalArgument(QStringLiteral("file"), QCoreApplication::translate("main", "A .tapward drawing to open."), QStringLiteral("[FILE]"));
+    line.addPositionalArgument(QStringLiteral("file"),
+                               QCoreApplication::translate("main", "A .tapward drawing to open."),
+                               QStringLiteral("[FILE]"));
     const auto hidden = [&](const char* name, bool value) {
         QCommandLineOption option(QString::fromLatin1(name));
         option.setFlags(QCommandLineOption::HiddenFromHelp);

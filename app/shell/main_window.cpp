@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "shell/main_window.h"
 
+#include <algorithm>
+#include <cmath>
 #include <QApplication>
 #include <QCloseEvent>
 #include <QComboBox>
@@ -19,8 +21,6 @@
 #include <QTreeWidget>
 #include <QUrl>
 #include <QVBoxLayout>
-#include <algorithm>
-#include <cmath>
 
 #include "panels/answers_panel.h"
 #include "panels/case_bar.h"
@@ -46,9 +46,10 @@ constexpr int kLookVersion = 1;
 MainWindow::MainWindow(QWidget* parent)
     : QMainWindow(parent), m_stack(new QStackedWidget), m_start(new StartPage), m_canvas(new EditingCanvas(m_session)),
       m_tray(new Tray), m_caseBar(new CaseBar(m_session)), m_timeBar(new TimeBar(m_session)),
-      m_details(new DetailsPanel(m_session)), m_answers(new AnswersPanel(m_session)), m_chart(new WarmUpChart(m_session)),
-      m_findings(new FindingsPanel(m_session)), m_outline(new OutlinePanel(m_session)), m_hint(new QLabel),
-      m_state(new QLabel), m_findingCount(new QPushButton), m_zoom(new QComboBox)
+      m_details(new DetailsPanel(m_session)), m_answers(new AnswersPanel(m_session)),
+      m_chart(new WarmUpChart(m_session)), m_findings(new FindingsPanel(m_session)),
+      m_outline(new OutlinePanel(m_session)), m_hint(new QLabel), m_state(new QLabel), m_findingCount(new QPushButton),
+      m_zoom(new QComboBox)
 {
     setObjectName(QStringLiteral("MainWindow"));
     setWindowIcon(QIcon(QStringLiteral(":/icons/tapward.svg")));
@@ -58,11 +59,12 @@ MainWindow::MainWindow(QWidget* parent)
     buildMenus();
     buildToolBar();
 
-    m_session.setUnits(QSettings().value(QStringLiteral("units")).toString() == QLatin1String("metric") ? UnitSystem::Metric
-                                                                                                       : UnitSystem::Us);
+    m_session.setUnits(QSettings().value(QStringLiteral("units")).toString() == QLatin1String("metric")
+                           ? UnitSystem::Metric
+                           : UnitSystem::Us);
     connect(&m_session, &Session::viewChanged, this, [this] {
-        QSettings().setValue(QStringLiteral("units"), m_session.units() == UnitSystem::Us ? QStringLiteral("us")
-                                                                                          : QStringLiteral("metric"));
+        QSettings().setValue(QStringLiteral("units"),
+                             m_session.units() == UnitSystem::Us ? QStringLiteral("us") : QStringLiteral("metric"));
     });
     connect(&m_session, &Session::fileChanged, this, &MainWindow::refreshTitle);
     connect(&m_session, &Session::changed, this, &MainWindow::refreshState);
@@ -75,9 +77,8 @@ MainWindow::MainWindow(QWidget* parent)
             statusBar()->showMessage(text);
     });
     connect(m_canvas, &CanvasView::detailsRequested, this, [this] { m_details->focusFirstField(); });
-    connect(m_canvas, &CanvasView::zoomChanged, this, [this](double zoom) {
-        m_zoom->setEditText(tr("%1 %").arg(std::lround(zoom * 100)));
-    });
+    connect(m_canvas, &CanvasView::zoomChanged, this,
+            [this](double zoom) { m_zoom->setEditText(tr("%1 %").arg(std::lround(zoom * 100))); });
     connect(m_tray, &Tray::kindPicked, m_canvas, &EditingCanvas::startPlacing);
     connect(m_start, &StartPage::newRequested, this, &MainWindow::newDrawing);
     connect(m_start, &StartPage::openRequested, this, &MainWindow::openDialog);
@@ -94,7 +95,8 @@ MainWindow::MainWindow(QWidget* parent)
         m_caseEditor->activateWindow();
     });
     connect(new QShortcut(QKeySequence(Qt::Key_F6), this), &QShortcut::activated, this, [this] { cyclePane(1); });
-    connect(new QShortcut(QKeySequence(Qt::SHIFT | Qt::Key_F6), this), &QShortcut::activated, this, [this] { cyclePane(-1); });
+    connect(new QShortcut(QKeySequence(Qt::SHIFT | Qt::Key_F6), this), &QShortcut::activated, this,
+            [this] { cyclePane(-1); });
     connect(new QShortcut(QKeySequence(Qt::Key_F10), this), &QShortcut::activated, this, [this] {
         menuBar()->setFocus(Qt::MenuBarFocusReason);
         menuBar()->setActiveAction(menuBar()->actions().value(0));
@@ -122,7 +124,8 @@ void MainWindow::buildPanes()
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(m_caseBar);
-    m_hint->setText(tr("Drag a part from the list on the left, or press Insert. Lay pipes by dragging from port to port."));
+    m_hint->setText(
+        tr("Drag a part from the list on the left, or press Insert. Lay pipes by dragging from port to port."));
     m_hint->setWordWrap(true);
     m_hint->setContentsMargins(10, 6, 10, 6);
     m_hint->hide();
@@ -289,7 +292,9 @@ void MainWindow::cyclePane(int direction)
     for (std::size_t i = 0; i < panes.size(); ++i)
         if (focus && (panes[i].first == focus || panes[i].first->isAncestorOf(focus)))
             at = i;
-    const auto [pane, target] = panes[(at + panes.size() + static_cast<std::size_t>(direction + static_cast<int>(panes.size()))) % panes.size()];
+    const auto [pane, target] =
+        panes[(at + panes.size() + static_cast<std::size_t>(direction + static_cast<int>(panes.size())))
+              % panes.size()];
     if (target) {
         target->setFocus(Qt::ShortcutFocusReason);
         return;
@@ -323,7 +328,8 @@ void MainWindow::closeEvent(QCloseEvent* event)
 void MainWindow::dragEnterEvent(QDragEnterEvent* event)
 {
     const auto urls = event->mimeData()->urls();
-    if (urls.size() == 1 && urls.constFirst().isLocalFile() && urls.constFirst().fileName().endsWith(QLatin1String(".tapward")))
+    if (urls.size() == 1 && urls.constFirst().isLocalFile()
+        && urls.constFirst().fileName().endsWith(QLatin1String(".tapward")))
         event->acceptProposedAction();
 }
 

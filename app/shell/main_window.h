@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QMainWindow>
-#include <QPointer>
 #include <functional>
 #include <memory>
+#include <QMainWindow>
+#include <QPointer>
 #include <vector>
 
 #include "session/session.h"
@@ -83,7 +83,8 @@ private:
     // main_window_menus.cpp
     void buildMenus();
     void buildToolBar();
-    QAction* command(const QString& text, const QKeySequence& key, std::function<void()> run, const char* icon = nullptr);
+    QAction* command(const QString& text, const QKeySequence& key, std::function<void()> run,
+                     const char* icon = nullptr);
     void fillRecentMenu();
     // main_window_files.cpp
     void complain(const QString& title, const Problem& problem);

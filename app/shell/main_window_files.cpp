@@ -20,7 +20,8 @@ namespace tapward::app {
 
 void MainWindow::complain(const QString& title, const Problem& problem)
 {
-    QMessageBox box(QMessageBox::Warning, title, sayMessage(problem.what, m_session.units()), QMessageBox::NoButton, this);
+    QMessageBox box(QMessageBox::Warning, title, sayMessage(problem.what, m_session.units()), QMessageBox::NoButton,
+                    this);
     box.setInformativeText(sayMessage(problem.remedy, m_session.units()));
     if (!problem.where.empty())
         box.setDetailedText(tr("Place: %1").arg(plain(problem.where)));
@@ -43,10 +44,12 @@ bool MainWindow::openFile(const QString& path)
         return false;
     FileGuard guard;
     QString holder;
-    const bool same = QFileInfo(path).absoluteFilePath() == QFileInfo(m_session.path()).absoluteFilePath() && m_hasDrawing;
+    const bool same =
+        QFileInfo(path).absoluteFilePath() == QFileInfo(m_session.path()).absoluteFilePath() && m_hasDrawing;
     if (!same && !guard.take(path, &holder)) {
-        QMessageBox box(QMessageBox::Warning, tr("Open Drawing"), tr("%1 is open in another window.").arg(QFileInfo(path).fileName()),
-                        QMessageBox::NoButton, this);
+        QMessageBox box(QMessageBox::Warning, tr("Open Drawing"),
+                        tr("%1 is open in another window.").arg(QFileInfo(path).fileName()), QMessageBox::NoButton,
+                        this);
         box.setInformativeText(tr("Whoever saves last would overwrite the other's work (%1).").arg(holder));
         auto* go = box.addButton(tr("Open Anyway"), QMessageBox::AcceptRole);
         auto* stay = box.addButton(tr("Do Not Open"), QMessageBox::RejectRole);
@@ -138,8 +141,8 @@ bool MainWindow::saveAs()
     if (start.isEmpty()) {
         QString name = plain(m_session.drawing().job.title).simplified().toLower();
         name.replace(QLatin1Char(' '), QLatin1Char('-')).remove(QLatin1Char('/'));
-        start = QSettings().value(QStringLiteral("folder")).toString() + QLatin1Char('/') + (name.isEmpty() ? tr("untitled") : name)
-                + QStringLiteral(".tapward");
+        start = QSettings().value(QStringLiteral("folder")).toString() + QLatin1Char('/')
+                + (name.isEmpty() ? tr("untitled") : name) + QStringLiteral(".tapward");
     }
     QFileDialog dialog(this, tr("Save Drawing As"), QFileInfo(start).absolutePath(), tr("Tapward drawing (*.tapward)"));
     dialog.setAcceptMode(QFileDialog::AcceptSave);
@@ -166,7 +169,8 @@ bool MainWindow::mayClose()
     if (!m_hasDrawing || !m_session.isModified())
         return true;
     const QString name = m_session.path().isEmpty() ? tr("this drawing") : QFileInfo(m_session.path()).fileName();
-    QMessageBox box(QMessageBox::Question, tr("Unsaved Changes"), tr("Save the changes to %1?").arg(name), QMessageBox::NoButton, this);
+    QMessageBox box(QMessageBox::Question, tr("Unsaved Changes"), tr("Save the changes to %1?").arg(name),
+                    QMessageBox::NoButton, this);
     box.setInformativeText(tr("Changes that are not saved are lost."));
     auto* keep = box.addButton(tr("Save Drawing"), QMessageBox::AcceptRole);
     auto* drop = box.addButton(tr("Discard Changes"), QMessageBox::DestructiveRole);
@@ -183,15 +187,19 @@ void MainWindow::offerRecovery()
 {
     for (const auto& leftover : Autosave::leftovers(stateFolder() + QStringLiteral("/autosave"))) {
         const QLocale locale;
-        const QString name = leftover.original.isEmpty() ? tr("a drawing that was never saved") : QFileInfo(leftover.original).fileName();
-        QMessageBox box(QMessageBox::Question, tr("Restore Unsaved Work"), tr("Unsaved changes to %1 were found.").arg(name),
-                        QMessageBox::NoButton, this);
+        const QString name = leftover.original.isEmpty() ? tr("a drawing that was never saved")
+                                                         : QFileInfo(leftover.original).fileName();
+        QMessageBox box(QMessageBox::Question, tr("Restore Unsaved Work"),
+                        tr("Unsaved changes to %1 were found.").arg(name), QMessageBox::NoButton, this);
         QString times = tr("Last change: %1.").arg(locale.toString(leftover.changed, QLocale::ShortFormat));
         if (leftover.saved.isValid())
-            times += QLatin1Char(' ') + tr("Last saved: %1.").arg(locale.toString(leftover.saved, QLocale::ShortFormat));
-        box.setInformativeText(times + QLatin1Char('\n') + tr("Copies of unsaved work are kept in %1.").arg(stateFolder()));
+            times +=
+                QLatin1Char(' ') + tr("Last saved: %1.").arg(locale.toString(leftover.saved, QLocale::ShortFormat));
+        box.setInformativeText(times + QLatin1Char('\n')
+                               + tr("Copies of unsaved work are kept in %1.").arg(stateFolder()));
         auto* again = box.addButton(tr("Restore"), QMessageBox::AcceptRole);
-        QAbstractButton* saved = leftover.saved.isValid() ? box.addButton(tr("Open Last Saved"), QMessageBox::ActionRole) : nullptr;
+        QAbstractButton* saved =
+            leftover.saved.isValid() ? box.addButton(tr("Open Last Saved"), QMessageBox::ActionRole) : nullptr;
         auto* drop = box.addButton(tr("Discard"), QMessageBox::DestructiveRole);
         auto* later = box.addButton(tr("Decide Later"), QMessageBox::RejectRole);
         box.setDefaultButton(again);

@@ -47,7 +47,9 @@ void MainWindow::buildMenus()
         for (const auto one : commands)
             menu->addAction(m_canvas->action(one));
     };
-    const auto dress = [this](C one, const char* icon) { m_canvas->action(one)->setIcon(look::icon(QString::fromLatin1(icon))); };
+    const auto dress = [this](C one, const char* icon) {
+        m_canvas->action(one)->setIcon(look::icon(QString::fromLatin1(icon)));
+    };
     dress(C::Cut, "cut");
     dress(C::Copy, "copy");
     dress(C::Paste, "paste");
@@ -76,14 +78,18 @@ void MainWindow::buildMenus()
     sampleMenu->setEnabled(!sampleMenu->isEmpty());
     file->addSeparator();
     file->addAction(needs(command(tr("&Save Drawing"), QKeySequence::Save, [this] { save(); }, "save")));
-    file->addAction(needs(command(tr("Save &As\u2026"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S), [this] { saveAs(); })));
+    file->addAction(
+        needs(command(tr("Save &As\u2026"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S), [this] { saveAs(); })));
     file->addSeparator();
     QMenu* exports = file->addMenu(look::icon(QStringLiteral("export")), tr("&Export"));
-    for (const auto kind : {ExportKind::PagePdf, ExportKind::DrawingSvg, ExportKind::DrawingPng, ExportKind::PartsCsv, ExportKind::SeriesCsv})
+    for (const auto kind : {ExportKind::PagePdf, ExportKind::DrawingSvg, ExportKind::DrawingPng, ExportKind::PartsCsv,
+                            ExportKind::SeriesCsv})
         exports->addAction(needs(command(tr("%1\u2026").arg(exportTitle(kind)), {}, [this, kind] { exportTo(kind); })));
-    file->addAction(needs(command(tr("Print Pre&view\u2026"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P),
-                                  [this] { previewPage(m_session, this); }, "preview")));
-    file->addAction(needs(command(tr("&Print\u2026"), QKeySequence::Print, [this] { printPage(m_session, this); }, "print")));
+    file->addAction(needs(command(
+        tr("Print Pre&view\u2026"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P),
+        [this] { previewPage(m_session, this); }, "preview")));
+    file->addAction(
+        needs(command(tr("&Print\u2026"), QKeySequence::Print, [this] { printPage(m_session, this); }, "print")));
     file->addSeparator();
     file->addAction(needs(command(tr("&Close Drawing"), QKeySequence(Qt::CTRL | Qt::Key_W), [this] {
         if (!mayClose())
@@ -119,7 +125,8 @@ void MainWindow::buildMenus()
         dock->raise();
         m_outline->focusFilter();
     })));
-    edit->addAction(needs(command(tr("Find Ne&xt"), QKeySequence(Qt::CTRL | Qt::Key_G), [this] { m_outline->findNext(); })));
+    edit->addAction(
+        needs(command(tr("Find Ne&xt"), QKeySequence(Qt::CTRL | Qt::Key_G), [this] { m_outline->findNext(); })));
     edit->addSeparator();
     edit->addAction(needs(command(tr("Rena&me Part"), QKeySequence(Qt::Key_F2), [this] {
         findChild<QDockWidget*>(QStringLiteral("details"))->show();
@@ -136,7 +143,8 @@ void MainWindow::buildMenus()
     draw->addSeparator();
     drawing(draw, {C::StageExisting, C::StageAdded, C::StageRemoved});
     draw->addSeparator();
-    draw->addAction(needs(command(tr("Edit Ca&ses\u2026"), {}, [this] { Q_EMIT m_caseBar->editCasesRequested(); }, "edit")));
+    draw->addAction(
+        needs(command(tr("Edit Ca&ses\u2026"), {}, [this] { Q_EMIT m_caseBar->editCasesRequested(); }, "edit")));
     draw->addAction(needs(command(tr("&Job Details"), {}, [this] {
         m_session.select({});
         findChild<QDockWidget*>(QStringLiteral("details"))->show();
@@ -162,8 +170,9 @@ void MainWindow::buildMenus()
         views << choice(show, viewGroup, sayView(one), [this, one] { m_session.setView(one); });
     QMenu* unitMenu = view->addMenu(tr("&Units"));
     auto* unitGroup = new QActionGroup(this);
-    QList<QAction*> unitChoices{choice(unitMenu, unitGroup, tr("US"), [this] { m_session.setUnits(UnitSystem::Us); }),
-                                choice(unitMenu, unitGroup, tr("Metric"), [this] { m_session.setUnits(UnitSystem::Metric); })};
+    QList<QAction*> unitChoices{
+        choice(unitMenu, unitGroup, tr("US"), [this] { m_session.setUnits(UnitSystem::Us); }),
+        choice(unitMenu, unitGroup, tr("Metric"), [this] { m_session.setUnits(UnitSystem::Metric); })};
     const auto check = [this, views, unitChoices] {
         views[int(m_session.view())]->setChecked(true);
         unitChoices[int(m_session.units())]->setChecked(true);
@@ -193,18 +202,22 @@ void MainWindow::buildMenus()
 
     QMenu* result = menuBar()->addMenu(tr("&Results"));
     result->addAction(needs(command(tr("&Next Finding"), QKeySequence(Qt::Key_F8), [this] { m_findings->step(1); })));
-    result->addAction(needs(command(tr("&Previous Finding"), QKeySequence(Qt::SHIFT | Qt::Key_F8), [this] { m_findings->step(-1); })));
+    result->addAction(needs(
+        command(tr("&Previous Finding"), QKeySequence(Qt::SHIFT | Qt::Key_F8), [this] { m_findings->step(-1); })));
     result->addSeparator();
     result->addAction(needs(command(tr("Pla&y or Pause"), {}, [this] { m_timeBar->togglePlay(); }, "play")));
     result->addAction(needs(command(tr("N&ext Event"), {}, [this] { m_timeBar->stepEvent(1); }, "step-forward")));
     result->addAction(needs(command(tr("Pre&vious Event"), {}, [this] { m_timeBar->stepEvent(-1); }, "step-back")));
 
     QMenu* help = menuBar()->addMenu(tr("&Help"));
-    help->addAction(command(tr("&Help"), QKeySequence(Qt::Key_F1), [this] {
-        if (!m_help)
-            m_help = new HelpWindow(this);
-        m_help->showFor(QApplication::focusWidget());
-    }, "help"));
+    help->addAction(command(
+        tr("&Help"), QKeySequence(Qt::Key_F1),
+        [this] {
+            if (!m_help)
+                m_help = new HelpWindow(this);
+            m_help->showFor(QApplication::focusWidget());
+        },
+        "help"));
     help->addAction(command(tr("&Keyboard Shortcuts"), QKeySequence(QStringLiteral("Ctrl+?")), [this] {
         QList<QAction*> all;
         for (const QAction* top : menuBar()->actions()) {
@@ -261,8 +274,9 @@ void MainWindow::fillRecentMenu()
     bool missing = false;
     for (const QString& path : files) {
         const QFileInfo info(path);
-        QAction* action = m_recentMenu->addAction(info.exists() ? info.fileName() : tr("%1 (missing)").arg(info.fileName()), this,
-                                                  [this, path] { openFile(path); });
+        QAction* action =
+            m_recentMenu->addAction(info.exists() ? info.fileName() : tr("%1 (missing)").arg(info.fileName()), this,
+                                    [this, path] { openFile(path); });
         action->setToolTip(path);
         action->setStatusTip(path);
         action->setEnabled(info.exists());

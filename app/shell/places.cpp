@@ -32,7 +32,8 @@ std::optional<Problem> writeWholeFile(const QString& path, const QByteArray& byt
     const auto cannot = [&] {
         return Problem{Message("{0} could not be written: {1}.",
                                {QFileInfo(path).fileName().toStdString(), file.errorString().toStdString()}),
-                       Message("Free some room or choose another folder, then try again."), {}};
+                       Message("Free some room or choose another folder, then try again."),
+                       {}};
     };
     if (!file.open(QIODevice::WriteOnly))
         return cannot();
@@ -78,7 +79,8 @@ bool FileGuard::take(const QString& path, QString* holder)
     const QString folder = stateFolder() + QStringLiteral("/open");
     QDir().mkpath(folder);
     const QByteArray name = QCryptographicHash::hash(real.toUtf8(), QCryptographicHash::Sha1).toHex();
-    auto lock = std::make_unique<QLockFile>(folder + QLatin1Char('/') + QString::fromLatin1(name) + QStringLiteral(".lock"));
+    auto lock =
+        std::make_unique<QLockFile>(folder + QLatin1Char('/') + QString::fromLatin1(name) + QStringLiteral(".lock"));
     lock->setStaleLockTime(0);
     if (lock->tryLock(0)) {
         m_lock = std::move(lock);

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <memory>
+#include <optional>
 #include <QByteArray>
 #include <QLockFile>
 #include <QString>
 #include <QStringList>
-#include <memory>
-#include <optional>
 
 #include "base/result.h"
 

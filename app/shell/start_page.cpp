@@ -62,8 +62,9 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayou
     title->addWidget(heading(tr("Tapward"), font(), 2.0));
     title->addStretch();
     left->addLayout(title);
-    auto* what = new QLabel(tr("Draw the coach's hot and cold plumbing, drop in a preheat loop, and see what it will do. "
-                               "Open a sample to look around, or start a drawing of your own."));
+    auto* what =
+        new QLabel(tr("Draw the coach's hot and cold plumbing, drop in a preheat loop, and see what it will do. "
+                      "Open a sample to look around, or start a drawing of your own."));
     what->setWordWrap(true);
     left->addWidget(what);
     left->addSpacing(8);
@@ -79,21 +80,24 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayou
     };
     bool first = true;
     for (const auto& sample : samples()) {
-        auto* link = addLink(left, "play", tr("Open Sample: %1").arg(sample.title), tr("Invented coach, sample figures, opens as a copy"));
-        connect(link, &QCommandLinkButton::clicked, this, [this, resource = sample.resource] { Q_EMIT sampleRequested(resource); });
+        auto* link = addLink(left, "play", tr("Open Sample: %1").arg(sample.title),
+                             tr("Invented coach, sample figures, opens as a copy"));
+        connect(link, &QCommandLinkButton::clicked, this,
+                [this, resource = sample.resource] { Q_EMIT sampleRequested(resource); });
         if (first)
             link->setFocus();
         first = false;
     }
-    connect(addLink(left, "new", tr("New Drawing"), tr("An empty drawing with one case")), &QCommandLinkButton::clicked, this,
-            &StartPage::newRequested);
+    connect(addLink(left, "new", tr("New Drawing"), tr("An empty drawing with one case")), &QCommandLinkButton::clicked,
+            this, &StartPage::newRequested);
     connect(addLink(left, "open", tr("Open Drawing\u2026"), tr("A .tapward file")), &QCommandLinkButton::clicked, this,
             &StartPage::openRequested);
     left->addSpacing(8);
     left->addWidget(heading(tr("Three things to try in a sample"), font(), 1.05));
-    for (const QString& text : {tr("Drag the time slider under the drawing: the pipes take the color of the water."),
-                                tr("Select a pump and lower its voltage range or curve: the loop flow answers at once."),
-                                tr("Press F8 to walk through the findings, and Shift+F8 to walk back.")}) {
+    for (const QString& text :
+         {tr("Drag the time slider under the drawing: the pipes take the color of the water."),
+          tr("Select a pump and lower its voltage range or curve: the loop flow answers at once."),
+          tr("Press F8 to walk through the findings, and Shift+F8 to walk back.")}) {
         auto* label = new QLabel(QStringLiteral("\u2022 ") + text);
         label->setWordWrap(true);
         left->addWidget(label);
@@ -146,8 +150,9 @@ void StartPage::refresh()
     }
     for (const QString& path : files) {
         const QFileInfo info(path);
-        auto* button = new QCommandLinkButton(info.completeBaseName(), info.exists() ? QDir::toNativeSeparators(info.path())
-                                                                                     : tr("Missing: it was moved or deleted"));
+        auto* button =
+            new QCommandLinkButton(info.completeBaseName(), info.exists() ? QDir::toNativeSeparators(info.path())
+                                                                          : tr("Missing: it was moved or deleted"));
         button->setIcon(look::icon(QStringLiteral("new")));
         button->setEnabled(info.exists());
         button->setAccessibleName(tr("Open %1").arg(info.fileName()));

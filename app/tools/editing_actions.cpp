@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The canvas's commands: their actions, the clipboard and the context menu.
+#include <algorithm>
 #include <QAction>
 #include <QApplication>
 #include <QClipboard>
 #include <QContextMenuEvent>
 #include <QMenu>
 #include <QMimeData>
-#include <algorithm>
 #include <utility>
 
 #include "document/file.h"
@@ -52,7 +52,8 @@ std::optional<std::vector<document::Part>> clipboardParts(std::optional<Problem>
 
 }  // namespace
 
-QAction* EditingCanvas::add(Command command, const QString& text, const QList<QKeySequence>& keys, std::function<void()> run)
+QAction* EditingCanvas::add(Command command, const QString& text, const QList<QKeySequence>& keys,
+                            std::function<void()> run)
 {
     auto* action = new QAction(text, this);
     action->setShortcuts(keys);
@@ -79,11 +80,13 @@ void EditingCanvas::addActions()
     });
     add(C::Copy, tr("&Copy"), {QKeySequence::Copy}, [this] { copy(); });
     add(C::Paste, tr("&Paste"), {QKeySequence::Paste}, [this] { paste(false, true); });
-    add(C::PasteInPlace, tr("Paste &in Place"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V)}, [this] { paste(true, false); });
+    add(C::PasteInPlace, tr("Paste &in Place"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V)},
+        [this] { paste(true, false); });
     add(C::Duplicate, tr("D&uplicate"), {QKeySequence(Qt::CTRL | Qt::Key_D)}, [this] { duplicate(); });
     add(C::Delete, tr("&Delete and Join Pipes"), {QKeySequence(Qt::Key_Delete), QKeySequence(Qt::Key_Backspace)},
         [this] { remove(true); });
-    add(C::DeleteLoose, tr("Delete with Its &Pipes"), {QKeySequence(Qt::SHIFT | Qt::Key_Delete)}, [this] { remove(false); });
+    add(C::DeleteLoose, tr("Delete with Its &Pipes"), {QKeySequence(Qt::SHIFT | Qt::Key_Delete)},
+        [this] { remove(false); });
     add(C::SelectAll, tr("Select &All"), {QKeySequence::SelectAll}, [this] {
         std::vector<PartId> all;
         for (const auto& symbol : layoutShown().symbols)
@@ -93,12 +96,14 @@ void EditingCanvas::addActions()
         std::ranges::sort(all);
         session().select(std::move(all));
     });
-    add(C::SelectNone, tr("Select &None"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_A)}, [this] { session().select({}); });
+    add(C::SelectNone, tr("Select &None"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_A)},
+        [this] { session().select({}); });
     add(C::RotateRight, tr("&Rotate Right"), {QKeySequence(Qt::Key_R)}, [turn] { turn(1); });
     add(C::RotateLeft, tr("Rotate &Left"), {QKeySequence(Qt::SHIFT | Qt::Key_R)}, [turn] { turn(3); });
     add(C::Flip, tr("&Flip"), {QKeySequence(Qt::Key_F)},
         [this] { perform(document::flipParts(session().drawing(), session().selection())); });
-    add(C::Reroute, tr("R&e-route Pipes"), {}, [this] { perform(rerouted(session().drawing(), session().selection())); });
+    add(C::Reroute, tr("R&e-route Pipes"), {},
+        [this] { perform(rerouted(session().drawing(), session().selection())); });
     add(C::ResetLabel, tr("Place La&bel Automatically"), {}, [this] {
         if (session().selection().size() == 1)
             perform(labelMoved(session().drawing(), session().selection().front(), std::nullopt));
@@ -112,7 +117,8 @@ void EditingCanvas::addActions()
         if (session().selection().size() == 1)
             Q_EMIT detailsRequested(session().selection().front());
     });
-    add(C::ZoomIn, tr("Zoom &In"), {QKeySequence::ZoomIn, QKeySequence(Qt::CTRL | Qt::Key_Equal)}, [this] { zoomIn(); });
+    add(C::ZoomIn, tr("Zoom &In"), {QKeySequence::ZoomIn, QKeySequence(Qt::CTRL | Qt::Key_Equal)},
+        [this] { zoomIn(); });
     add(C::ZoomOut, tr("Zoom &Out"), {QKeySequence::ZoomOut}, [this] { zoomOut(); });
     add(C::ZoomReset, tr("&Original Size"), {QKeySequence(Qt::CTRL | Qt::Key_0)}, [this] { resetZoom(); });
     add(C::FitDrawing, tr("&Fit Drawing"), {QKeySequence(Qt::CTRL | Qt::Key_1)}, [this] { fitDrawing(); });
@@ -140,8 +146,8 @@ void EditingCanvas::updateActions()
             bent |= !part->bends.empty();
             labelled |= part->label.has_value();
         }
-    for (const auto command : {C::Cut, C::Copy, C::Duplicate, C::Delete, C::DeleteLoose, C::SelectNone, C::StageExisting,
-                               C::StageAdded, C::StageRemoved, C::FitSelection})
+    for (const auto command : {C::Cut, C::Copy, C::Duplicate, C::Delete, C::DeleteLoose, C::SelectNone,
+                               C::StageExisting, C::StageAdded, C::StageRemoved, C::FitSelection})
         action(command)->setEnabled(!chosen.empty());
     for (const auto command : {C::RotateRight, C::RotateLeft, C::Flip})
         action(command)->setEnabled(symbols);
@@ -161,7 +167,8 @@ void EditingCanvas::copy()
     QStringList lines;
     for (const auto id : chosen)
         if (const auto* part = drawing.find(id))
-            lines << (QStringList{toText(part->tag), kindTitle(document::kindOf(*part))} + shownValues(*part, session().units()))
+            lines << (QStringList{toText(part->tag), kindTitle(document::kindOf(*part))}
+                      + shownValues(*part, session().units()))
                          .join(QLatin1Char('\t'));
     auto* mime = new QMimeData;
     mime->setData(QLatin1String(kPartsMime), QByteArray::fromStdString(document::writeParts(drawing, chosen)));
@@ -184,7 +191,8 @@ void EditingCanvas::paste(bool inPlace, bool atPointer)
     std::optional<Problem> why;
     const auto copied = clipboardParts(&why);
     if (!copied) {
-        Q_EMIT message(why ? problemText(*why, session().units()) : tr("There are no parts on the clipboard. Copy some first."));
+        Q_EMIT message(why ? problemText(*why, session().units())
+                           : tr("There are no parts on the clipboard. Copy some first."));
         return;
     }
     if (inPlace) {
@@ -198,7 +206,8 @@ void EditingCanvas::paste(bool inPlace, bool atPointer)
         m_lastPaste = *mouse;
         const auto to = toDrawing(snapped(mapToScene(*mouse), Qt::NoModifier));
         const auto from = middleOf(*copied);
-        insertCopies(*copied, std::round(to.x - from.x) + 2 * m_pasteCount, std::round(to.y - from.y) + 2 * m_pasteCount);
+        insertCopies(*copied, std::round(to.x - from.x) + 2 * m_pasteCount,
+                     std::round(to.y - from.y) + 2 * m_pasteCount);
         return;
     }
     ++m_pasteCount;

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tools/editing_canvas.h"
 
+#include <algorithm>
+#include <cmath>
+#include <deque>
+#include <limits>
 #include <QAccessible>
 #include <QApplication>
 #include <QContextMenuEvent>
@@ -9,10 +13,6 @@
 #include <QKeyEvent>
 #include <QMenu>
 #include <QMimeData>
-#include <algorithm>
-#include <cmath>
-#include <deque>
-#include <limits>
 #include <utility>
 
 #include "look/kind_text.h"
@@ -77,7 +77,8 @@ void EditingCanvas::startPlacing(const QString& kind)
     m_place.setKind(kind.toStdString());
     setTool(&m_place);
     setFocus();
-    Q_EMIT message(tr("Click where the %1 goes, or on a pipe to put it in. R turns it, Esc gives up.").arg(kindTitle(*what).toLower()));
+    Q_EMIT message(tr("Click where the %1 goes, or on a pipe to put it in. R turns it, Esc gives up.")
+                       .arg(kindTitle(*what).toLower()));
 }
 
 void EditingCanvas::startConnecting()
@@ -88,10 +89,7 @@ void EditingCanvas::startConnecting()
     m_pipe.begin(chosen.size() == 1 ? chosen.front() : document::kNoPart);
 }
 
-void EditingCanvas::cancelTool()
-{
-    setTool(&m_select);
-}
+void EditingCanvas::cancelTool() { setTool(&m_select); }
 
 void EditingCanvas::insertKind(const QString& kind)
 {
@@ -103,8 +101,8 @@ void EditingCanvas::insertKind(const QString& kind)
     if (chosen.size() == 1)
         perform(putAfter(session().drawing(), layoutOfDrawing(), chosen.front(), id, session().newStage()));
     else
-        perform(putDown(session().drawing(), id, snapped(mapToScene(viewport()->rect().center()), Qt::NoModifier), std::nullopt,
-                        session().newStage(), 0));
+        perform(putDown(session().drawing(), id, snapped(mapToScene(viewport()->rect().center()), Qt::NoModifier),
+                        std::nullopt, session().newStage(), 0));
     for (const auto added : session().lastAdded())
         if (const auto* part = session().drawing().find(added); part != nullptr && part->kind == id)
             focusPart(added);
@@ -176,7 +174,7 @@ void EditingCanvas::keyPressEvent(QKeyEvent* event)
 {
     const bool resting = tool() == &m_select;
     const bool arrow = event->key() == Qt::Key_Left || event->key() == Qt::Key_Right || event->key() == Qt::Key_Up
-        || event->key() == Qt::Key_Down;
+                       || event->key() == Qt::Key_Down;
     if (resting && arrow) {
         if (session().selection().empty() || (event->modifiers() & Qt::ControlModifier))
             walk(event->key());
@@ -185,7 +183,8 @@ void EditingCanvas::keyPressEvent(QKeyEvent* event)
         event->accept();
         return;
     }
-    if (resting && (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) && session().selection().size() == 1) {
+    if (resting && (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
+        && session().selection().size() == 1) {
         Q_EMIT detailsRequested(session().selection().front());
         event->accept();
         return;
@@ -239,7 +238,8 @@ QString EditingCanvas::spoken(document::PartId id) const
     } else {
         for (const auto& port : kind.ports) {
             const auto* pipe = drawing.pipeAt(id, port.id);
-            words << (pipe != nullptr ? tr("%1 to %2").arg(toText(port.title), toText(pipe->tag)) : tr("%1 not connected").arg(toText(port.title)));
+            words << (pipe != nullptr ? tr("%1 to %2").arg(toText(port.title), toText(pipe->tag))
+                                      : tr("%1 not connected").arg(toText(port.title)));
         }
     }
     words << shownValues(*part, paintOptions().units);
@@ -270,7 +270,8 @@ std::vector<document::PartId> EditingCanvas::walkOrder() const
             const auto id = open.back();
             open.pop_back();
             const auto* part = drawing.find(id);
-            if (part == nullptr || (layout.symbol(id) == nullptr && layout.pipe(id) == nullptr) || !seen.insert(id).second)
+            if (part == nullptr || (layout.symbol(id) == nullptr && layout.pipe(id) == nullptr)
+                || !seen.insert(id).second)
                 continue;
             order.push_back(id);
             const auto& kind = document::kindOf(*part);
@@ -324,10 +325,10 @@ void EditingCanvas::walk(int key)
         else if (const auto* pipe = layout.pipe(from))
             at = pipe->path.pointAtPercent(0.5);
     }
-    const QPointF way = key == Qt::Key_Left ? QPointF(-1, 0)
-        : key == Qt::Key_Right              ? QPointF(1, 0)
-        : key == Qt::Key_Up                 ? QPointF(0, -1)
-                                            : QPointF(0, 1);
+    const QPointF way = key == Qt::Key_Left    ? QPointF(-1, 0)
+                        : key == Qt::Key_Right ? QPointF(1, 0)
+                        : key == Qt::Key_Up    ? QPointF(0, -1)
+                                               : QPointF(0, 1);
     document::PartId best = document::kNoPart;
     double least = std::numeric_limits<double>::infinity();
     for (const auto& symbol : layout.symbols) {

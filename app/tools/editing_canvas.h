@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
 #include <QElapsedTimer>
 #include <QHash>
-#include <functional>
 
 #include "canvas/canvas_view.h"
 #include "tools/pipe_tool.h"
@@ -24,11 +24,33 @@ public:
     ~EditingCanvas() override;
 
     enum class Command {
-        Cut, Copy, Paste, PasteInPlace, Duplicate, Delete, DeleteLoose,
-        SelectAll, SelectNone, RotateRight, RotateLeft, Flip, Reroute, ResetLabel,
-        StageExisting, StageAdded, StageRemoved,
-        Insert, Connect, Details,
-        ZoomIn, ZoomOut, ZoomReset, FitDrawing, FitSelection, ShowGrid, SnapToGrid
+        Cut,
+        Copy,
+        Paste,
+        PasteInPlace,
+        Duplicate,
+        Delete,
+        DeleteLoose,
+        SelectAll,
+        SelectNone,
+        RotateRight,
+        RotateLeft,
+        Flip,
+        Reroute,
+        ResetLabel,
+        StageExisting,
+        StageAdded,
+        StageRemoved,
+        Insert,
+        Connect,
+        Details,
+        ZoomIn,
+        ZoomOut,
+        ZoomReset,
+        FitDrawing,
+        FitSelection,
+        ShowGrid,
+        SnapToGrid
     };
     /// The one action for a command, with text, shortcut and enabled state kept up to date.
     QAction* action(Command command) const { return m_actions.value(static_cast<int>(command)); }

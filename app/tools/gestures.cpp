@@ -42,10 +42,14 @@ const parts::Port* freePort(const Drawing& drawing, const Part& part, std::optio
 QPointF outward(Side side)
 {
     switch (side) {
-    case Side::Left: return {-1, 0};
-    case Side::Right: return {1, 0};
-    case Side::Top: return {0, -1};
-    case Side::Bottom: break;
+    case Side::Left:
+        return {-1, 0};
+    case Side::Right:
+        return {1, 0};
+    case Side::Top:
+        return {0, -1};
+    case Side::Bottom:
+        break;
     }
     return {0, 1};
 }
@@ -53,10 +57,14 @@ QPointF outward(Side side)
 Side opposite(Side side)
 {
     switch (side) {
-    case Side::Left: return Side::Right;
-    case Side::Right: return Side::Left;
-    case Side::Top: return Side::Bottom;
-    case Side::Bottom: break;
+    case Side::Left:
+        return Side::Right;
+    case Side::Right:
+        return Side::Left;
+    case Side::Top:
+        return Side::Bottom;
+    case Side::Bottom:
+        break;
     }
     return Side::Top;
 }
@@ -135,7 +143,8 @@ Result<Edit> carryOn(const Drawing& drawing, const PortSpot& loose, const Anchor
     }
     const Part* other = drawing.find(to.port->pipe);
     if (other == nullptr || other->id == pipe->id)
-        return problem("The two ends of one pipe cannot be joined to each other.", "Connect the end to a part or to another pipe.");
+        return problem("The two ends of one pipe cannot be joined to each other.",
+                       "Connect the end to a part or to another pipe.");
     // Two loose pipes become one: what is counted along a pipe adds up.
     end = other->ends[static_cast<std::size_t>(1 - to.port->pipeEnd)];
     edit.steps.push_back(document::RemovePart{other->id});
@@ -143,8 +152,9 @@ Result<Edit> carryOn(const Drawing& drawing, const PortSpot& loose, const Anchor
     const auto mine = document::values(*pipe), others = document::values(*other);
     for (const auto& field : document::kindOf(*pipe).fields)
         if (field.divides)
-            edit.steps.push_back(document::SetField{pipe->id, std::string(field.key),
-                                                    parts::Entry{mine.number(field.key) + others.number(field.key), mine.basis(field.key)}});
+            edit.steps.push_back(document::SetField{
+                pipe->id, std::string(field.key),
+                parts::Entry{mine.number(field.key) + others.number(field.key), mine.basis(field.key)}});
     return edit;
 }
 
@@ -162,7 +172,8 @@ std::vector<QPointF> tidied(const std::vector<QPointF>& corners)
 {
     std::vector<QPointF> result;
     for (const auto& corner : corners) {
-        if (!result.empty() && std::abs(result.back().x() - corner.x()) < 0.01 && std::abs(result.back().y() - corner.y()) < 0.01)
+        if (!result.empty() && std::abs(result.back().x() - corner.x()) < 0.01
+            && std::abs(result.back().y() - corner.y()) < 0.01)
             continue;
         while (result.size() >= 2) {
             const QPointF a = result[result.size() - 2], b = result.back();
@@ -208,8 +219,8 @@ Result<Edit> connectAnchors(const Drawing& drawing, const Anchor& from, const An
     return joined(joined(joined(std::move(all), std::move(first->edit)), std::move(second->edit)), std::move(*pipe));
 }
 
-Result<Edit> putDown(const Drawing& drawing, std::string_view kind, const QPointF& at, const std::optional<PipeSpot>& target,
-                     document::Stage stage, int turn)
+Result<Edit> putDown(const Drawing& drawing, std::string_view kind, const QPointF& at,
+                     const std::optional<PipeSpot>& target, document::Stage stage, int turn)
 {
     const auto* what = parts::find(kind);
     if (what == nullptr)
@@ -251,7 +262,8 @@ Result<Edit> shiftSegment(const Drawing& drawing, const PipeShape& shape, std::s
         corners.push_back(b);
     } else {
         corners.push_back(b + shift);
-        corners.insert(corners.end(), shape.corners.begin() + static_cast<std::ptrdiff_t>(segment) + 2, shape.corners.end());
+        corners.insert(corners.end(), shape.corners.begin() + static_cast<std::ptrdiff_t>(segment) + 2,
+                       shape.corners.end());
     }
     corners = tidied(corners);
 
@@ -344,7 +356,8 @@ Result<Edit> putAfter(const Drawing& drawing, const DrawingLayout& layout, PartI
             const Part* part = newSymbol(drawing, now);
             if (part == nullptr)
                 return placed;
-            auto pipe = document::connect(now, {afterId, std::string(port.id), {}}, {part->id, std::string(partner->id), {}}, stage);
+            auto pipe = document::connect(now, {afterId, std::string(port.id), {}},
+                                          {part->id, std::string(partner->id), {}}, stage);
             if (!pipe || document::refusal(now, *pipe))
                 return placed;
             return joined(std::move(*placed), std::move(*pipe));

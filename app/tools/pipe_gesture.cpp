@@ -51,19 +51,16 @@ void PipeGesture::follow(const Pointer& pointer)
     const auto edit = connectAnchors(m_view.session().drawing(), *m_from, to, m_view.session().newStage());
     if (edit) {
         m_view.preview(*edit);
-        Q_EMIT m_view.message(to.port       ? CanvasView::tr("Release to connect.")
-                                  : to.pipe ? CanvasView::tr("Release to join with a tee.")
-                                            : CanvasView::tr("Release to leave a loose end here. Esc cancels."));
+        Q_EMIT m_view.message(to.port   ? CanvasView::tr("Release to connect.")
+                              : to.pipe ? CanvasView::tr("Release to join with a tee.")
+                                        : CanvasView::tr("Release to leave a loose end here. Esc cancels."));
     } else {
         m_view.clearPreview();
         Q_EMIT m_view.message(problemText(edit.error(), m_view.session().units()));
     }
 }
 
-bool PipeGesture::finish(const Pointer& pointer)
-{
-    return finishAt(anchorAt(pointer));
-}
+bool PipeGesture::finish(const Pointer& pointer) { return finishAt(anchorAt(pointer)); }
 
 bool PipeGesture::finishAt(const Anchor& to)
 {

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tools/pipe_tool.h"
 
-#include <QApplication>
-#include <QKeyEvent>
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <QApplication>
+#include <QKeyEvent>
 #include <utility>
 
 #include "session/message_text.h"
@@ -16,7 +16,9 @@ void PipeTool::begin(document::PartId near)
 {
     m_picked.reset();
     const auto ports = m_view.hits().openPorts();
-    auto first = std::ranges::find_if(ports, [near](const PortSpot& p) { return near != document::kNoPart && (p.end.part == near || p.pipe == near); });
+    auto first = std::ranges::find_if(ports, [near](const PortSpot& p) {
+        return near != document::kNoPart && (p.end.part == near || p.pipe == near);
+    });
     if (first == ports.end() && near == document::kNoPart)
         first = ports.begin();
     if (first != ports.end())
@@ -32,8 +34,10 @@ QString PipeTool::nameOf(const PortSpot& port) const
     const auto& drawing = m_view.session().drawing();
     if (const auto* part = drawing.find(port.end.part)) {
         const auto* place = document::kindOf(*part).port(port.end.port);
-        return CanvasView::tr("%1, %2").arg(QString::fromStdString(part->tag),
-                                            place != nullptr ? QString::fromUtf8(place->title.data(), static_cast<qsizetype>(place->title.size())) : QString());
+        return CanvasView::tr("%1, %2").arg(
+            QString::fromStdString(part->tag),
+            place != nullptr ? QString::fromUtf8(place->title.data(), static_cast<qsizetype>(place->title.size()))
+                             : QString());
     }
     const auto* pipe = drawing.find(port.pipe);
     return CanvasView::tr("loose end of %1").arg(pipe != nullptr ? QString::fromStdString(pipe->tag) : QString());
@@ -52,14 +56,16 @@ void PipeTool::pick(const PortSpot& port)
     m_picked = port;
     if (m_pipe.isOn()) {
         m_pipe.follow({port.at, m_view.mapFromScene(port.at), Qt::NoModifier});
-        Q_EMIT m_view.message(CanvasView::tr("To %1? Enter connects, arrows choose another port, Esc cancels.").arg(nameOf(port)));
+        Q_EMIT m_view.message(
+            CanvasView::tr("To %1? Enter connects, arrows choose another port, Esc cancels.").arg(nameOf(port)));
     } else {
         Overlay overlay;
         for (const auto& choice : choices())
             overlay.ports.push_back(choice.at);
         overlay.port = port.at;
         m_view.setOverlay(std::move(overlay));
-        Q_EMIT m_view.message(CanvasView::tr("From %1? Enter takes it, arrows choose another port, Esc cancels.").arg(nameOf(port)));
+        Q_EMIT m_view.message(
+            CanvasView::tr("From %1? Enter takes it, arrows choose another port, Esc cancels.").arg(nameOf(port)));
     }
 }
 
@@ -71,10 +77,10 @@ void PipeTool::step(int key)
         return;
     }
     const QPointF at = m_picked ? m_picked->at : m_pipe.isOn() ? m_pipe.from().at : ports.front().at;
-    const QPointF way = key == Qt::Key_Left ? QPointF(-1, 0)
-        : key == Qt::Key_Right              ? QPointF(1, 0)
-        : key == Qt::Key_Up                 ? QPointF(0, -1)
-                                            : QPointF(0, 1);
+    const QPointF way = key == Qt::Key_Left    ? QPointF(-1, 0)
+                        : key == Qt::Key_Right ? QPointF(1, 0)
+                        : key == Qt::Key_Up    ? QPointF(0, -1)
+                                               : QPointF(0, 1);
     const PortSpot* best = nullptr;
     double bestCost = std::numeric_limits<double>::infinity();
     for (const auto& port : ports) {
@@ -106,7 +112,8 @@ void PipeTool::press(const Pointer& pointer)
 void PipeTool::move(const Pointer& pointer, bool pressed)
 {
     if (m_pipe.isOn() && !m_picked) {
-        m_dragged |= pressed && (pointer.onScreen - m_start.onScreen).manhattanLength() >= QApplication::startDragDistance() / 2;
+        m_dragged |=
+            pressed && (pointer.onScreen - m_start.onScreen).manhattanLength() >= QApplication::startDragDistance() / 2;
         m_pipe.follow(pointer);
         return;
     }

@@ -15,10 +15,7 @@ void PlaceGesture::setKind(std::string kind)
     m_turn = 0;
 }
 
-void PlaceGesture::turn(int quarterTurns)
-{
-    m_turn = (m_turn + quarterTurns + 4) % 4;
-}
+void PlaceGesture::turn(int quarterTurns) { m_turn = (m_turn + quarterTurns + 4) % 4; }
 
 std::optional<PipeSpot> PlaceGesture::targetAt(const Pointer& pointer) const
 {

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tools/select_tool.h"
 
-#include <QApplication>
-#include <QKeyEvent>
 #include <algorithm>
 #include <cmath>
+#include <QApplication>
+#include <QKeyEvent>
 #include <utility>
 
 #include "session/message_text.h"
@@ -139,7 +139,9 @@ Result<document::Edit> SelectTool::editFor(const Pointer& pointer) const
         return problem("That label is gone.", "Start again.");
     const auto* symbol = layout.symbol(m_grabbed);
     const auto* pipe = layout.pipe(m_grabbed);
-    const QPointF origin = symbol != nullptr ? symbol->at : pipe != nullptr ? pipe->path.pointAtPercent(0.5) : QPointF();
+    const QPointF origin = symbol != nullptr ? symbol->at
+                           : pipe != nullptr ? pipe->path.pointAtPercent(0.5)
+                                             : QPointF();
     return labelMoved(drawing, m_grabbed, toDrawing(label->box.center() + way - origin));
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tray/tray.h"
 
+#include <map>
 #include <QApplication>
 #include <QDrag>
 #include <QKeyEvent>
@@ -8,7 +9,6 @@
 #include <QMimeData>
 #include <QTreeWidget>
 #include <QVBoxLayout>
-#include <map>
 
 #include "look/kind_text.h"
 #include "look/symbols.h"
@@ -85,7 +85,8 @@ Tray::Tray(QWidget* parent) : QWidget(parent), m_search(new QLineEdit), m_list(n
 
 void Tray::fill()
 {
-    const QString kept = m_list->currentItem() != nullptr ? m_list->currentItem()->data(0, kKind).toString() : QString();
+    const QString kept =
+        m_list->currentItem() != nullptr ? m_list->currentItem()->data(0, kKind).toString() : QString();
     m_list->clear();
     const Theme theme = Theme::of(palette());
     std::map<parts::TrayGroup, QTreeWidgetItem*> groups;
@@ -102,7 +103,8 @@ void Tray::fill()
         item->setIcon(0, symbolIcon(kind->id, theme.ink, theme.paper));
         item->setData(0, kKind, kindId(*kind));
         item->setData(0, kSearch, kindSearchText(*kind));
-        item->setToolTip(0, tr("%1: drag onto the canvas, or double-click and then click on the canvas.").arg(kindTitle(*kind)));
+        item->setToolTip(
+            0, tr("%1: drag onto the canvas, or double-click and then click on the canvas.").arg(kindTitle(*kind)));
         item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsDragEnabled | Qt::ItemNeverHasChildren);
         if (kindId(*kind) == kept)
             m_list->setCurrentItem(item);

@@ -31,48 +31,78 @@ struct Symbol {
 std::vector<Symbol> typedUnits(Quantity quantity)
 {
     switch (quantity) {
-        case Quantity::Length:
-        case Quantity::Bore:
-        case Quantity::Head:
-        case Quantity::Altitude:
-            return {{"ft", us::kFoot, 0},  {"feet", us::kFoot, 0}, {"foot", us::kFoot, 0}, {"'", us::kFoot, 0},
-                    {"in", us::kInch, 0},  {"inch", us::kInch, 0}, {"\"", us::kInch, 0},   {"m", 1, 0},
-                    {"cm", 0.01, 0},       {"mm", 0.001, 0}};
-        case Quantity::Volume:
-            return {{"gal", us::kGallon, 0}, {"qt", us::kGallon / 4, 0}, {"L", kLitre, 0}, {"l", kLitre, 0},
-                    {"mL", 1e-6, 0},         {"ml", 1e-6, 0},            {"m3", 1, 0},     {"m³", 1, 0},
-                    {"oz", us::kGallon / 128, 0}};
-        case Quantity::Flow:
-            return {{"gpm", us::kGpm, 0},       {"gal/min", us::kGpm, 0},   {"L/min", kLitre / kMinute, 0},
-                    {"l/min", kLitre / kMinute, 0}, {"lpm", kLitre / kMinute, 0}, {"L/s", kLitre, 0},
-                    {"m3/s", 1, 0},             {"m³/s", 1, 0},             {"m3/h", 1 / kHour, 0},
-                    {"gph", us::kGallon / kHour, 0}};
-        case Quantity::Pressure:
-            return {{"psi", us::kPsi, 0}, {"kPa", 1e3, 0}, {"Pa", 1, 0}, {"bar", 1e5, 0}, {"mbar", 100, 0},
-                    {"MPa", 1e6, 0}};
-        case Quantity::Temperature:
-            return {{"°F", 1 / 1.8, -32 / 1.8}, {"F", 1 / 1.8, -32 / 1.8}, {"f", 1 / 1.8, -32 / 1.8},
-                    {"°C", 1, 0},               {"C", 1, 0},               {"c", 1, 0},
-                    {"K", 1, -273.15}};
-        case Quantity::TemperatureDifference:
-            return {{"°F", 1 / 1.8, 0}, {"F", 1 / 1.8, 0}, {"°C", 1, 0}, {"C", 1, 0}, {"K", 1, 0}};
-        case Quantity::Power:
-            return {{"BTU/h", us::kBtuPerHour, 0}, {"Btu/h", us::kBtuPerHour, 0}, {"btu/h", us::kBtuPerHour, 0},
-                    {"kW", 1e3, 0},                {"W", 1, 0}};
-        case Quantity::ElectricPower: return {{"W", 1, 0}, {"kW", 1e3, 0}};
-        case Quantity::Time:
-            return {{"s", 1, 0}, {"sec", 1, 0}, {"min", kMinute, 0}, {"h", kHour, 0}, {"ms", 1e-3, 0}};
-        case Quantity::Mass: return {{"lb", us::kPound, 0}, {"kg", 1, 0}, {"g", 1e-3, 0}, {"oz", us::kPound / 16, 0}};
-        case Quantity::Voltage: return {{"V", 1, 0}, {"mV", 1e-3, 0}};
-        case Quantity::Current: return {{"A", 1, 0}, {"mA", 1e-3, 0}};
-        case Quantity::Resistance: return {{"ohm", 1, 0}, {"Ω", 1, 0}, {"mohm", 1e-3, 0}};
-        case Quantity::Charge: return {{"Ah", kHour, 0}};
-        case Quantity::FlowCoefficient: return {{"Cv", kCv, 0}, {"Kv", kKv, 0}};
-        case Quantity::Conductivity: return {{"W/mK", 1, 0}, {"W/(m K)", 1, 0}};
-        case Quantity::Speed: return {{"ft/s", us::kFoot, 0}, {"m/s", 1, 0}};
-        case Quantity::Percent: return {{"%", 0.01, 0}};
-        case Quantity::None:
-        case Quantity::Money: return {};
+    case Quantity::Length:
+    case Quantity::Bore:
+    case Quantity::Head:
+    case Quantity::Altitude:
+        return {{"ft", us::kFoot, 0}, {"feet", us::kFoot, 0}, {"foot", us::kFoot, 0}, {"'", us::kFoot, 0},
+                {"in", us::kInch, 0}, {"inch", us::kInch, 0}, {"\"", us::kInch, 0},   {"m", 1, 0},
+                {"cm", 0.01, 0},      {"mm", 0.001, 0}};
+    case Quantity::Volume:
+        return {{"gal", us::kGallon, 0},
+                {"qt", us::kGallon / 4, 0},
+                {"L", kLitre, 0},
+                {"l", kLitre, 0},
+                {"mL", 1e-6, 0},
+                {"ml", 1e-6, 0},
+                {"m3", 1, 0},
+                {"m³", 1, 0},
+                {"oz", us::kGallon / 128, 0}};
+    case Quantity::Flow:
+        return {{"gpm", us::kGpm, 0},
+                {"gal/min", us::kGpm, 0},
+                {"L/min", kLitre / kMinute, 0},
+                {"l/min", kLitre / kMinute, 0},
+                {"lpm", kLitre / kMinute, 0},
+                {"L/s", kLitre, 0},
+                {"m3/s", 1, 0},
+                {"m³/s", 1, 0},
+                {"m3/h", 1 / kHour, 0},
+                {"gph", us::kGallon / kHour, 0}};
+    case Quantity::Pressure:
+        return {{"psi", us::kPsi, 0}, {"kPa", 1e3, 0},  {"Pa", 1, 0},
+                {"bar", 1e5, 0},      {"mbar", 100, 0}, {"MPa", 1e6, 0}};
+    case Quantity::Temperature:
+        return {{"°F", 1 / 1.8, -32 / 1.8},
+                {"F", 1 / 1.8, -32 / 1.8},
+                {"f", 1 / 1.8, -32 / 1.8},
+                {"°C", 1, 0},
+                {"C", 1, 0},
+                {"c", 1, 0},
+                {"K", 1, -273.15}};
+    case Quantity::TemperatureDifference:
+        return {{"°F", 1 / 1.8, 0}, {"F", 1 / 1.8, 0}, {"°C", 1, 0}, {"C", 1, 0}, {"K", 1, 0}};
+    case Quantity::Power:
+        return {{"BTU/h", us::kBtuPerHour, 0},
+                {"Btu/h", us::kBtuPerHour, 0},
+                {"btu/h", us::kBtuPerHour, 0},
+                {"kW", 1e3, 0},
+                {"W", 1, 0}};
+    case Quantity::ElectricPower:
+        return {{"W", 1, 0}, {"kW", 1e3, 0}};
+    case Quantity::Time:
+        return {{"s", 1, 0}, {"sec", 1, 0}, {"min", kMinute, 0}, {"h", kHour, 0}, {"ms", 1e-3, 0}};
+    case Quantity::Mass:
+        return {{"lb", us::kPound, 0}, {"kg", 1, 0}, {"g", 1e-3, 0}, {"oz", us::kPound / 16, 0}};
+    case Quantity::Voltage:
+        return {{"V", 1, 0}, {"mV", 1e-3, 0}};
+    case Quantity::Current:
+        return {{"A", 1, 0}, {"mA", 1e-3, 0}};
+    case Quantity::Resistance:
+        return {{"ohm", 1, 0}, {"Ω", 1, 0}, {"mohm", 1e-3, 0}};
+    case Quantity::Charge:
+        return {{"Ah", kHour, 0}};
+    case Quantity::FlowCoefficient:
+        return {{"Cv", kCv, 0}, {"Kv", kKv, 0}};
+    case Quantity::Conductivity:
+        return {{"W/mK", 1, 0}, {"W/(m K)", 1, 0}};
+    case Quantity::Speed:
+        return {{"ft/s", us::kFoot, 0}, {"m/s", 1, 0}};
+    case Quantity::Percent:
+        return {{"%", 0.01, 0}};
+    case Quantity::None:
+    case Quantity::Money:
+        return {};
     }
     return {};
 }
@@ -348,31 +378,52 @@ DisplayUnit displayUnit(Quantity quantity, UnitSystem units)
 {
     const bool american = units == UnitSystem::Us;
     switch (quantity) {
-        case Quantity::None: return {"", 1, 0, 3};
-        case Quantity::Percent: return {"%", 100, 0, 0};
-        case Quantity::Length: return american ? DisplayUnit{"ft", 1 / us::kFoot, 0, 1} : DisplayUnit{"m", 1, 0, 2};
-        case Quantity::Bore: return american ? DisplayUnit{"in", 1 / us::kInch, 0, 3} : DisplayUnit{"mm", 1e3, 0, 1};
-        case Quantity::Volume: return american ? DisplayUnit{"gal", 1 / us::kGallon, 0, 2} : DisplayUnit{"L", 1e3, 0, 2};
-        case Quantity::Flow:
-            return american ? DisplayUnit{"gpm", 1 / us::kGpm, 0, 2} : DisplayUnit{"L/min", kMinute / kLitre, 0, 2};
-        case Quantity::Pressure: return american ? DisplayUnit{"psi", 1 / us::kPsi, 0, 1} : DisplayUnit{"kPa", 1e-3, 0, 1};
-        case Quantity::Head: return american ? DisplayUnit{"ft", 1 / us::kFoot, 0, 1} : DisplayUnit{"m", 1, 0, 2};
-        case Quantity::Temperature: return american ? DisplayUnit{"°F", 1.8, 32, 0} : DisplayUnit{"°C", 1, 0, 1};
-        case Quantity::TemperatureDifference: return american ? DisplayUnit{"°F", 1.8, 0, 1} : DisplayUnit{"K", 1, 0, 1};
-        case Quantity::Power:
-            return american ? DisplayUnit{"BTU/h", 1 / us::kBtuPerHour, 0, 0} : DisplayUnit{"kW", 1e-3, 0, 2};
-        case Quantity::ElectricPower: return {"W", 1, 0, 1};
-        case Quantity::Time: return {"s", 1, 0, 0};
-        case Quantity::Mass: return american ? DisplayUnit{"lb", 1 / us::kPound, 0, 1} : DisplayUnit{"kg", 1, 0, 2};
-        case Quantity::Voltage: return {"V", 1, 0, 1};
-        case Quantity::Current: return {"A", 1, 0, 2};
-        case Quantity::Resistance: return {"ohm", 1, 0, 3};
-        case Quantity::Charge: return {"Ah", 1 / kHour, 0, 1};
-        case Quantity::FlowCoefficient: return american ? DisplayUnit{"Cv", 1 / kCv, 0, 2} : DisplayUnit{"Kv", 1 / kKv, 0, 2};
-        case Quantity::Conductivity: return {"W/mK", 1, 0, 3};
-        case Quantity::Speed: return american ? DisplayUnit{"ft/s", 1 / us::kFoot, 0, 1} : DisplayUnit{"m/s", 1, 0, 2};
-        case Quantity::Money: return {"", 1, 0, 2};
-        case Quantity::Altitude: return american ? DisplayUnit{"ft", 1 / us::kFoot, 0, 0} : DisplayUnit{"m", 1, 0, 0};
+    case Quantity::None:
+        return {"", 1, 0, 3};
+    case Quantity::Percent:
+        return {"%", 100, 0, 0};
+    case Quantity::Length:
+        return american ? DisplayUnit{"ft", 1 / us::kFoot, 0, 1} : DisplayUnit{"m", 1, 0, 2};
+    case Quantity::Bore:
+        return american ? DisplayUnit{"in", 1 / us::kInch, 0, 3} : DisplayUnit{"mm", 1e3, 0, 1};
+    case Quantity::Volume:
+        return american ? DisplayUnit{"gal", 1 / us::kGallon, 0, 2} : DisplayUnit{"L", 1e3, 0, 2};
+    case Quantity::Flow:
+        return american ? DisplayUnit{"gpm", 1 / us::kGpm, 0, 2} : DisplayUnit{"L/min", kMinute / kLitre, 0, 2};
+    case Quantity::Pressure:
+        return american ? DisplayUnit{"psi", 1 / us::kPsi, 0, 1} : DisplayUnit{"kPa", 1e-3, 0, 1};
+    case Quantity::Head:
+        return american ? DisplayUnit{"ft", 1 / us::kFoot, 0, 1} : DisplayUnit{"m", 1, 0, 2};
+    case Quantity::Temperature:
+        return american ? DisplayUnit{"°F", 1.8, 32, 0} : DisplayUnit{"°C", 1, 0, 1};
+    case Quantity::TemperatureDifference:
+        return american ? DisplayUnit{"°F", 1.8, 0, 1} : DisplayUnit{"K", 1, 0, 1};
+    case Quantity::Power:
+        return american ? DisplayUnit{"BTU/h", 1 / us::kBtuPerHour, 0, 0} : DisplayUnit{"kW", 1e-3, 0, 2};
+    case Quantity::ElectricPower:
+        return {"W", 1, 0, 1};
+    case Quantity::Time:
+        return {"s", 1, 0, 0};
+    case Quantity::Mass:
+        return american ? DisplayUnit{"lb", 1 / us::kPound, 0, 1} : DisplayUnit{"kg", 1, 0, 2};
+    case Quantity::Voltage:
+        return {"V", 1, 0, 1};
+    case Quantity::Current:
+        return {"A", 1, 0, 2};
+    case Quantity::Resistance:
+        return {"ohm", 1, 0, 3};
+    case Quantity::Charge:
+        return {"Ah", 1 / kHour, 0, 1};
+    case Quantity::FlowCoefficient:
+        return american ? DisplayUnit{"Cv", 1 / kCv, 0, 2} : DisplayUnit{"Kv", 1 / kKv, 0, 2};
+    case Quantity::Conductivity:
+        return {"W/mK", 1, 0, 3};
+    case Quantity::Speed:
+        return american ? DisplayUnit{"ft/s", 1 / us::kFoot, 0, 1} : DisplayUnit{"m/s", 1, 0, 2};
+    case Quantity::Money:
+        return {"", 1, 0, 2};
+    case Quantity::Altitude:
+        return american ? DisplayUnit{"ft", 1 / us::kFoot, 0, 0} : DisplayUnit{"m", 1, 0, 0};
     }
     return {};
 }
@@ -392,29 +443,46 @@ double fromDisplay(double shown, Quantity quantity, UnitSystem units)
 std::string_view siSymbol(Quantity quantity)
 {
     switch (quantity) {
-        case Quantity::None:
-        case Quantity::Percent:
-        case Quantity::Money: return "";
-        case Quantity::Length:
-        case Quantity::Bore:
-        case Quantity::Head:
-        case Quantity::Altitude: return "m";
-        case Quantity::Volume: return "m3";
-        case Quantity::Flow: return "m3/s";
-        case Quantity::Pressure: return "Pa";
-        case Quantity::Temperature: return "degC";
-        case Quantity::TemperatureDifference: return "K";
-        case Quantity::Power:
-        case Quantity::ElectricPower: return "W";
-        case Quantity::Time: return "s";
-        case Quantity::Mass: return "kg";
-        case Quantity::Voltage: return "V";
-        case Quantity::Current: return "A";
-        case Quantity::Resistance: return "ohm";
-        case Quantity::Charge: return "C";
-        case Quantity::FlowCoefficient: return "m3/s/Pa^0.5";
-        case Quantity::Conductivity: return "W/(m K)";
-        case Quantity::Speed: return "m/s";
+    case Quantity::None:
+    case Quantity::Percent:
+    case Quantity::Money:
+        return "";
+    case Quantity::Length:
+    case Quantity::Bore:
+    case Quantity::Head:
+    case Quantity::Altitude:
+        return "m";
+    case Quantity::Volume:
+        return "m3";
+    case Quantity::Flow:
+        return "m3/s";
+    case Quantity::Pressure:
+        return "Pa";
+    case Quantity::Temperature:
+        return "degC";
+    case Quantity::TemperatureDifference:
+        return "K";
+    case Quantity::Power:
+    case Quantity::ElectricPower:
+        return "W";
+    case Quantity::Time:
+        return "s";
+    case Quantity::Mass:
+        return "kg";
+    case Quantity::Voltage:
+        return "V";
+    case Quantity::Current:
+        return "A";
+    case Quantity::Resistance:
+        return "ohm";
+    case Quantity::Charge:
+        return "C";
+    case Quantity::FlowCoefficient:
+        return "m3/s/Pa^0.5";
+    case Quantity::Conductivity:
+        return "W/(m K)";
+    case Quantity::Speed:
+        return "m/s";
     }
     return "";
 }

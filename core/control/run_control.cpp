@@ -23,21 +23,20 @@ double crossing(double before, double after, double mark)
 bool isRefusal(RunCause cause)
 {
     switch (cause) {
-        case RunCause::RefusedWarm:
-        case RunCause::RefusedWait:
-        case RunCause::RefusedInlet:
-        case RunCause::RefusedLimit:
-        case RunCause::RefusedNoPower: return true;
-        default: return false;
+    case RunCause::RefusedWarm:
+    case RunCause::RefusedWait:
+    case RunCause::RefusedInlet:
+    case RunCause::RefusedLimit:
+    case RunCause::RefusedNoPower:
+        return true;
+    default:
+        return false;
     }
 }
 
 RunControl::RunControl(const RunSpec& spec) : m_spec(spec) {}
 
-bool RunControl::valveCommandedOpen() const
-{
-    return m_state != RunState::Idle;
-}
+bool RunControl::valveCommandedOpen() const { return m_state != RunState::Idle; }
 
 double RunControl::pumpedThisRun_m3(double pumpedTotal_m3) const
 {
@@ -122,20 +121,24 @@ std::optional<RunChange> RunControl::advance(double t_s, double dt_s, const RunI
         meet(instant(crossing(before.limitSensor_C, inputs.limitSensor_C, m_spec.highLimit_C)), RunCause::HighLimit);
     }
     if (m_spec.inletLockout && inputs.inletSensor_C >= m_spec.inletLockout_C) {
-        meet(instant(crossing(before.inletSensor_C, inputs.inletSensor_C, m_spec.inletLockout_C)), RunCause::InletTooWarm);
+        meet(instant(crossing(before.inletSensor_C, inputs.inletSensor_C, m_spec.inletLockout_C)),
+             RunCause::InletTooWarm);
     }
     if (m_spec.longestRun_s > 0 && t_s - m_start_s >= m_spec.longestRun_s) {
         meet(std::max(begin_s, m_start_s + m_spec.longestRun_s), RunCause::LongestRun);
     }
     if (!inputs.stopFails) {
         if (m_spec.stopByVolume && inputs.pumped_m3 - m_startTotal_m3 >= m_spec.stopVolume_m3) {
-            meet(instant(crossing(before.pumped_m3, inputs.pumped_m3, m_startTotal_m3 + m_spec.stopVolume_m3)), RunCause::VolumeReached);
+            meet(instant(crossing(before.pumped_m3, inputs.pumped_m3, m_startTotal_m3 + m_spec.stopVolume_m3)),
+                 RunCause::VolumeReached);
         }
         if (m_spec.stopByTime && t_s - m_start_s >= m_spec.stopTime_s) {
             meet(std::max(begin_s, m_start_s + m_spec.stopTime_s), RunCause::TimeReached);
         }
-        if (m_spec.stopByTemperature && m_state == RunState::Running && inputs.stopSensor_C >= m_spec.stopTemperature_C) {
-            meet(instant(crossing(before.stopSensor_C, inputs.stopSensor_C, m_spec.stopTemperature_C)), RunCause::TemperatureReached);
+        if (m_spec.stopByTemperature && m_state == RunState::Running
+            && inputs.stopSensor_C >= m_spec.stopTemperature_C) {
+            meet(instant(crossing(before.stopSensor_C, inputs.stopSensor_C, m_spec.stopTemperature_C)),
+                 RunCause::TemperatureReached);
         }
     }
     if (m_spec.noFlow_s > 0 && m_pumps) {

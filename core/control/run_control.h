@@ -29,9 +29,22 @@ struct RunSpec {
 
 enum class RunState : std::uint8_t { Idle, OpeningValve, Running };
 enum class RunCause : std::uint8_t {
-    ButtonPressed, ValveOpen, VolumeReached, TimeReached, TemperatureReached, HighLimit, InletTooWarm,
-    LongestRun, NoFlow, ButtonPressedAgain, PowerLost,
-    RefusedWarm, RefusedWait, RefusedInlet, RefusedLimit, RefusedNoPower
+    ButtonPressed,
+    ValveOpen,
+    VolumeReached,
+    TimeReached,
+    TemperatureReached,
+    HighLimit,
+    InletTooWarm,
+    LongestRun,
+    NoFlow,
+    ButtonPressedAgain,
+    PowerLost,
+    RefusedWarm,
+    RefusedWait,
+    RefusedInlet,
+    RefusedLimit,
+    RefusedNoPower
 };
 bool isRefusal(RunCause cause);
 

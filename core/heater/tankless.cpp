@@ -43,7 +43,8 @@ double Tankless::fireShare() const
 bool Tankless::fanRuns() const
 {
     using enum TanklessState;
-    return m_state == PrePurge || m_state == Igniting || m_state == Burning || m_state == RetryPurge || m_postPurge_s > 0;
+    return m_state == PrePurge || m_state == Igniting || m_state == Burning || m_state == RetryPurge
+           || m_postPurge_s > 0;
 }
 
 /// What the inputs ask for in this state, most urgent first.
@@ -63,7 +64,8 @@ std::optional<Tankless::Wish> Tankless::condition(const TanklessInputs& in) cons
     switch (m_state) {
     case Idle:
         if (in.flow_m3s >= m_spec.activationFlow_m3s)
-            return in.inlet_C > m_spec.inletLimit_C ? wish(OverTemperature, Cause::InletLimit) : wish(ProvingFlow, Cause::None);
+            return in.inlet_C > m_spec.inletLimit_C ? wish(OverTemperature, Cause::InletLimit)
+                                                    : wish(ProvingFlow, Cause::None);
         return {};
     case OverTemperature:
         if ((m_coolInlet ? in.inlet_C : in.outlet_C) <= m_coolTo_C)
@@ -92,15 +94,21 @@ std::optional<Tankless::Wish> Tankless::timer(bool gasFails) const
     using enum TanklessState;
     using Cause = TanklessCause;
     switch (m_state) {
-    case ProvingFlow: return Wish{PrePurge, Cause::FlowProved, m_spec.flowProof_s, true};
-    case PrePurge: return Wish{Igniting, Cause::PurgeDone, m_spec.prePurge_s, true};
-    case RetryPurge: return Wish{Igniting, Cause::PurgeDone, m_spec.retryPurge_s, true};
-    case RestartDelay: return Wish{Idle, Cause::DelayOver, m_spec.restartDelay_s, true};
+    case ProvingFlow:
+        return Wish{PrePurge, Cause::FlowProved, m_spec.flowProof_s, true};
+    case PrePurge:
+        return Wish{Igniting, Cause::PurgeDone, m_spec.prePurge_s, true};
+    case RetryPurge:
+        return Wish{Igniting, Cause::PurgeDone, m_spec.retryPurge_s, true};
+    case RestartDelay:
+        return Wish{Idle, Cause::DelayOver, m_spec.restartDelay_s, true};
     case Igniting:
         if (!gasFails)
             return Wish{Burning, Cause::FlameProved, m_spec.ignition_s, true};
-        return Wish{m_tries + 1 < m_spec.ignitionTries ? RetryPurge : Lockout, Cause::IgnitionFailed, m_spec.ignition_s, true};
-    default: return {};
+        return Wish{m_tries + 1 < m_spec.ignitionTries ? RetryPurge : Lockout, Cause::IgnitionFailed, m_spec.ignition_s,
+                    true};
+    default:
+        return {};
     }
 }
 
@@ -118,9 +126,9 @@ void Tankless::enter(TanklessState state, TanklessCause cause, const TanklessInp
         m_tries = 0;
     if (state == OverTemperature) {
         m_coolInlet = cause == Cause::InletLimit;
-        m_coolTo_C = m_coolInlet                             ? m_spec.inletLimit_C - kInletCooling_K
+        m_coolTo_C = m_coolInlet                           ? m_spec.inletLimit_C - kInletCooling_K
                      : cause == Cause::TooHotAtMinimumFire ? m_spec.setpoint_C
-                                                             : m_spec.outletLimit_C - kOutletCooling_K;
+                                                           : m_spec.outletLimit_C - kOutletCooling_K;
     }
     // The flow stood while the control made sure of it: that counts to the proof.
     m_inState_s = state == ProvingFlow ? std::min(m_stood_s, m_spec.flowProof_s) : 0.0;
@@ -163,7 +171,7 @@ std::optional<TanklessChange> Tankless::advance(double t_s, double dt_s, const T
 {
     const auto stands = condition(in);
     // A condition without a cause to tell (flow seen) is told apart by its state.
-    const TanklessCause cause = !stands ? TanklessCause::None
+    const TanklessCause cause = !stands                                ? TanklessCause::None
                                 : stands->cause == TanklessCause::None ? TanklessCause::FlowProved
                                                                        : stands->cause;
     if (cause != m_standing) {
@@ -171,8 +179,10 @@ std::optional<TanklessChange> Tankless::advance(double t_s, double dt_s, const T
         m_stood_s = 0;
     }
     const auto timed = timer(in.gasFails);
-    const double untilTimer = timed ? std::max(0.0, timed->after_s - m_inState_s) : std::numeric_limits<double>::infinity();
-    const double untilCondition = stands ? std::max(0.0, stands->after_s - m_stood_s) : std::numeric_limits<double>::infinity();
+    const double untilTimer =
+        timed ? std::max(0.0, timed->after_s - m_inState_s) : std::numeric_limits<double>::infinity();
+    const double untilCondition =
+        stands ? std::max(0.0, stands->after_s - m_stood_s) : std::numeric_limits<double>::infinity();
     const double until = std::min(untilTimer, untilCondition);
     // Rounding must not leave a sliver of a step before an event.
     if (until > dt_s * (1.0 + 1e-12) + 1e-12) {

@@ -42,9 +42,33 @@ inline constexpr double kControlScan_s = 0.1;
 /// from 2,000 ft: both readings of NFPA 54 / ANSI Z223.1 are in use; the maker's instructions override.
 double altitudeFactor(double altitude_m, TanklessSpec::Derate reading);
 
-enum class TanklessState { Idle, ProvingFlow, PrePurge, Igniting, Burning, RetryPurge, RestartDelay, OverTemperature, Lockout };
-enum class TanklessCause { None, FlowProved, FlowTooLow, PurgeDone, FlameProved, IgnitionFailed, OutletLimit, InletLimit,
-                           EcoOpen, TooHotAtMinimumFire, Cooled, DelayOver, NoPower, Reset };
+enum class TanklessState {
+    Idle,
+    ProvingFlow,
+    PrePurge,
+    Igniting,
+    Burning,
+    RetryPurge,
+    RestartDelay,
+    OverTemperature,
+    Lockout
+};
+enum class TanklessCause {
+    None,
+    FlowProved,
+    FlowTooLow,
+    PurgeDone,
+    FlameProved,
+    IgnitionFailed,
+    OutletLimit,
+    InletLimit,
+    EcoOpen,
+    TooHotAtMinimumFire,
+    Cooled,
+    DelayOver,
+    NoPower,
+    Reset
+};
 
 struct TanklessChange {
     TanklessState state;

@@ -34,7 +34,8 @@ const study::CaseResult* preheatCase(const document::Drawing& drawing, const stu
         if (pressed == 0) {
             continue;
         }
-        const int off = 100 * count(*script, ActionKind::StartFault) + 10 * count(*script, ActionKind::OpenOutlet) + pressed - 1;
+        const int off =
+            100 * count(*script, ActionKind::StartFault) + 10 * count(*script, ActionKind::OpenOutlet) + pressed - 1;
         if (!best || off < least) {
             best = &result;
             least = off;
@@ -168,19 +169,22 @@ std::vector<AnswerLine> keyAnswers(const document::Drawing& drawing, const study
     } else {
         lines.push_back(fromCase(preheat ? preheat : draw, "purge_volume", "purge_volume", "Purge volume", noLoop));
     }
-    const Message target = preheat ? Message("To {0}, from {1}: case '{2}'.",
-                                             {Measure{preheat->target_C, Quantity::Temperature},
-                                              Measure{scriptOf(drawing, *preheat)->start_C, Quantity::Temperature}, preheat->name})
-                                   : Message();
+    const Message target =
+        preheat ? Message("To {0}, from {1}: case '{2}'.",
+                          {Measure{preheat->target_C, Quantity::Temperature},
+                           Measure{scriptOf(drawing, *preheat)->start_C, Quantity::Temperature}, preheat->name})
+                : Message();
     lines.push_back(fromCase(preheat, "volume_to_target", "volume_to_target", "Volume to warm", noPress, target));
     lines.push_back(fromCase(preheat, "time_to_target", "time_to_target", "Time to warm", noPress, target));
     lines.push_back(fromCase(preheat, "volume_to_target", "suggested_stop", "Suggested stop", noPress,
                              "By volume, from the prediction alone. Set it anew from the first measured runs."));
     const Message presses =
-        repeated ? Message("Over {0} presses: case '{1}'.",
-                           {std::int64_t{count(*scriptOf(drawing, *repeated), ActionKind::PressButton)}, repeated->name})
-                 : Message();
-    lines.push_back(fromCase(repeated, "hottest_heater_outlet", "hottest_heater_outlet", "Hottest at the heater", noPress, presses));
+        repeated
+            ? Message("Over {0} presses: case '{1}'.",
+                      {std::int64_t{count(*scriptOf(drawing, *repeated), ActionKind::PressButton)}, repeated->name})
+            : Message();
+    lines.push_back(fromCase(repeated, "hottest_heater_outlet", "hottest_heater_outlet", "Hottest at the heater",
+                             noPress, presses));
     lines.push_back(fromCase(repeated, "hottest_tap", "hottest_tap", "Hottest at the tap", noPress, presses));
     double hottest = -1e9;
     for (const AnswerLine& one : lines) {
@@ -189,8 +193,9 @@ std::vector<AnswerLine> keyAnswers(const document::Drawing& drawing, const study
         }
     }
     if (const auto seconds = review::wholeBurnSeconds(hottest)) {
-        lines.push_back(known("burn_time", "Time to a burn", *seconds, Quantity::Time,
-                              {"At {0}, adult skin; children and elders sooner.", {Measure{hottest, Quantity::Temperature}}}));
+        lines.push_back(
+            known("burn_time", "Time to a burn", *seconds, Quantity::Time,
+                  {"At {0}, adult skin; children and elders sooner.", {Measure{hottest, Quantity::Temperature}}}));
     } else {
         lines.push_back(unknown("burn_time", "Time to a burn",
                                 repeated ? Message("The published tables begin at {0}; cooler is not the same as safe.",
@@ -199,9 +204,11 @@ std::vector<AnswerLine> keyAnswers(const document::Drawing& drawing, const study
     }
     const Message ofCase = draw ? Message("Case '{0}'.", {draw->name}) : Message();
     const bool before = draw && draw->view == document::View::Before;
-    lines.push_back(fromCase(draw, "wait", "wait", before || !draw ? "Wait before the loop" : "Wait without a run", noDraw, ofCase));
+    lines.push_back(fromCase(draw, "wait", "wait", before || !draw ? "Wait before the loop" : "Wait without a run",
+                             noDraw, ofCase));
     lines.push_back(fromCase(draw, "wasted_volume", "wasted_volume",
-                             before || !draw ? "Wasted water before the loop" : "Wasted water without a run", noDraw, ofCase));
+                             before || !draw ? "Wasted water before the loop" : "Wasted water without a run", noDraw,
+                             ofCase));
     return lines;
 }
 

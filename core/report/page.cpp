@@ -29,12 +29,13 @@ PageContent page(const document::Drawing& drawing, const study::Prediction& pred
 
     content.footnotes.emplace_back(
         "All answers are predictions from the drawing and the values typed into it, not measurements.");
-    content.footnotes.emplace_back(
-        "Standards named here are yardsticks, not a declaration of compliance. The person signing decides what applies.");
+    content.footnotes.emplace_back("Standards named here are yardsticks, not a declaration of compliance. The person "
+                                   "signing decides what applies.");
     if (std::any_of(findings.begin(), findings.end(), [](const review::Finding& finding) {
             return finding.rule == "rests_on_estimates" && !finding.dismissed;
         })) {
-        content.footnotes.emplace_back("Some inputs that weigh most are estimates; measured values may change the answers.");
+        content.footnotes.emplace_back(
+            "Some inputs that weigh most are estimates; measured values may change the answers.");
     }
     if (!content.parts.lines.empty() && !content.parts.allPriced) {
         content.footnotes.emplace_back("The parts total leaves out lines without a price.");

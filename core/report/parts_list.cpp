@@ -7,8 +7,8 @@
 #include <fmt/ranges.h>
 
 #include "report/csv.h"
-#include "report/text.h"
 #include "report/report.h"
+#include "report/text.h"
 
 namespace tapward::report {
 namespace {
@@ -25,10 +25,7 @@ std::size_t trayPlace(const parts::PartKind& kind)
     return static_cast<std::size_t>(std::find(all.begin(), all.end(), &kind) - all.begin());
 }
 
-std::string money(double amount)
-{
-    return fmt::format("{:.2f}", amount);
-}
+std::string money(double amount) { return fmt::format("{:.2f}", amount); }
 
 /// Up to three decimals, none that say nothing.
 std::string count(double quantity)
@@ -65,10 +62,11 @@ PartsList partsList(const document::Drawing& drawing)
                 return other.line.item == material.item && other.line.metres == material.perMetre
                        && other.line.unitPrice == material.unitPrice;
             });
-            Placed& into = same != placed.end()
-                               ? *same
-                               : placed.emplace_back(Placed{trayPlace(kind),
-                                                            {std::move(material.item), 0, material.perMetre, {}, material.unitPrice}});
+            Placed& into =
+                same != placed.end()
+                    ? *same
+                    : placed.emplace_back(Placed{
+                          trayPlace(kind), {std::move(material.item), 0, material.perMetre, {}, material.unitPrice}});
             into.tray = std::min(into.tray, trayPlace(kind));
             into.line.quantity += material.quantity;
             if (std::find(into.line.tags.begin(), into.line.tags.end(), part.tag) == into.line.tags.end()) {
@@ -128,7 +126,8 @@ std::string partsText(const document::Drawing& drawing, UnitSystem units)
     std::string out;
     const auto row = [&](const std::string& amount, const std::string& item, const std::string& price) {
         out += std::string(countWidth - codePoints(amount), ' ') + amount + "  " + item
-               + std::string(itemWidth - std::min(itemWidth, codePoints(item)) + 2, ' ') + fmt::format("{:>10}", price) + '\n';
+               + std::string(itemWidth - std::min(itemWidth, codePoints(item)) + 2, ' ') + fmt::format("{:>10}", price)
+               + '\n';
     };
     for (std::size_t i = 0; i < list.lines.size(); ++i) {
         row(counts[i], items[i], list.lines[i].unitPrice > 0 ? money(list.lines[i].price()) : "not priced");

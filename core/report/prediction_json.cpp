@@ -11,10 +11,7 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-Json number(double value)
-{
-    return std::isfinite(value) ? Json(value) : Json(nullptr);
-}
+Json number(double value) { return std::isfinite(value) ? Json(value) : Json(nullptr); }
 
 Json scalarOf(std::optional<double> value, Quantity quantity, const std::string& label, const Message& reason)
 {
@@ -61,8 +58,8 @@ Json loopOf(const document::Drawing& drawing, const study::LoopAnswer& loop)
     scalars["loop_flow"] = scalarOf(loop.flow_m3s, Quantity::Flow, "Loop flow", noFlow);
     scalars["activation_flow"] = scalarOf(loop.activationFlow_m3s, Quantity::Flow, "Activation flow", noHeater);
     scalars["hold_flow"] = scalarOf(loop.holdFlow_m3s, Quantity::Flow, "Hold flow", noHeater);
-    scalars["flow_margin"] = scalarOf(loop.flowMargin, Quantity::None, "Loop flow / activation flow",
-                                      loop.flow_m3s ? noHeater : noFlow);
+    scalars["flow_margin"] =
+        scalarOf(loop.flowMargin, Quantity::None, "Loop flow / activation flow", loop.flow_m3s ? noHeater : noFlow);
     scalars["loop_flow_10_5_V"] = scalarOf(loop.flowLowVolts_m3s, Quantity::Flow, "Loop flow at 10.5 V", noFlow);
     scalars["loop_flow_14_4_V"] = scalarOf(loop.flowHighVolts_m3s, Quantity::Flow, "Loop flow at 14.4 V", noFlow);
     scalars["purge_volume"] = scalarOf(loop.purgeVolume_m3, Quantity::Volume, "Purge volume", noFlow);
@@ -70,7 +67,8 @@ Json loopOf(const document::Drawing& drawing, const study::LoopAnswer& loop)
     out["return_path"] = tagsOf(drawing, withoutRepeats(loop.returnPath));
     Json& budget = out["head_budget"] = Json::array();
     for (const study::HeadItem& item : loop.headBudget) {
-        budget.push_back({{"part", tagOf(drawing, item.part)}, {"loss_Pa", number(item.loss_Pa)}, {"share", number(item.share)}});
+        budget.push_back(
+            {{"part", tagOf(drawing, item.part)}, {"loss_Pa", number(item.loss_Pa)}, {"share", number(item.share)}});
     }
     return out;
 }
@@ -110,7 +108,8 @@ Json caseOf(const document::Drawing& drawing, const study::CaseResult& result)
 
 }  // namespace
 
-std::string predictionJson(const document::Drawing& drawing, const study::Prediction& prediction, const std::string& fileName)
+std::string predictionJson(const document::Drawing& drawing, const study::Prediction& prediction,
+                           const std::string& fileName)
 {
     Json out;
     out["format"] = "tapward-prediction";

@@ -45,10 +45,7 @@ std::string aligned(const std::vector<Row>& rows)
     return out;
 }
 
-std::string heading(const std::string& text)
-{
-    return '\n' + text + '\n' + std::string(codePoints(text), '-') + '\n';
-}
+std::string heading(const std::string& text) { return '\n' + text + '\n' + std::string(codePoints(text), '-') + '\n'; }
 
 std::string tagOf(const document::Drawing& drawing, document::PartId id)
 {
@@ -71,9 +68,12 @@ std::string joined(const document::Drawing& drawing, const std::vector<document:
 const char* word(review::Severity severity)
 {
     switch (severity) {
-        case review::Severity::Danger: return "DANGER";
-        case review::Severity::Caution: return "Caution";
-        case review::Severity::Note: break;
+    case review::Severity::Danger:
+        return "DANGER";
+    case review::Severity::Caution:
+        return "Caution";
+    case review::Severity::Note:
+        break;
     }
     return "Note";
 }
@@ -107,7 +107,8 @@ std::string table(const document::Drawing& drawing, const study::Prediction& pre
         }
         for (std::size_t i = 0; i < loop.headBudget.size() && i < 6; ++i) {
             const study::HeadItem& item = loop.headBudget[i];
-            rows.push_back({fmt::format("Head lost in {}", tagOf(drawing, item.part)), shown({item.loss_Pa, Quantity::Pressure}, units),
+            rows.push_back({fmt::format("Head lost in {}", tagOf(drawing, item.part)),
+                            shown({item.loss_Pa, Quantity::Pressure}, units),
                             show({item.share, Quantity::Percent}, units)});
         }
         out += aligned(rows);
@@ -158,15 +159,17 @@ std::string seriesCsv(const study::CaseResult& result, UnitSystem units)
         for (const study::Series& series : result.series) {
             const double si = i < series.values.size() ? series.values[i] : std::nan("");
             const DisplayUnit unit = displayUnit(series.quantity, units);
-            fields.push_back(std::isfinite(si) ? fmt::format("{:.{}f}", si * unit.scale + unit.offset, unit.decimals + 2)
-                                               : std::string());
+            fields.push_back(std::isfinite(si)
+                                 ? fmt::format("{:.{}f}", si * unit.scale + unit.offset, unit.decimals + 2)
+                                 : std::string());
         }
         out += csvRow(fields);
     }
     return out;
 }
 
-std::string findingsText(const document::Drawing& drawing, const std::vector<review::Finding>& findings, UnitSystem units)
+std::string findingsText(const document::Drawing& drawing, const std::vector<review::Finding>& findings,
+                         UnitSystem units)
 {
     std::string out;
     for (const review::Finding& finding : findings) {

@@ -24,7 +24,8 @@ void hotWater(const Seen& seen, Cautions& out)
 {
     if (const auto tap = highest(seen, "hottest_tap"); tap && tap->value > kColdLineLimit_C) {
         out.push_back(burns(tap->value,
-                            {"Hot water can burn. The hottest predicted at a tap is {0}.", {Measure{tap->value, Quantity::Temperature}}},
+                            {"Hot water can burn. The hottest predicted at a tap is {0}.",
+                             {Measure{tap->value, Quantity::Temperature}}},
                             "Hot water can burn. The hottest predicted at a tap is {0}: adult skin burns in about {1}, "
                             "children, elders and people with reduced feeling sooner."));
     } else {
@@ -32,11 +33,12 @@ void hotWater(const Seen& seen, Cautions& out)
     }
     const auto repeated = highest(seen, "hottest_heater_outlet", 2);
     if (repeated) {
-        out.push_back(burns(repeated->value,
-                            {"Let the line cool before pressing again: over repeated runs the heater reached {0}.",
-                             {Measure{repeated->value, Quantity::Temperature}}},
-                            "Let the line cool before pressing again: over repeated runs the heater reached {0}, which burns in "
-                            "about {1}. Each repeat starts warmer than the one before."));
+        out.push_back(
+            burns(repeated->value,
+                  {"Let the line cool before pressing again: over repeated runs the heater reached {0}.",
+                   {Measure{repeated->value, Quantity::Temperature}}},
+                  "Let the line cool before pressing again: over repeated runs the heater reached {0}, which burns in "
+                  "about {1}. Each repeat starts warmer than the one before."));
     }
 }
 
@@ -47,9 +49,11 @@ void loopItself(const Seen& seen, Cautions& out)
         return;
     }
     if (!highest(seen, "hottest_heater_outlet", 2)) {
-        out.emplace_back("Let the line cool before pressing again: each repeat starts warmer and can end far above the setting.");
+        out.emplace_back(
+            "Let the line cool before pressing again: each repeat starts warmer and can end far above the setting.");
     }
-    out.emplace_back("Never rely on one stop: a separate high limit must end the run if the stop, a relay or a sensor fails.");
+    out.emplace_back(
+        "Never rely on one stop: a separate high limit must end the run if the stop, a relay or a sensor fails.");
     const ColdReturn way = coldReturn(seen);
     if (way.byColdLine) {
         std::string tags;
@@ -57,19 +61,26 @@ void loopItself(const Seen& seen, Cautions& out)
             tags += (tags.empty() ? "" : ", ") + tagOf(seen, id);
         }
         if (tags.empty()) {
-            out.emplace_back("After a run the cold line holds warm water. Fill no kettle, filter or ice maker from it until it runs cold.");
+            out.emplace_back("After a run the cold line holds warm water. Fill no kettle, filter or ice maker from it "
+                             "until it runs cold.");
         } else {
-            out.push_back({"After a run the cold water at {0} may be warm or hot. Fill no kettle, filter or ice maker from it until it runs cold.",
+            out.push_back({"After a run the cold water at {0} may be warm or hot. Fill no kettle, filter or ice maker "
+                           "from it until it runs cold.",
                            {tags}});
         }
     }
     if (!seen.after.withRole(parts::Role::MotorValve).empty()) {
-        out.emplace_back("If the loop's valve stays open, an open cold tap can draw hot water through the stopped pumps.");
+        out.emplace_back(
+            "If the loop's valve stays open, an open cold tap can draw hot water through the stopped pumps.");
     }
-    out.emplace_back("Freeze: pipe, pumps and checks of the loop hold water. Open its valve and run its pump while winterizing.");
-    out.emplace_back("12 V: isolate the battery before work; fuse at the source end; wire sized for drop and heat; splices dry.");
-    out.emplace_back("Pressure: relieve the water and let it cool before opening a joint; leak-test. Heated water needs room to grow.");
-    out.emplace_back("Drinking water: use listed parts, sanitise and flush before drinking, flush standing water after storage.");
+    out.emplace_back(
+        "Freeze: pipe, pumps and checks of the loop hold water. Open its valve and run its pump while winterizing.");
+    out.emplace_back(
+        "12 V: isolate the battery before work; fuse at the source end; wire sized for drop and heat; splices dry.");
+    out.emplace_back("Pressure: relieve the water and let it cool before opening a joint; leak-test. Heated water "
+                     "needs room to grow.");
+    out.emplace_back(
+        "Drinking water: use listed parts, sanitise and flush before drinking, flush standing water after storage.");
 }
 
 }  // namespace
@@ -86,7 +97,8 @@ std::vector<Message> cautions(const document::Drawing& drawing, const study::Pre
         return part.model.tankless || (part.model.storage && part.model.storage->burnerInput_W > 0);
     });
     if (burner) {
-        out.emplace_back("Gas: do not alter, bypass or jumper the heater's switches. A loop may affect its warranty: read its manual.");
+        out.emplace_back("Gas: do not alter, bypass or jumper the heater's switches. A loop may affect its warranty: "
+                         "read its manual.");
     }
     out.emplace_back("The makers' instructions, local codes and licensed practice come before this page.");
     return out;

@@ -69,7 +69,8 @@ std::vector<Finding> review(const document::Drawing& drawing, const study::Predi
     }
     const auto place = [](const Finding& finding) {
         const auto& all = rules();
-        return std::find_if(all.begin(), all.end(), [&](const Rule& rule) { return rule.id == finding.rule; }) - all.begin();
+        return std::find_if(all.begin(), all.end(), [&](const Rule& rule) { return rule.id == finding.rule; })
+               - all.begin();
     };
     std::stable_sort(findings.begin(), findings.end(), [&](const Finding& a, const Finding& b) {
         return std::tuple(-static_cast<int>(a.severity), place(a), a.part)

@@ -54,7 +54,8 @@ ColdReturn coldReturn(const Seen& seen)
                 continue;
             }
             const auto& order = seen.after.chains[static_cast<std::size_t>(part->places[path].link)].partsInOrder;
-            if (std::any_of(order.begin(), order.end(), [&](PartId other) { return other != id && onLoop.contains(other); })) {
+            if (std::any_of(order.begin(), order.end(),
+                            [&](PartId other) { return other != id && onLoop.contains(other); })) {
                 continue;  // the loop itself
             }
             const Reach way = reach(seen.after, *part, path, stops);

@@ -56,8 +56,8 @@ std::optional<double> fromTable(std::span<const Point> table, double celsius)
 std::optional<double> burnSeconds(double celsius)
 {
     std::optional<double> shortest;
-    for (const std::span<const Point> table :
-         {std::span<const Point>(kSkinTable), std::span<const Point>(kTapTable), std::span<const Point>(kHospitalTable)}) {
+    for (const std::span<const Point> table : {std::span<const Point>(kSkinTable), std::span<const Point>(kTapTable),
+                                               std::span<const Point>(kHospitalTable)}) {
         const std::optional<double> seconds = fromTable(table, celsius);
         if (seconds && (!shortest || *seconds < *shortest)) {
             shortest = seconds;

@@ -19,9 +19,9 @@ int presses(const document::Drawing& drawing, const std::string& caseName)
     if (!found) {
         return 0;
     }
-    return static_cast<int>(std::count_if(found->actions.begin(), found->actions.end(), [](const document::Action& action) {
-        return action.kind == document::ActionKind::PressButton;
-    }));
+    return static_cast<int>(
+        std::count_if(found->actions.begin(), found->actions.end(),
+                      [](const document::Action& action) { return action.kind == document::ActionKind::PressButton; }));
 }
 
 bool hasFault(const document::Drawing& drawing, const std::string& caseName)

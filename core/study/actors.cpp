@@ -44,7 +44,8 @@ PartId idFromText(const std::string& text)
 double fractionOf(const thermal::Field& field, const Place& place)
 {
     if (place.stretch >= 0) {
-        return 0.5 * (field.stretchStart(place.link, place.stretch) + field.stretchStart(place.link, place.stretch + 1));
+        return 0.5
+               * (field.stretchStart(place.link, place.stretch) + field.stretchStart(place.link, place.stretch + 1));
     }
     return field.stretchStart(place.link, place.stretchesBefore);
 }
@@ -111,19 +112,33 @@ void Simulation::makeActors()
             spec.altitude_m = m_drawing.job.altitude_m;
             const Place& place = part.places[0];
             const Plant::Chain& chain = m_plant.chains[place.link];
-            m_heaters.push_back({&part, place.link, place.stretch, !place.reversed, place.reversed ? chain.to : chain.from,
-                                 heater::Tankless(spec), false, m_case.start_C, m_case.start_C, -1e9, -1e9});
+            m_heaters.push_back({&part, place.link, place.stretch, !place.reversed,
+                                 place.reversed ? chain.to : chain.from, heater::Tankless(spec), false, m_case.start_C,
+                                 m_case.start_C, -1e9, -1e9});
         }
         if (model.storage && placed) {
             const Place& place = part.places[0];
             const Plant::Chain& chain = m_plant.chains[place.link];
-            m_storages.push_back({&part, place.link, place.stretch, !place.reversed, place.reversed ? chain.to : chain.from,
-                                  heater::Storage(*model.storage), m_case.start_C, m_case.start_C, -1e9, -1e9});
+            m_storages.push_back({&part, place.link, place.stretch, !place.reversed,
+                                  place.reversed ? chain.to : chain.from, heater::Storage(*model.storage),
+                                  m_case.start_C, m_case.start_C, -1e9, -1e9});
             m_field.fillRun(place.link, m_case.storedHeater_C.value_or(model.storage->setpoint_C));
         }
         if (model.controller) {
-            m_controls.push_back({&part, control::RunControl(model.controller->spec), -1, -1, -1, -1, {}, false, false, false, false,
-                                  0, 0, 0});
+            m_controls.push_back({&part,
+                                  control::RunControl(model.controller->spec),
+                                  -1,
+                                  -1,
+                                  -1,
+                                  -1,
+                                  {},
+                                  false,
+                                  false,
+                                  false,
+                                  false,
+                                  0,
+                                  0,
+                                  0});
         }
         if (model.mixing && placed) {
             m_mixers.push_back({&part, 0.5});
@@ -183,7 +198,8 @@ void Simulation::makeActors()
         double supply = m_case.start_C;
         for (const PartId id : chain.partsInOrder) {
             const PlantPart* part = m_plant.find(id);
-            if (part->model.supply && part->model.role != parts::Role::DemandPump && part->model.role != parts::Role::Accumulator) {
+            if (part->model.supply && part->model.role != parts::Role::DemandPump
+                && part->model.role != parts::Role::Accumulator) {
                 supply = m_case.supply_C.value_or(part->model.supply->temperature_C);
             }
         }
@@ -245,67 +261,79 @@ void Simulation::applyAction(const document::Action& action)
 {
     const document::Part* part = m_drawing.find(action.part);
     const std::string tag = part ? part->tag : std::string();
-    const auto outlet = std::find_if(m_outlets.begin(), m_outlets.end(), [&](const OutletActor& o) { return o.part->id == action.part; });
+    const auto outlet = std::find_if(m_outlets.begin(), m_outlets.end(),
+                                     [&](const OutletActor& o) { return o.part->id == action.part; });
     m_dirty = true;
     switch (action.kind) {
-        case ActionKind::OpenOutlet:
-            if (outlet == m_outlets.end()) {
-                addEvent("action_without_part", Message("{0} is not there to be opened.", {tag}), action.part, Event::Weight::Caution);
-                return;
-            }
-            outlet->opening = std::clamp(action.value, 0.0, 1.0);
-            outlet->hotShare = action.second < 0 ? outlet->part->model.outlet->defaultHotShare : std::min(action.second, 1.0);
-            outlet->drawn_m3 = 0;
-            outlet->opened_s = m_time;
-            if (m_waitOutlet < 0 && outlet->hotShare > 0) {
-                m_waitOutlet = static_cast<int>(outlet - m_outlets.begin());
-            }
-            addEvent("tap_opened", Message("{0} opened.", {tag}), action.part);
-            return;
-        case ActionKind::CloseOutlet:
-            if (outlet != m_outlets.end()) {
-                outlet->opening = 0;
-                addEvent("tap_closed", Message("{0} closed after {1}.", {tag, Measure{outlet->drawn_m3, Quantity::Volume}}), action.part);
-            }
-            return;
-        case ActionKind::PressButton: {
-            // A button's own controller, a controller named directly, or the only one.
-            int controller = -1;
-            if (const PlantPart* pressed = m_plant.find(action.part)) {
-                controller = pressed->model.controller ? controllerOf(std::to_string(action.part)) : controllerOf(pressed->model.buttonFor);
-            } else if (m_controls.size() == 1) {
-                controller = 0;
-            }
-            if (controller < 0) {
-                addEvent("action_without_part", Message("The button was pressed, but no controller answers it."), action.part,
-                         Event::Weight::Caution);
-                return;
-            }
-            press(static_cast<std::size_t>(controller));
+    case ActionKind::OpenOutlet:
+        if (outlet == m_outlets.end()) {
+            addEvent("action_without_part", Message("{0} is not there to be opened.", {tag}), action.part,
+                     Event::Weight::Caution);
             return;
         }
-        case ActionKind::SetValve:
-            if (const PlantPart* valve = m_plant.find(action.part)) {
-                changeLaws<network::ResistanceLaw>(m_network, *valve, [&](auto& law) { law.opening = std::clamp(action.value, 0.0, 1.0); });
-                addEvent("valve_set", Message(action.value > 0 ? "{0} opened by hand." : "{0} shut by hand.", {tag}), action.part);
-            }
+        outlet->opening = std::clamp(action.value, 0.0, 1.0);
+        outlet->hotShare =
+            action.second < 0 ? outlet->part->model.outlet->defaultHotShare : std::min(action.second, 1.0);
+        outlet->drawn_m3 = 0;
+        outlet->opened_s = m_time;
+        if (m_waitOutlet < 0 && outlet->hotShare > 0) {
+            m_waitOutlet = static_cast<int>(outlet - m_outlets.begin());
+        }
+        addEvent("tap_opened", Message("{0} opened.", {tag}), action.part);
+        return;
+    case ActionKind::CloseOutlet:
+        if (outlet != m_outlets.end()) {
+            outlet->opening = 0;
+            addEvent("tap_closed", Message("{0} closed after {1}.", {tag, Measure{outlet->drawn_m3, Quantity::Volume}}),
+                     action.part);
+        }
+        return;
+    case ActionKind::PressButton: {
+            // A button's own controller, a controller named directly, or the only one.
+        int controller = -1;
+        if (const PlantPart* pressed = m_plant.find(action.part)) {
+            controller = pressed->model.controller ? controllerOf(std::to_string(action.part))
+                                                   : controllerOf(pressed->model.buttonFor);
+        } else if (m_controls.size() == 1) {
+            controller = 0;
+        }
+        if (controller < 0) {
+            addEvent("action_without_part", Message("The button was pressed, but no controller answers it."),
+                     action.part, Event::Weight::Caution);
             return;
-        case ActionKind::UseCity:
-        case ActionKind::UsePump:
-        case ActionKind::UseNothing:
-            m_supply = action.kind;
-            applySupply();
-            addEvent("supply", Message(action.kind == ActionKind::UseCity ? "City water connected."
-                                       : action.kind == ActionKind::UsePump ? "The coach's pump supplies."
-                                                                            : "No supply."),
-                     document::kNoPart);
-            return;
-        case ActionKind::SetVoltage:
-            m_volts = action.value;
-            addEvent("voltage", Message("Battery at {0}.", {Measure{action.value, Quantity::Voltage}}), document::kNoPart);
-            return;
-        case ActionKind::StartFault: applyFault(action, true); return;
-        case ActionKind::EndFault: applyFault(action, false); return;
+        }
+        press(static_cast<std::size_t>(controller));
+        return;
+    }
+    case ActionKind::SetValve:
+        if (const PlantPart* valve = m_plant.find(action.part)) {
+            changeLaws<network::ResistanceLaw>(m_network, *valve,
+                                               [&](auto& law) { law.opening = std::clamp(action.value, 0.0, 1.0); });
+            addEvent("valve_set", Message(action.value > 0 ? "{0} opened by hand." : "{0} shut by hand.", {tag}),
+                     action.part);
+        }
+        return;
+    case ActionKind::UseCity:
+    case ActionKind::UsePump:
+    case ActionKind::UseNothing:
+        m_supply = action.kind;
+        applySupply();
+        addEvent("supply",
+                 Message(action.kind == ActionKind::UseCity   ? "City water connected."
+                         : action.kind == ActionKind::UsePump ? "The coach's pump supplies."
+                                                              : "No supply."),
+                 document::kNoPart);
+        return;
+    case ActionKind::SetVoltage:
+        m_volts = action.value;
+        addEvent("voltage", Message("Battery at {0}.", {Measure{action.value, Quantity::Voltage}}), document::kNoPart);
+        return;
+    case ActionKind::StartFault:
+        applyFault(action, true);
+        return;
+    case ActionKind::EndFault:
+        applyFault(action, false);
+        return;
     }
 }
 
@@ -316,14 +344,17 @@ void Simulation::applyFault(const document::Action& action, bool begins)
         return;
     }
     const auto& faults = document::kindOf(*part->part).faults;
-    const auto fault = std::find_if(faults.begin(), faults.end(), [&](const parts::Fault& f) { return f.id == action.fault; });
+    const auto fault =
+        std::find_if(faults.begin(), faults.end(), [&](const parts::Fault& f) { return f.id == action.fault; });
     if (fault == faults.end()) {
-        addEvent("fault_unknown", Message("{0} has no fault called {1}.", {part->part->tag, action.fault}), part->id, Event::Weight::Caution);
+        addEvent("fault_unknown", Message("{0} has no fault called {1}.", {part->part->tag, action.fault}), part->id,
+                 Event::Weight::Caution);
         return;
     }
     addEvent(begins ? "fault" : "fault_ended",
-             Message(begins ? "Fault: {0} {1}." : "{0} is sound again (was {1}).", {part->part->tag, std::string(fault->title)}), part->id,
-             begins ? Event::Weight::Caution : Event::Weight::Info);
+             Message(begins ? "Fault: {0} {1}." : "{0} is sound again (was {1}).",
+                     {part->part->tag, std::string(fault->title)}),
+             part->id, begins ? Event::Weight::Caution : Event::Weight::Info);
 
     const auto eachOf = [&](auto& actors, auto change) {
         for (auto& actor : actors) {
@@ -341,51 +372,78 @@ void Simulation::applyFault(const document::Action& action, bool begins)
         });
     };
     switch (fault->effect) {
-        case HoldOpening: {
-            const double held = begins ? fault->amount : -1;
-            eachOf(m_valves, [&](ValveActor& a) { a.held = held; });
-            eachOf(m_outlets, [&](OutletActor& a) { a.held = held; });
-            if (part->model.role == parts::Role::HandValve) {
-                changeLaws<network::ResistanceLaw>(m_network, *part, [&](auto& law) {
-                    law.opening = begins ? fault->amount : part->model.startingOpening;
-                });
-            }
-            break;
+    case HoldOpening: {
+        const double held = begins ? fault->amount : -1;
+        eachOf(m_valves, [&](ValveActor& a) { a.held = held; });
+        eachOf(m_outlets, [&](OutletActor& a) { a.held = held; });
+        if (part->model.role == parts::Role::HandValve) {
+            changeLaws<network::ResistanceLaw>(m_network, *part, [&](auto& law) {
+                law.opening = begins ? fault->amount : part->model.startingOpening;
+            });
         }
-        case SlowTravel: eachOf(m_valves, [&](ValveActor& a) { a.slowness = begins ? fault->amount : 1; }); break;
-        case CheckStuckOpen: check(Condition::StuckOpen, 0); break;
-        case CheckStuckShut: check(Condition::StuckShut, 0); break;
-        case CheckLeaks: check(Condition::Sound, fault->amount); break;
-        case DriveShare: eachOf(m_pumps, [&](PumpActor& a) { a.share = begins ? fault->amount : 1; }); break;
-        case DriveAlwaysOn:
-            eachOf(m_pumps, [&](PumpActor& a) { a.welded = begins; });
-            eachOf(m_controls, [&](ControlActor& a) { a.welded = begins; });
-            break;
-        case SensorOffset: eachOf(m_sensors, [&](SensorActor& a) { a.offset_K = begins ? fault->amount : 0; }); break;
-        case SensorFrozen: eachOf(m_sensors, [&](SensorActor& a) { a.frozen = begins; }); break;
-        case SensorFails:
-        case FlowSensorDead: eachOf(m_sensors, [&](SensorActor& a) { a.failed = begins; }); break;
-        case StopFails: eachOf(m_controls, [&](ControlActor& a) { a.stopFails = begins; }); break;
-        case LimitFails: eachOf(m_controls, [&](ControlActor& a) { a.limitFails = begins; }); break;
-        case ButtonStuck: {
-            const int controller = part->model.controller ? controllerOf(std::to_string(part->id)) : controllerOf(part->model.buttonFor);
-            if (controller >= 0) {
-                m_controls[controller].buttonStuck = begins;
-            }
-            break;
+        break;
+    }
+    case SlowTravel:
+        eachOf(m_valves, [&](ValveActor& a) { a.slowness = begins ? fault->amount : 1; });
+        break;
+    case CheckStuckOpen:
+        check(Condition::StuckOpen, 0);
+        break;
+    case CheckStuckShut:
+        check(Condition::StuckShut, 0);
+        break;
+    case CheckLeaks:
+        check(Condition::Sound, fault->amount);
+        break;
+    case DriveShare:
+        eachOf(m_pumps, [&](PumpActor& a) { a.share = begins ? fault->amount : 1; });
+        break;
+    case DriveAlwaysOn:
+        eachOf(m_pumps, [&](PumpActor& a) { a.welded = begins; });
+        eachOf(m_controls, [&](ControlActor& a) { a.welded = begins; });
+        break;
+    case SensorOffset:
+        eachOf(m_sensors, [&](SensorActor& a) { a.offset_K = begins ? fault->amount : 0; });
+        break;
+    case SensorFrozen:
+        eachOf(m_sensors, [&](SensorActor& a) { a.frozen = begins; });
+        break;
+    case SensorFails:
+    case FlowSensorDead:
+        eachOf(m_sensors, [&](SensorActor& a) { a.failed = begins; });
+        break;
+    case StopFails:
+        eachOf(m_controls, [&](ControlActor& a) { a.stopFails = begins; });
+        break;
+    case LimitFails:
+        eachOf(m_controls, [&](ControlActor& a) { a.limitFails = begins; });
+        break;
+    case ButtonStuck: {
+        const int controller =
+            part->model.controller ? controllerOf(std::to_string(part->id)) : controllerOf(part->model.buttonFor);
+        if (controller >= 0) {
+            m_controls[controller].buttonStuck = begins;
         }
-        case Clogged: {
-            const double factor = begins ? fault->amount : 1 / fault->amount;
-            changeLaws<network::ResistanceLaw>(m_network, *part, [&](auto& law) { law.R *= factor; });
-            changeLaws<network::PipeLaw>(m_network, *part, [&](auto& law) { law.minorK *= factor; });
-            break;
-        }
-        case GasFails: eachOf(m_heaters, [&](HeaterActor& a) { a.gasFails = begins; }); break;
-        case PowerCut: m_powerCut = begins; break;
-        case LowVoltage: m_lowVolts = begins ? fault->amount : kNan; break;
-        case NotSimulated:
-            addEvent("fault_not_run", Message("This fault is listed but not run."), part->id, Event::Weight::Caution);
-            break;
+        break;
+    }
+    case Clogged: {
+        const double factor = begins ? fault->amount : 1 / fault->amount;
+        changeLaws<network::ResistanceLaw>(m_network, *part, [&](auto& law) { law.R *= factor; });
+        changeLaws<network::PipeLaw>(m_network, *part, [&](auto& law) { law.minorK *= factor; });
+        break;
+    }
+    case GasFails:
+        eachOf(m_heaters, [&](HeaterActor& a) { a.gasFails = begins; });
+        break;
+    case PowerCut:
+        m_powerCut = begins;
+        break;
+    case LowVoltage:
+        m_lowVolts = begins ? fault->amount : kNan;
+        break;
+    case NotSimulated:
+        addEvent("fault_not_run", Message("This fault is listed but not run."), part->id, Event::Weight::Caution);
+        break;
     }
 }
 
@@ -430,12 +488,23 @@ void Simulation::press(std::size_t index)
     if (control::isRefusal(change.cause)) {
         const char* why = "The run was refused.";
         switch (change.cause) {
-            case control::RunCause::RefusedWarm: why = "The run was refused: the line is warm already."; break;
-            case control::RunCause::RefusedWait: why = "The run was refused: the wait since the last run is not over."; break;
-            case control::RunCause::RefusedInlet: why = "The run was refused: water to the heater is too warm."; break;
-            case control::RunCause::RefusedLimit: why = "The run was refused: the high limit is open."; break;
-            case control::RunCause::RefusedNoPower: why = "The run was refused: no power."; break;
-            default: break;
+        case control::RunCause::RefusedWarm:
+            why = "The run was refused: the line is warm already.";
+            break;
+        case control::RunCause::RefusedWait:
+            why = "The run was refused: the wait since the last run is not over.";
+            break;
+        case control::RunCause::RefusedInlet:
+            why = "The run was refused: water to the heater is too warm.";
+            break;
+        case control::RunCause::RefusedLimit:
+            why = "The run was refused: the high limit is open.";
+            break;
+        case control::RunCause::RefusedNoPower:
+            why = "The run was refused: no power.";
+            break;
+        default:
+            break;
         }
         if (!actor.buttonStuck) {
             addEvent("run_refused", Message(why), actor.part->id);
@@ -471,15 +540,18 @@ void Simulation::moveActors(double dt_s)
         double goal = open ? 1.0 : 0.0;
         if (v < model.minimumVolts) {
             using OnPowerLoss = parts::MotorValveModel::OnPowerLoss;
-            goal = model.onPowerLoss == OnPowerLoss::Opens ? 1.0 : model.onPowerLoss == OnPowerLoss::Closes ? 0.0 : valve.position;
+            goal = model.onPowerLoss == OnPowerLoss::Opens    ? 1.0
+                   : model.onPowerLoss == OnPowerLoss::Closes ? 0.0
+                                                              : valve.position;
         }
         if (valve.held >= 0) {
             goal = valve.held;
         }
         if (valve.position != goal) {
             const double move = dt_s / std::max(model.travel_s * valve.slowness, 1e-3);
-            valve.position = valve.held >= 0 ? goal
-                             : valve.position < goal ? std::min(goal, valve.position + move) : std::max(goal, valve.position - move);
+            valve.position = valve.held >= 0         ? goal
+                             : valve.position < goal ? std::min(goal, valve.position + move)
+                                                     : std::max(goal, valve.position - move);
             // Sums of steps must end on the stop, not a rounding beside it.
             if (std::abs(valve.position - goal) < 1e-9) {
                 valve.position = goal;
@@ -496,7 +568,8 @@ void Simulation::moveActors(double dt_s)
         pump.target = on ? circulatorSpeed(model, v) * pump.share : 0;
         if (pump.speed != pump.target) {
             const double move = dt_s / std::max(model.spinUp_s, 1e-3);
-            pump.speed = pump.speed < pump.target ? std::min(pump.target, pump.speed + move) : std::max(pump.target, pump.speed - move);
+            pump.speed = pump.speed < pump.target ? std::min(pump.target, pump.speed + move)
+                                                  : std::max(pump.target, pump.speed - move);
             m_dirty = true;
         }
     }
@@ -511,7 +584,8 @@ void Simulation::moveActors(double dt_s)
             return m_field.at(place.link, place.reversed ? 0.0 : 1.0);
         };
         const double hot = inlet(model.hotPath), cold = inlet(model.coldPath);
-        const double wanted = hot - cold > 0.5 ? std::clamp((model.setpoint_C - cold) / (hot - cold), 0.0, 1.0) : mixer.hotShare;
+        const double wanted =
+            hot - cold > 0.5 ? std::clamp((model.setpoint_C - cold) / (hot - cold), 0.0, 1.0) : mixer.hotShare;
         const double before = mixer.hotShare;
         mixer.hotShare += (wanted - mixer.hotShare) * (1 - std::exp(-dt_s));
         m_dirty = m_dirty || (m_moving && std::abs(mixer.hotShare - before) > 1e-3);
@@ -525,7 +599,8 @@ void Simulation::applySettings()
         const double opening = outlet.held >= 0 ? outlet.held : outlet.opening;
         const auto set = [&](int path, double share) {
             if (path >= 0) {
-                changeLaws<network::ResistanceLaw>(m_network, outlet.part->places[path], [&](auto& law) { law.opening = opening * share; });
+                changeLaws<network::ResistanceLaw>(m_network, outlet.part->places[path],
+                                                   [&](auto& law) { law.opening = opening * share; });
             }
         };
         set(model.hotPath, model.coldPath >= 0 ? outlet.hotShare : 1);
@@ -548,7 +623,8 @@ void Simulation::applySettings()
     }
     if (m_demandPump) {
         // The pump's motor slows with its supply; below about 9 V it stalls (common practice).
-        changeLaws<network::PumpLaw>(m_network, *m_demandPump, [&](auto& law) { law.speed = m_demandPumpOn && volts() > 9 ? 1 : 0; });
+        changeLaws<network::PumpLaw>(m_network, *m_demandPump,
+                                     [&](auto& law) { law.speed = m_demandPumpOn && volts() > 9 ? 1 : 0; });
     }
     if (m_accumulator.present()) {
         changeLaws<network::SourceLaw>(m_network, m_accumulator.place, [&](auto& law) {
@@ -573,10 +649,12 @@ void Simulation::readSensors(double dt_s)
             // Exact for water that changes evenly over the step; holding its end value would read early by half a step.
             const double lag_s = std::max(model.lag_s, 1e-3);
             const double rate = (water - sensor.water_C) / dt_s;
-            sensor.reading_C = water - rate * lag_s + (sensor.reading_C - sensor.water_C + rate * lag_s) * std::exp(-dt_s / lag_s);
+            sensor.reading_C =
+                water - rate * lag_s + (sensor.reading_C - sensor.water_C + rate * lag_s) * std::exp(-dt_s / lag_s);
         }
         sensor.water_C = water;
-        sensor.hottest_C = std::isnan(sensor.hottest_C) ? sensor.reading_C : std::max(sensor.hottest_C, sensor.reading_C);
+        sensor.hottest_C =
+            std::isnan(sensor.hottest_C) ? sensor.reading_C : std::max(sensor.hottest_C, sensor.reading_C);
     }
     for (ControlActor& actor : m_controls) {
         if (actor.flowSensor >= 0) {
@@ -591,12 +669,14 @@ struct HeaterReadings {
     double flow, inlet, outlet;
 };
 
-HeaterReadings readingsOf(const thermal::Field& field, std::span<const double> flows, int link, bool forward, int inletJunction)
+HeaterReadings readingsOf(const thermal::Field& field, std::span<const double> flows, int link, bool forward,
+                          int inletJunction)
 {
     HeaterReadings r{};
     r.flow = forward ? flows[link] : -flows[link];
     const bool moving = std::abs(r.flow) > 1e-7;
-    r.inlet = moving && r.flow > 0 && inletJunction >= 0 ? field.junctionTemperature(inletJunction) : field.at(link, forward ? 0.0 : 1.0);
+    r.inlet = moving && r.flow > 0 && inletJunction >= 0 ? field.junctionTemperature(inletJunction)
+                                                         : field.at(link, forward ? 0.0 : 1.0);
     r.outlet = moving ? field.outletTemperature(link) : field.at(link, forward ? 1.0 : 0.0);
     return r;
 }
@@ -605,20 +685,34 @@ const char* causeText(heater::TanklessCause cause)
 {
     using enum heater::TanklessCause;
     switch (cause) {
-        case FlowProved: return "flow proved";
-        case FlowTooLow: return "flow too low";
-        case PurgeDone: return "purge done";
-        case FlameProved: return "flame proved";
-        case IgnitionFailed: return "ignition failed";
-        case OutletLimit: return "outlet limit";
-        case InletLimit: return "inlet limit";
-        case EcoOpen: return "over-temperature switch open";
-        case TooHotAtMinimumFire: return "too hot at minimum fire";
-        case Cooled: return "cooled";
-        case DelayOver: return "delay over";
-        case NoPower: return "no power";
-        case Reset: return "reset";
-        case None: return "";
+    case FlowProved:
+        return "flow proved";
+    case FlowTooLow:
+        return "flow too low";
+    case PurgeDone:
+        return "purge done";
+    case FlameProved:
+        return "flame proved";
+    case IgnitionFailed:
+        return "ignition failed";
+    case OutletLimit:
+        return "outlet limit";
+    case InletLimit:
+        return "inlet limit";
+    case EcoOpen:
+        return "over-temperature switch open";
+    case TooHotAtMinimumFire:
+        return "too hot at minimum fire";
+    case Cooled:
+        return "cooled";
+    case DelayOver:
+        return "delay over";
+    case NoPower:
+        return "no power";
+    case Reset:
+        return "reset";
+    case None:
+        return "";
     }
     return "";
 }
@@ -647,21 +741,36 @@ void Simulation::advanceHeaters(double dt_s)
             const std::string& tag = heater.part->part->tag;
             const std::string cause = causeText(change->cause);
             switch (change->state) {
-                case Burning: addEvent("burner_lit", Message("{0} lit.", {tag}), heater.part->id); break;
-                case Lockout:
-                    addEvent("heater_lockout", Message("{0} locked out: {1}.", {tag, cause}), heater.part->id, Event::Weight::Danger);
-                    break;
-                case OverTemperature:
-                    addEvent("heater_limit", Message("{0} stopped its burner: {1}.", {tag, cause}), heater.part->id, Event::Weight::Danger);
-                    break;
-                case RetryPurge:
-                    addEvent("ignition_failed", Message("{0} did not light and purges again.", {tag}), heater.part->id, Event::Weight::Caution);
-                    break;
-                case ProvingFlow: addEvent("flow_seen", Message("{0} sees enough flow.", {tag}), heater.part->id); break;
-                case PrePurge: addEvent("pre_purge", Message("{0} purges.", {tag}), heater.part->id); break;
-                case Igniting: addEvent("ignition", Message("{0} sparks.", {tag}), heater.part->id); break;
-                case RestartDelay: addEvent("burner_out", Message("{0} went out: {1}.", {tag, cause}), heater.part->id); break;
-                case Idle: addEvent("heater_idle", Message("{0} is at rest: {1}.", {tag, cause}), heater.part->id); break;
+            case Burning:
+                addEvent("burner_lit", Message("{0} lit.", {tag}), heater.part->id);
+                break;
+            case Lockout:
+                addEvent("heater_lockout", Message("{0} locked out: {1}.", {tag, cause}), heater.part->id,
+                         Event::Weight::Danger);
+                break;
+            case OverTemperature:
+                addEvent("heater_limit", Message("{0} stopped its burner: {1}.", {tag, cause}), heater.part->id,
+                         Event::Weight::Danger);
+                break;
+            case RetryPurge:
+                addEvent("ignition_failed", Message("{0} did not light and purges again.", {tag}), heater.part->id,
+                         Event::Weight::Caution);
+                break;
+            case ProvingFlow:
+                addEvent("flow_seen", Message("{0} sees enough flow.", {tag}), heater.part->id);
+                break;
+            case PrePurge:
+                addEvent("pre_purge", Message("{0} purges.", {tag}), heater.part->id);
+                break;
+            case Igniting:
+                addEvent("ignition", Message("{0} sparks.", {tag}), heater.part->id);
+                break;
+            case RestartDelay:
+                addEvent("burner_out", Message("{0} went out: {1}.", {tag, cause}), heater.part->id);
+                break;
+            case Idle:
+                addEvent("heater_idle", Message("{0} is at rest: {1}.", {tag, cause}), heater.part->id);
+                break;
             }
             at = change->at_s;
         }
@@ -682,13 +791,18 @@ void Simulation::advanceHeaters(double dt_s)
             using State = heater::Storage::State;
             const std::string& tag = heater.part->part->tag;
             switch (change->state) {
-                case State::Heating: addEvent("burner_lit", Message("{0} heats.", {tag}), heater.part->id); break;
-                case State::Satisfied: addEvent("burner_out", Message("{0} is up to temperature.", {tag}), heater.part->id); break;
-                case State::Lockout:
-                    addEvent("heater_lockout", Message("{0} locked out: over-temperature switch open.", {tag}), heater.part->id,
-                             Event::Weight::Danger);
-                    break;
-                case State::Lighting: break;
+            case State::Heating:
+                addEvent("burner_lit", Message("{0} heats.", {tag}), heater.part->id);
+                break;
+            case State::Satisfied:
+                addEvent("burner_out", Message("{0} is up to temperature.", {tag}), heater.part->id);
+                break;
+            case State::Lockout:
+                addEvent("heater_lockout", Message("{0} locked out: over-temperature switch open.", {tag}),
+                         heater.part->id, Event::Weight::Danger);
+                break;
+            case State::Lighting:
+                break;
             }
         }
         if (heater.stretch >= 0) {

@@ -29,14 +29,8 @@ void changeLaws(network::Network& network, const Place& place, Change change)
     }
 }
 
-int endJunction(const Plant::Chain& chain, bool forward)
-{
-    return forward ? chain.to : chain.from;
-}
-int startJunction(const Plant::Chain& chain, bool forward)
-{
-    return forward ? chain.from : chain.to;
-}
+int endJunction(const Plant::Chain& chain, bool forward) { return forward ? chain.to : chain.from; }
+int startJunction(const Plant::Chain& chain, bool forward) { return forward ? chain.from : chain.to; }
 
 bool hasRole(const Plant& plant, const Plant::Chain& chain, parts::Role role)
 {
@@ -120,8 +114,8 @@ std::optional<HeaterPlace> heaterOf(const Plant& plant)
             }
             const Place& place = part->places[0];
             const Plant::Chain& chain = plant.chains[place.link];
-            HeaterPlace heater{part, place.link, place.reversed ? chain.to : chain.from, place.reversed ? chain.from : chain.to,
-                               !place.reversed};
+            HeaterPlace heater{part, place.link, place.reversed ? chain.to : chain.from,
+                               place.reversed ? chain.from : chain.to, !place.reversed};
             if (heater.inlet >= 0 && heater.outlet >= 0) {
                 return heater;
             }
@@ -222,7 +216,8 @@ PartId nearestOutlet(const Plant& plant, int junction)
                 for (const PartId id : chain.partsInOrder) {
                     const PlantPart* part = plant.find(id);
                     if (part->model.outlet && part->model.outlet->hotPath >= 0
-                        && part->places[part->model.outlet->hotPath].link == static_cast<int>(&chain - plant.chains.data())
+                        && part->places[part->model.outlet->hotPath].link
+                               == static_cast<int>(&chain - plant.chains.data())
                         && volume + held < bestVolume) {
                         best = id;
                         bestVolume = volume + held;
@@ -275,30 +270,32 @@ void setAtRest(const Plant& plant, network::Network& network)
     for (const PlantPart& part : plant.parts) {
         for (const Place& place : part.places) {
             switch (part.model.role) {
-                case parts::Role::Outlet:
-                    changeLaws<network::ResistanceLaw>(network, place, [](auto& law) { law.opening = 0; });
-                    break;
-                case parts::Role::HandValve:
-                    changeLaws<network::ResistanceLaw>(network, place, [&](auto& law) { law.opening = part.model.startingOpening; });
-                    break;
-                case parts::Role::MotorValve:
-                    changeLaws<network::ResistanceLaw>(network, place,
-                                                       [&](auto& law) { law.opening = part.model.motorValve->restOpening; });
-                    break;
-                case parts::Role::Circulator:
-                    changeLaws<network::PumpLaw>(network, place, [](auto& law) { law.speed = 0; });
-                    break;
-                case parts::Role::DemandPump:
-                    changeLaws<network::PumpLaw>(network, place, [](auto& law) { law.speed = 0; });
-                    changeLaws<network::SourceLaw>(network, place, [&](auto& law) {
-                        law.connected = !city;
-                        law.pressure_Pa = part.model.supply ? part.model.supply->cutOut_Pa : 0;
-                    });
-                    break;
-                case parts::Role::CitySupply:
-                    changeLaws<network::SourceLaw>(network, place, [](auto& law) { law.connected = true; });
-                    break;
-                default: break;
+            case parts::Role::Outlet:
+                changeLaws<network::ResistanceLaw>(network, place, [](auto& law) { law.opening = 0; });
+                break;
+            case parts::Role::HandValve:
+                changeLaws<network::ResistanceLaw>(network, place,
+                                                   [&](auto& law) { law.opening = part.model.startingOpening; });
+                break;
+            case parts::Role::MotorValve:
+                changeLaws<network::ResistanceLaw>(
+                    network, place, [&](auto& law) { law.opening = part.model.motorValve->restOpening; });
+                break;
+            case parts::Role::Circulator:
+                changeLaws<network::PumpLaw>(network, place, [](auto& law) { law.speed = 0; });
+                break;
+            case parts::Role::DemandPump:
+                changeLaws<network::PumpLaw>(network, place, [](auto& law) { law.speed = 0; });
+                changeLaws<network::SourceLaw>(network, place, [&](auto& law) {
+                    law.connected = !city;
+                    law.pressure_Pa = part.model.supply ? part.model.supply->cutOut_Pa : 0;
+                });
+                break;
+            case parts::Role::CitySupply:
+                changeLaws<network::SourceLaw>(network, place, [](auto& law) { law.connected = true; });
+                break;
+            default:
+                break;
             }
         }
     }
@@ -352,7 +349,8 @@ LoopMap findLoop(const document::Drawing& drawing, const Plant& plant, double wa
     const network::Solution& solution = network.solve();
     const double throughHeater = heater->forward ? solution.flow_m3s[heater->link] : -solution.flow_m3s[heater->link];
 
-    const std::vector<Hop> way = throughHeater > kNothing_m3s ? followFlow(plant, *heater, solution.flow_m3s) : std::vector<Hop>{};
+    const std::vector<Hop> way =
+        throughHeater > kNothing_m3s ? followFlow(plant, *heater, solution.flow_m3s) : std::vector<Hop>{};
     if (way.empty()) {
         // Say what stands in the way: heater outlet -> pump, pump -> heater inlet.
         const PlantPart* pump = plant.find(answer.circulators.front());
@@ -383,7 +381,8 @@ LoopMap findLoop(const document::Drawing& drawing, const Plant& plant, double wa
                 answer.flowMargin = 0;
             }
         } else if (full.empty()) {
-            answer.reason = Message("No unbroken way leads from the heater through {0} and back to the heater.", {pump->part->tag});
+            answer.reason =
+                Message("No unbroken way leads from the heater through {0} and back to the heater.", {pump->part->tag});
         } else if (circulatorSpeed(*pump->model.circulator, volts) <= 0) {
             answer.exists = true;
             answer.flow_m3s = 0;
@@ -420,7 +419,9 @@ LoopMap findLoop(const document::Drawing& drawing, const Plant& plant, double wa
     }
     answer.returnTee = document::kNoPart;
     for (const PlantPart& part : plant.parts) {
-        if (part.hubJunction == map.tapJunction || std::find(part.portJunction.begin(), part.portJunction.end(), map.tapJunction) != part.portJunction.end()) {
+        if (part.hubJunction == map.tapJunction
+            || std::find(part.portJunction.begin(), part.portJunction.end(), map.tapJunction)
+                   != part.portJunction.end()) {
             answer.returnTee = part.id;
             break;
         }
@@ -524,7 +525,8 @@ Message whyNoWater(const Plant& plant, const network::Network& network, const Pl
     if (blocking != document::kNoPart) {
         return Message("No water comes: {0} lets none through.", {plant.find(blocking)->part->tag});
     }
-    return anySupply ? Message("No water comes: no supply is joined to this outlet.") : Message("No water comes: no supply is drawn.");
+    return anySupply ? Message("No water comes: no supply is joined to this outlet.")
+                     : Message("No water comes: no supply is drawn.");
 }
 
 std::optional<double> volumeOnTheWay(const Plant& plant, const thermal::Field& field, std::span<const double> flows,

@@ -355,14 +355,12 @@ private:
 
 PlantPart* Plant::find(document::PartId id)
 {
-    const auto at = std::lower_bound(parts.begin(), parts.end(), id, [](const PlantPart& part, PartId wanted) { return part.id < wanted; });
+    const auto at = std::lower_bound(parts.begin(), parts.end(), id,
+                                     [](const PlantPart& part, PartId wanted) { return part.id < wanted; });
     return at != parts.end() && at->id == id ? &*at : nullptr;
 }
 
-const PlantPart* Plant::find(document::PartId id) const
-{
-    return const_cast<Plant*>(this)->find(id);
-}
+const PlantPart* Plant::find(document::PartId id) const { return const_cast<Plant*>(this)->find(id); }
 
 std::vector<const PlantPart*> Plant::withRole(parts::Role role) const
 {

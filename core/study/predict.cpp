@@ -116,8 +116,9 @@ Result<Prediction> predict(const document::Drawing& drawing, const Options& opti
         }
         const Plant& plant = isBefore ? **before : *after;
         if (plant.chains.empty()) {
-            slots[i] = noAnswer(script, Problem{"Nothing in this view of the drawing holds water.",
-                                                "Draw at least a supply, a heater and a tap, joined by pipes.", script.name});
+            slots[i] =
+                noAnswer(script, Problem{"Nothing in this view of the drawing holds water.",
+                                         "Draw at least a supply, a heater and a tap, joined by pipes.", script.name});
             return;
         }
         Options own = options;
@@ -131,7 +132,8 @@ Result<Prediction> predict(const document::Drawing& drawing, const Options& opti
         prediction.cases.push_back(std::move(**slot));
     }
     if (!options.onlyCase.empty() && prediction.cases.empty()) {
-        return problem(Message("There is no case called {0}.", {options.onlyCase}), "Choose one of the cases in the drawing.");
+        return problem(Message("There is no case called {0}.", {options.onlyCase}),
+                       "Choose one of the cases in the drawing.");
     }
     // The loop's own purge volume: to the sensor or join of the first case that ran it.
     for (const CaseResult& result : prediction.cases) {

@@ -120,9 +120,9 @@ struct Options {
     std::string snapshotCase;      ///< with snapshots: only this case keeps them; empty = every case
     double snapshotEvery_s = 1.0;
     double step_s = 0.5;           ///< longest step while water moves
-    double cell_m = 0.15;          ///< 0.05 K from the converged answer at the sensor; 0.30 is 0.3 K off where stubs are short
+    double cell_m = 0.15;  ///< 0.05 K from the converged answer at the sensor; 0.30 is 0.3 K off where stubs are short
     int wallLayers = 4;
-    std::stop_token stop = {};     ///< checked every few steps; a stopped prediction is a Problem
+    std::stop_token stop = {};  ///< checked every few steps; a stopped prediction is a Problem
 };
 
 /// The one question: everything for this drawing. Same drawing + same options = same bytes out.

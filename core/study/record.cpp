@@ -14,30 +14,34 @@ using document::PartId;
 constexpr double kRecordEvery_s = 1;
 constexpr double kFirstRise_K = 1;
 
-std::optional<double> known(double value)
-{
-    return std::isfinite(value) ? std::optional(value) : std::nullopt;
-}
+std::optional<double> known(double value) { return std::isfinite(value) ? std::optional(value) : std::nullopt; }
 
-double hotter(double a, double b)
-{
-    return std::isnan(a) ? b : std::isnan(b) ? a : std::max(a, b);
-}
+double hotter(double a, double b) { return std::isnan(a) ? b : std::isnan(b) ? a : std::max(a, b); }
 
 const char* stopText(control::RunCause cause)
 {
     using enum control::RunCause;
     switch (cause) {
-        case VolumeReached: return "Run stopped by volume after {0}.";
-        case TimeReached: return "Run stopped by time after {0}.";
-        case TemperatureReached: return "Run stopped by temperature after {0}.";
-        case HighLimit: return "Run ended by the high limit after {0}.";
-        case InletTooWarm: return "Run ended after {0}: water to the heater is too warm.";
-        case LongestRun: return "Run ended after {0}: longest run reached.";
-        case NoFlow: return "Run ended after {0}: no flow seen.";
-        case ButtonPressedAgain: return "Run stopped at the button after {0}.";
-        case PowerLost: return "Run ended after {0}: power lost.";
-        default: return "Run ended after {0}.";
+    case VolumeReached:
+        return "Run stopped by volume after {0}.";
+    case TimeReached:
+        return "Run stopped by time after {0}.";
+    case TemperatureReached:
+        return "Run stopped by temperature after {0}.";
+    case HighLimit:
+        return "Run ended by the high limit after {0}.";
+    case InletTooWarm:
+        return "Run ended after {0}: water to the heater is too warm.";
+    case LongestRun:
+        return "Run ended after {0}: longest run reached.";
+    case NoFlow:
+        return "Run ended after {0}: no flow seen.";
+    case ButtonPressedAgain:
+        return "Run stopped at the button after {0}.";
+    case PowerLost:
+        return "Run ended after {0}: power lost.";
+    default:
+        return "Run ended after {0}.";
     }
 }
 
@@ -45,15 +49,24 @@ const char* stopId(control::RunCause cause)
 {
     using enum control::RunCause;
     switch (cause) {
-        case VolumeReached: return "stop_volume";
-        case TimeReached: return "stop_time";
-        case TemperatureReached: return "stop_temperature";
-        case HighLimit: return "stop_high_limit";
-        case InletTooWarm: return "stop_inlet_lockout";
-        case LongestRun: return "stop_longest_run";
-        case NoFlow: return "stop_no_flow";
-        case ButtonPressedAgain: return "stop_button";
-        default: return "stop_power_lost";
+    case VolumeReached:
+        return "stop_volume";
+    case TimeReached:
+        return "stop_time";
+    case TemperatureReached:
+        return "stop_temperature";
+    case HighLimit:
+        return "stop_high_limit";
+    case InletTooWarm:
+        return "stop_inlet_lockout";
+    case LongestRun:
+        return "stop_longest_run";
+    case NoFlow:
+        return "stop_no_flow";
+    case ButtonPressedAgain:
+        return "stop_button";
+    default:
+        return "stop_power_lost";
     }
 }
 
@@ -105,36 +118,51 @@ void Simulation::prepareRecord()
         m_result.series.push_back({std::move(id), std::move(label), quantity, part, {}});
     };
     if (m_loop.flowLink >= 0) {
-        column("loop_flow", "Loop flow", Quantity::Flow, document::kNoPart,
-               [](const Simulation& s, std::size_t) { return s.m_loopFlow; }, 0);
-        column("pumped_volume", "Pumped volume", Quantity::Volume, document::kNoPart,
-               [](const Simulation& s, std::size_t) { return s.m_pumped_m3; }, 0);
+        column(
+            "loop_flow", "Loop flow", Quantity::Flow, document::kNoPart,
+            [](const Simulation& s, std::size_t) { return s.m_loopFlow; }, 0);
+        column(
+            "pumped_volume", "Pumped volume", Quantity::Volume, document::kNoPart,
+            [](const Simulation& s, std::size_t) { return s.m_pumped_m3; }, 0);
     }
     for (std::size_t h = 0; h < m_heaters.size(); ++h) {
         const std::string suffix = h == 0 ? "" : "." + m_heaters[h].part->part->tag;
         const PartId id = m_heaters[h].part->id;
-        column("heater_inlet" + suffix, "Heater inlet", Quantity::Temperature, id,
-               [](const Simulation& s, std::size_t i) { return s.m_heaters[i].inlet_C; }, h);
-        column("heater_outlet" + suffix, "Heater outlet", Quantity::Temperature, id,
-               [](const Simulation& s, std::size_t i) { return s.m_heaters[i].outlet_C; }, h);
-        column("fire" + suffix, "Burner fire", Quantity::Percent, id,
-               [](const Simulation& s, std::size_t i) { return s.m_heaters[i].control.fireShare(); }, h);
+        column(
+            "heater_inlet" + suffix, "Heater inlet", Quantity::Temperature, id,
+            [](const Simulation& s, std::size_t i) { return s.m_heaters[i].inlet_C; }, h);
+        column(
+            "heater_outlet" + suffix, "Heater outlet", Quantity::Temperature, id,
+            [](const Simulation& s, std::size_t i) { return s.m_heaters[i].outlet_C; }, h);
+        column(
+            "fire" + suffix, "Burner fire", Quantity::Percent, id,
+            [](const Simulation& s, std::size_t i) { return s.m_heaters[i].control.fireShare(); }, h);
     }
     for (std::size_t h = 0; h < m_storages.size(); ++h) {
         const std::string suffix = h == 0 && m_heaters.empty() ? "" : "." + m_storages[h].part->part->tag;
         const PartId id = m_storages[h].part->id;
-        column("heater_inlet" + suffix, "Heater inlet", Quantity::Temperature, id,
-               [](const Simulation& s, std::size_t i) { return s.m_storages[i].inlet_C; }, h);
-        column("heater_outlet" + suffix, "Heater outlet", Quantity::Temperature, id,
-               [](const Simulation& s, std::size_t i) { return s.m_storages[i].outlet_C; }, h);
-        column("fire" + suffix, "Burner fire", Quantity::Percent, id,
-               [](const Simulation& s, std::size_t i) { return s.m_storages[i].control.deliveredPower_W() > 0 ? 1.0 : 0.0; }, h);
+        column(
+            "heater_inlet" + suffix, "Heater inlet", Quantity::Temperature, id,
+            [](const Simulation& s, std::size_t i) { return s.m_storages[i].inlet_C; }, h);
+        column(
+            "heater_outlet" + suffix, "Heater outlet", Quantity::Temperature, id,
+            [](const Simulation& s, std::size_t i) { return s.m_storages[i].outlet_C; }, h);
+        column(
+            "fire" + suffix, "Burner fire", Quantity::Percent, id,
+            [](const Simulation& s, std::size_t i) {
+                return s.m_storages[i].control.deliveredPower_W() > 0 ? 1.0 : 0.0;
+            },
+            h);
     }
     for (std::size_t s = 0; s < m_sensors.size(); ++s) {
         const document::Part& part = *m_sensors[s].part->part;
         if (!m_sensors[s].part->model.sensor->measuresFlow) {
-            column("sensor." + part.tag, "Sensor " + part.tag, Quantity::Temperature, part.id,
-                   [](const Simulation& sim, std::size_t i) { return sim.m_sensors[i].failed ? kNan : sim.m_sensors[i].reading_C; }, s);
+            column(
+                "sensor." + part.tag, "Sensor " + part.tag, Quantity::Temperature, part.id,
+                [](const Simulation& sim, std::size_t i) {
+                    return sim.m_sensors[i].failed ? kNan : sim.m_sensors[i].reading_C;
+                },
+                s);
         }
     }
     // Only outlets that this case opens (or breaks) have curves; a coach has many that stay shut.
@@ -143,15 +171,18 @@ void Simulation::prepareRecord()
         const bool used = std::any_of(m_case.actions.begin(), m_case.actions.end(),
                                       [&](const document::Action& action) { return action.part == part.id; });
         if (used) {
-            column("tap." + part.tag, "Tap " + part.tag, Quantity::Temperature, part.id,
-                   [](const Simulation& s, std::size_t i) { return s.m_outlets[i].tap_C; }, o);
-            column("tap_flow." + part.tag, "Flow " + part.tag, Quantity::Flow, part.id,
-                   [](const Simulation& s, std::size_t i) { return s.m_outlets[i].flow_m3s; }, o);
+            column(
+                "tap." + part.tag, "Tap " + part.tag, Quantity::Temperature, part.id,
+                [](const Simulation& s, std::size_t i) { return s.m_outlets[i].tap_C; }, o);
+            column(
+                "tap_flow." + part.tag, "Flow " + part.tag, Quantity::Flow, part.id,
+                [](const Simulation& s, std::size_t i) { return s.m_outlets[i].flow_m3s; }, o);
         }
     }
     if (m_accumulator.present()) {
-        column("supply_pressure", "Supply pressure", Quantity::Pressure, m_accumulator.part->id,
-               [](const Simulation& s, std::size_t) { return s.m_accumulator.pressure_Pa; }, 0);
+        column(
+            "supply_pressure", "Supply pressure", Quantity::Pressure, m_accumulator.part->id,
+            [](const Simulation& s, std::size_t) { return s.m_accumulator.pressure_Pa; }, 0);
     }
     const auto expected = static_cast<std::size_t>(m_case.duration_s / kRecordEvery_s) + 64;
     m_result.time_s.reserve(expected);
@@ -231,7 +262,8 @@ void Simulation::record()
             const int points = snapshot.tracks[t].points;
             for (int i = 0; i < points; ++i) {
                 const double share = (i + 0.5) / points;
-                snapshot.celsius.push_back(static_cast<float>(m_field.at(place.run, place.begin + share * (place.end - place.begin))));
+                snapshot.celsius.push_back(
+                    static_cast<float>(m_field.at(place.run, place.begin + share * (place.end - place.begin))));
             }
             const double flow = place.forward ? m_flows[place.run] : -m_flows[place.run];
             snapshot.flow_m3s.push_back(static_cast<float>(flow));
@@ -260,8 +292,8 @@ void Simulation::runEnded(std::size_t controller, control::RunCause cause)
 {
     const double pumped = m_pumped_m3 - m_controls[controller].startTotal_m3;
     const bool protection = cause == control::RunCause::HighLimit || cause == control::RunCause::InletTooWarm;
-    addEvent(stopId(cause), Message(stopText(cause), {Measure{pumped, Quantity::Volume}}), m_controls[controller].part->id,
-             protection ? Event::Weight::Caution : Event::Weight::Info);
+    addEvent(stopId(cause), Message(stopText(cause), {Measure{pumped, Quantity::Volume}}),
+             m_controls[controller].part->id, protection ? Event::Weight::Caution : Event::Weight::Info);
     if (!m_runs.empty() && m_runningNow) {
         RunLog& log = m_runs.back();
         log.end_s = m_time;
@@ -297,8 +329,10 @@ void Simulation::watchTargets(double dt_s)
             const double share = before_C < m_target_C ? (m_target_C - before_C) / (outlet.tap_C - before_C) : 1.0;
             m_wait_s = m_time - dt_s * (1 - share) - outlet.opened_s;
             m_wasted_m3 = before_m3 + share * flow * dt_s;
-            addEvent("tap_warm", Message("{0} is at {1} after {2} drawn.",
-                                         {outlet.part->part->tag, Measure{m_target_C, Quantity::Temperature}, Measure{m_wasted_m3, Quantity::Volume}}),
+            addEvent("tap_warm",
+                     Message("{0} is at {1} after {2} drawn.",
+                             {outlet.part->part->tag, Measure{m_target_C, Quantity::Temperature},
+                              Measure{m_wasted_m3, Quantity::Volume}}),
                      outlet.part->id);
         }
     }
@@ -345,16 +379,20 @@ void Simulation::watchTargets(double dt_s)
         return true;
     };
     if (crossed(m_targetStart_C + kFirstRise_K, m_firstRise_m3, nullptr)) {
-        addEvent("first_rise", Message("First rise at the sensor after {0} pumped.", {Measure{m_firstRise_m3, Quantity::Volume}}), m_result.targetPart);
+        addEvent("first_rise",
+                 Message("First rise at the sensor after {0} pumped.", {Measure{m_firstRise_m3, Quantity::Volume}}),
+                 m_result.targetPart);
     }
     if (crossed(m_target_C, m_targetAt_m3, &m_targetAt_s)) {
-        addEvent("target_reached", Message("{0} reached after {1} pumped.",
-                                           {Measure{m_target_C, Quantity::Temperature}, Measure{m_targetAt_m3, Quantity::Volume}}),
+        addEvent("target_reached",
+                 Message("{0} reached after {1} pumped.",
+                         {Measure{m_target_C, Quantity::Temperature}, Measure{m_targetAt_m3, Quantity::Volume}}),
                  m_result.targetPart);
     }
 }
 
-void Simulation::addScalar(std::string id, std::string label, Quantity quantity, std::optional<double> value, Message reason, Message note)
+void Simulation::addScalar(std::string id, std::string label, Quantity quantity, std::optional<double> value,
+                           Message reason, Message note)
 {
     Scalar scalar;
     scalar.id = std::move(id);
@@ -419,7 +457,8 @@ void Simulation::finish()
                 }
                 for (const PlantPart& part : m_plant.parts) {
                     for (const Place& source : part.places) {
-                        if (part.model.role == parts::Role::DemandPump && m_supply == document::ActionKind::UsePump && source.link >= 0) {
+                        if (part.model.role == parts::Role::DemandPump && m_supply == document::ActionKind::UsePump
+                            && source.link >= 0) {
                             const auto laws = network.elements(source.link);
                             for (int e = 0; e < source.elementCount; ++e) {
                                 if (auto* law = std::get_if<network::PumpLaw>(&laws[source.firstElement + e].law)) {
@@ -444,30 +483,38 @@ void Simulation::finish()
     } else {
         purgeReason = Message("No water heater with both its pipes connected is drawn.");
     }
-    addScalar("purge_volume", "Purge volume", Quantity::Volume, purge, purgeReason, Message("Water held between heater and tap on the hot way."));
+    addScalar("purge_volume", "Purge volume", Quantity::Volume, purge, purgeReason,
+              Message("Water held between heater and tap on the hot way."));
 
     const Message notReached("The temperature was not reached in this case.");
     const bool sensed = m_targetOutlet < 0;
-    addScalar("volume_to_first_rise", "Volume to first rise", Quantity::Volume, known(m_firstRise_m3), ran ? notReached : noRun);
+    addScalar("volume_to_first_rise", "Volume to first rise", Quantity::Volume, known(m_firstRise_m3),
+              ran ? notReached : noRun);
     addScalar("volume_to_target", "Volume to target", Quantity::Volume, known(m_targetAt_m3),
-              !ran ? noRun : sensed ? notReached : Message("This case asks about an open tap; see wait and wasted volume."));
+              !ran     ? noRun
+              : sensed ? notReached
+                       : Message("This case asks about an open tap; see wait and wasted volume."));
     addScalar("time_to_target", "Time to target", Quantity::Time, known(m_targetAt_s),
-              !ran ? noRun : sensed ? notReached : Message("This case asks about an open tap; see wait and wasted volume."));
+              !ran     ? noRun
+              : sensed ? notReached
+                       : Message("This case asks about an open tap; see wait and wasted volume."));
     const Message notStopped("The run was not stopped within this case.");
     const RunLog* last = nullptr;
     for (const RunLog& log : m_runs) {
         last = std::isfinite(log.end_s) ? &log : last;
     }
-    addScalar("sensor_at_stop", "Sensor at the last stop", Quantity::Temperature, last ? known(last->sensor_C) : std::nullopt,
+    addScalar("sensor_at_stop", "Sensor at the last stop", Quantity::Temperature,
+              last ? known(last->sensor_C) : std::nullopt, ran ? notStopped : noRun);
+    addScalar("stop_volume", "Volume at the last stop", Quantity::Volume, last ? known(last->pumped_m3) : std::nullopt,
               ran ? notStopped : noRun);
-    addScalar("stop_volume", "Volume at the last stop", Quantity::Volume, last ? known(last->pumped_m3) : std::nullopt, ran ? notStopped : noRun);
     for (std::size_t r = 0; r < m_runs.size() && r < 12; ++r) {
         const auto n = std::to_string(r + 1);
-        addScalar("sensor_at_stop_" + n, "Sensor at stop " + n, Quantity::Temperature, known(m_runs[r].sensor_C), notStopped);
-        addScalar("hottest_sensor_" + n, "Hottest at the sensor, run " + n, Quantity::Temperature, known(m_runs[r].hottestSensor_C),
-                  Message("There is no temperature sensor."));
-        addScalar("hottest_heater_outlet_" + n, "Hottest heater outlet, run " + n, Quantity::Temperature, known(m_runs[r].hottestOutlet_C),
-                  Message("There is no tankless heater."));
+        addScalar("sensor_at_stop_" + n, "Sensor at stop " + n, Quantity::Temperature, known(m_runs[r].sensor_C),
+                  notStopped);
+        addScalar("hottest_sensor_" + n, "Hottest at the sensor, run " + n, Quantity::Temperature,
+                  known(m_runs[r].hottestSensor_C), Message("There is no temperature sensor."));
+        addScalar("hottest_heater_outlet_" + n, "Hottest heater outlet, run " + n, Quantity::Temperature,
+                  known(m_runs[r].hottestOutlet_C), Message("There is no tankless heater."));
     }
 
     double outletMax = kNan, inletMax = kNan;
@@ -484,9 +531,13 @@ void Simulation::finish()
     addScalar("hottest_heater_inlet", "Hottest heater inlet", Quantity::Temperature, known(inletMax),
               std::isfinite(outletMax) ? Message("No water entered the heater in this case.") : noHeater);
     const bool drew = std::isfinite(m_hottestTap_C);
-    addScalar("hottest_tap", "Hottest water at a tap", Quantity::Temperature, known(drew ? hotter(m_hottestTap_C, m_hottestJoin_C) : m_hottestJoin_C),
-              Message("No tap was opened and no run was started in this case."),
-              drew ? Message() : Message("Water standing ready where the loop leaves the hot line; it reaches the tap when it is opened."));
+    addScalar(
+        "hottest_tap", "Hottest water at a tap", Quantity::Temperature,
+        known(drew ? hotter(m_hottestTap_C, m_hottestJoin_C) : m_hottestJoin_C),
+        Message("No tap was opened and no run was started in this case."),
+        drew ? Message()
+             : Message(
+                   "Water standing ready where the loop leaves the hot line; it reaches the tap when it is opened."));
     addScalar("hottest_cold_tap", "Hottest water at a cold tap", Quantity::Temperature, known(m_hottestCold_C),
               Message("No tap was opened on cold only in this case."));
 
@@ -499,7 +550,8 @@ void Simulation::finish()
         stayedCold = why.empty() ? Message("No water came while the tap was open: the supply has no pressure.") : why;
     }
     const bool asked = m_waitOutlet >= 0 && std::isfinite(m_outlets[m_waitOutlet].opened_s);
-    addScalar("wasted_volume", "Water drawn before it is warm", Quantity::Volume, known(m_wasted_m3), asked ? stayedCold : noDraw);
+    addScalar("wasted_volume", "Water drawn before it is warm", Quantity::Volume, known(m_wasted_m3),
+              asked ? stayedCold : noDraw);
     addScalar("wait", "Wait at the tap", Quantity::Time, known(m_wait_s), asked ? stayedCold : noDraw);
 
     double gas = 0;
@@ -513,13 +565,16 @@ void Simulation::finish()
     addScalar("mass_residual", "Largest mass residual at a join, kg/s", Quantity::None, m_massResidual, {});
     const thermal::Field::Ledger ledger = m_field.ledger();
     const double passed = std::abs(ledger.in) + std::abs(ledger.out) + std::abs(ledger.sources) + std::abs(ledger.lost);
-    addScalar("heat_residual", "Heat balance residual / heat passed", Quantity::None, std::abs(ledger.residual()) / std::max(passed, 1.0), {});
+    addScalar("heat_residual", "Heat balance residual / heat passed", Quantity::None,
+              std::abs(ledger.residual()) / std::max(passed, 1.0), {});
     if (m_failedToSettle) {
-        addEvent("flows_not_settled", Message("Some flows did not settle fully; the largest mass residual is {0} kg/s.",
-                                              {Measure{m_massResidual, Quantity::None}}),
+        addEvent("flows_not_settled",
+                 Message("Some flows did not settle fully; the largest mass residual is {0} kg/s.",
+                         {Measure{m_massResidual, Quantity::None}}),
                  document::kNoPart, Event::Weight::Caution);
     }
-    std::stable_sort(m_result.events.begin(), m_result.events.end(), [](const Event& a, const Event& b) { return a.t_s < b.t_s; });
+    std::stable_sort(m_result.events.begin(), m_result.events.end(),
+                     [](const Event& a, const Event& b) { return a.t_s < b.t_s; });
 }
 
 }  // namespace tapward::study

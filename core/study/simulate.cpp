@@ -183,7 +183,8 @@ double Simulation::nextStep() const
             limit(kTravelStep_s);
             // Up to the switch point that lies ahead, exactly.
             if (m_demandPump && m_supply == document::ActionKind::UsePump) {
-                const double mark = m_demandPumpOn ? m_demandPump->model.supply->cutOut_Pa : m_demandPump->model.supply->cutIn_Pa;
+                const double mark =
+                    m_demandPumpOn ? m_demandPump->model.supply->cutOut_Pa : m_demandPump->model.supply->cutIn_Pa;
                 const double toGo = (m_accumulator.water_m3 - m_accumulator.waterAt(mark)) / out;
                 if (toGo > 0) {
                     limit(std::max(toGo, kShortestStep_s));

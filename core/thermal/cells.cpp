@@ -75,8 +75,8 @@ std::vector<CellParts> layOut(const RunCells& run, const Grid& grid)
             }
             continue;
         }
-        const int count = isTube(s) ? std::max(1, static_cast<int>(std::lround(s.length_m / grid.cell_m)))
-                                    : std::max(1, s.bodyCells);
+        const int count =
+            isTube(s) ? std::max(1, static_cast<int>(std::lround(s.length_m / grid.cell_m))) : std::max(1, s.bodyCells);
         CellParts first;
         if (isTube(s) || waitingVolume < kNoVolume * cellVolume)
             first.swap(waiting);
@@ -117,7 +117,8 @@ std::vector<double> layerThickness(double wall, int layers)
 double meanDepth(double ri, double ro, double a, double b)
 {
     const auto integral = [&](double r) {
-        return ro * ro * (0.5 * r * r * std::log(r / ri) - 0.25 * r * r) - 0.125 * r * r * r * r + 0.25 * ri * ri * r * r;
+        return ro * ro * (0.5 * r * r * std::log(r / ri) - 0.25 * r * r) - 0.125 * r * r * r * r
+               + 0.25 * ri * ri * r * r;
     };
     return 2.0 * (integral(b) - integral(a)) / (b * b - a * a);
 }
@@ -163,7 +164,8 @@ Piece addTube(const Stretch& s, double length, int layers, bool filmOnly, Ladder
     piece.skinDiameter_m = outer;
     if (s.loss_W_mK > 0) {
         const double standing = insideFilm(0, s.bore_m, 40);
-        const double wallAndFilm = layers > 0 ? whole - piece.outerResistance + 1.0 / (standing * piece.filmArea_m2) : 0.0;
+        const double wallAndFilm =
+            layers > 0 ? whole - piece.outerResistance + 1.0 / (standing * piece.filmArea_m2) : 0.0;
         const double all = 1.0 / (s.loss_W_mK * length);
         piece.givenLoss_W_K = 1.0 / std::max(all - wallAndFilm, 0.01 * all);
     } else if (s.insulation_m > 0) {
@@ -249,14 +251,16 @@ void cutIntoCells(RunCells& run, int index, const Grid& grid, std::size_t firstC
             group.volume_m3 += run.stretchVolume_m3[part.stretch] * part.share;
             // All tubes of a joined cell share its layers; a wall without heat lies between water and bay.
             const bool heatInWall = isTube(s) && layersOf(s, grid) > 0;
-            Piece piece = isTube(s) ? addTube(s, s.length_m * part.share, heatInWall ? layers : 0, grid.filmOnlyWall, group.ladder)
+            Piece piece = isTube(s) ? addTube(s, s.length_m * part.share, heatInWall ? layers : 0, grid.filmOnlyWall,
+                                              group.ladder)
                                     : addBody(s, part.share, group.ladder);
             piece.stretch = part.stretch;
             piece.share = part.share;
             pieces.push_back(piece);
         }
         group.ladder.capacity[0] = water::referenceVolumeHeat() * group.volume_m3;
-        group.mixed = std::none_of(parts.begin(), parts.end(), [&](const Part& part) { return isTube(run.stretches[part.stretch]); });
+        group.mixed = std::none_of(parts.begin(), parts.end(),
+                                   [&](const Part& part) { return isTube(run.stretches[part.stretch]); });
         groups.push_back(group);
     }
     run.groups = groups.size() - run.firstGroup;

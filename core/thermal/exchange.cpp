@@ -111,7 +111,7 @@ struct Solver {
                 std::copy_n(after, N, row);
             }
         }
-        const auto source = [&](int at, double (&sum)[N], double& lost) {
+        const auto source = [&](int at, double(&sum)[N], double& lost) {
             double column[N] = {}, after[N];
             column[at] = scale / ladder.capacity[at];
             for (int k = 0; k < terms; ++k) {
@@ -127,7 +127,7 @@ struct Solver {
             source(body, metal, metalLoss);
         }
 
-        const auto doubleSource = [&](double (&sum)[N], double& lost) {
+        const auto doubleSource = [&](double(&sum)[N], double& lost) {
             double later[N];
             lost *= 2.0;
             for (int i = 0; i < N; ++i) {
@@ -184,21 +184,31 @@ template <class F>
 auto withNodes(int nodes, F&& f)
 {
     switch (nodes) {
-    case 1: return f(std::integral_constant<int, 1>{});
-    case 2: return f(std::integral_constant<int, 2>{});
-    case 3: return f(std::integral_constant<int, 3>{});
-    case 4: return f(std::integral_constant<int, 4>{});
-    case 5: return f(std::integral_constant<int, 5>{});
-    case 6: return f(std::integral_constant<int, 6>{});
-    case 7: return f(std::integral_constant<int, 7>{});
-    case 8: return f(std::integral_constant<int, 8>{});
-    default: return f(std::integral_constant<int, kMostNodes>{});
+    case 1:
+        return f(std::integral_constant<int, 1>{});
+    case 2:
+        return f(std::integral_constant<int, 2>{});
+    case 3:
+        return f(std::integral_constant<int, 3>{});
+    case 4:
+        return f(std::integral_constant<int, 4>{});
+    case 5:
+        return f(std::integral_constant<int, 5>{});
+    case 6:
+        return f(std::integral_constant<int, 6>{});
+    case 7:
+        return f(std::integral_constant<int, 7>{});
+    case 8:
+        return f(std::integral_constant<int, 8>{});
+    default:
+        return f(std::integral_constant<int, kMostNodes>{});
     }
 }
 
 /// P pairs of cells at a time, so that each entry of the exponential is fetched once for all of them.
 template <int N, int P>
-void exchangePairs(const Propagator& p, const double (&add)[N], double* const* temperature, std::size_t at, bool halfLast, Pair (&sum)[N])
+void exchangePairs(const Propagator& p, const double (&add)[N], double* const* temperature, std::size_t at,
+                   bool halfLast, Pair (&sum)[N])
 {
     Pair x[N][P];
     for (int i = 0; i < N; ++i) {
@@ -239,10 +249,18 @@ double exchangeFixed(const Propagator& p, double* const* temperature, std::size_
         const std::size_t here = std::min<std::size_t>(8, cells - c);
         const bool half = here % 2 != 0;
         switch ((here + 1) / 2) {
-        case 1: exchangePairs<N, 1>(p, add, temperature, c, half, sum); break;
-        case 2: exchangePairs<N, 2>(p, add, temperature, c, half, sum); break;
-        case 3: exchangePairs<N, 3>(p, add, temperature, c, half, sum); break;
-        default: exchangePairs<N, 4>(p, add, temperature, c, half, sum); break;
+        case 1:
+            exchangePairs<N, 1>(p, add, temperature, c, half, sum);
+            break;
+        case 2:
+            exchangePairs<N, 2>(p, add, temperature, c, half, sum);
+            break;
+        case 3:
+            exchangePairs<N, 3>(p, add, temperature, c, half, sum);
+            break;
+        default:
+            exchangePairs<N, 4>(p, add, temperature, c, half, sum);
+            break;
         }
     }
     const double count = static_cast<double>(cells);

@@ -30,8 +30,7 @@ double smoothFriction(double reynolds)
 double gnielinski(double reynolds, double prandtl)
 {
     const double f8 = smoothFriction(reynolds) / 8.0;
-    return f8 * (reynolds - 1000.0) * prandtl
-           / (1.0 + 12.7 * std::sqrt(f8) * (std::cbrt(prandtl * prandtl) - 1.0));
+    return f8 * (reynolds - 1000.0) * prandtl / (1.0 + 12.7 * std::sqrt(f8) * (std::cbrt(prandtl * prandtl) - 1.0));
 }
 
 double nusselt(double reynolds, double prandtl)
@@ -65,8 +64,8 @@ Air airAt(double celsius)
 double rayleigh(double surfaceCelsius, double airCelsius, double diameter_m, const Air& air)
 {
     const double nu = air.kinematicViscosity;
-    return kGravity * air.expansion * std::abs(surfaceCelsius - airCelsius) * diameter_m * diameter_m
-           * diameter_m * air.prandtl / (nu * nu);
+    return kGravity * air.expansion * std::abs(surfaceCelsius - airCelsius) * diameter_m * diameter_m * diameter_m
+           * air.prandtl / (nu * nu);
 }
 
 double horizontalCylinderNusselt(double rayleigh, double prandtl)

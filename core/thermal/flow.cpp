@@ -47,9 +47,10 @@ void Field::Work::prepareSlopes(std::size_t lane)
     remap::innerSlopes(t, v, l.cells, slopes);
     const std::size_t last = l.cells - 1;
     if (l.cells > 1)
-        slopes[last] = s.beyondVolume > 0 && s.beyondForward == s.forward
-                           ? remap::slopeBetween({t[last - 1], v[last - 1]}, {t[last], v[last]}, {s.outflow, s.beyondVolume})
-                           : 0.0;
+        slopes[last] =
+            s.beyondVolume > 0 && s.beyondForward == s.forward
+                ? remap::slopeBetween({t[last - 1], v[last - 1]}, {t[last], v[last]}, {s.outflow, s.beyondVolume})
+                : 0.0;
 }
 
 /// What leaves the lane, into its junction.
@@ -199,12 +200,13 @@ void Field::Work::move(std::size_t lane, double dt_s)
         double* slopes = slope.data() + l.firstCell;
         if (!dependsOnInlet(lane))
             slopes[0] = remap::slopeBetween({inlet, s.shift}, {t[0], v[0]}, {t[1], v[1]});
-        remap::shift(t, v, flowOrder(turnedInverse, inverseVolume, lane), slopes, l.cells, l.smallest_m3, s.shift, inlet, scratch.data());
+        remap::shift(t, v, flowOrder(turnedInverse, inverseVolume, lane), slopes, l.cells, l.smallest_m3, s.shift,
+                     inlet, scratch.data());
         if (!s.forward)
             std::reverse_copy(t, t + l.cells, straight);
         if (grid.dispersion)
-            remap::disperse(straight, volume.data() + l.firstCell, dispersion.data() + l.firstCell, l.cells, runState[l.run].largest, dt_s,
-                            scratch.data());
+            remap::disperse(straight, volume.data() + l.firstCell, dispersion.data() + l.firstCell, l.cells,
+                            runState[l.run].largest, dt_s, scratch.data());
     }
     s.inflow = inlet;
     s.outflow = s.outHeat / s.shift;

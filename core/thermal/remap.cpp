@@ -23,16 +23,19 @@ inline double limited(double left, double right, double hLeft, double hRight, do
 void innerSlopes(const double* t, const double* v, std::size_t n, double* slope)
 {
     for (std::size_t i = 1; i + 1 < n; ++i)
-        slope[i] = limited(t[i] - t[i - 1], t[i + 1] - t[i], 0.5 * (v[i - 1] + v[i]), 0.5 * (v[i] + v[i + 1]), 2.0 / v[i]);
+        slope[i] =
+            limited(t[i] - t[i - 1], t[i + 1] - t[i], 0.5 * (v[i - 1] + v[i]), 0.5 * (v[i] + v[i + 1]), 2.0 / v[i]);
 }
 
 double slopeBetween(const Beyond& before, const Beyond& cell, const Beyond& after)
 {
-    return limited(cell.celsius - before.celsius, after.celsius - cell.celsius, 0.5 * (before.volume_m3 + cell.volume_m3),
-                   0.5 * (cell.volume_m3 + after.volume_m3), 2.0 / cell.volume_m3);
+    return limited(cell.celsius - before.celsius, after.celsius - cell.celsius,
+                   0.5 * (before.volume_m3 + cell.volume_m3), 0.5 * (cell.volume_m3 + after.volume_m3),
+                   2.0 / cell.volume_m3);
 }
 
-double outflow(const double* t, const double* v, const double* slope, std::size_t n, double shift_m3, double inletCelsius)
+double outflow(const double* t, const double* v, const double* slope, std::size_t n, double shift_m3,
+               double inletCelsius)
 {
     double heat = 0;
     double rest = shift_m3;
@@ -45,8 +48,8 @@ double outflow(const double* t, const double* v, const double* slope, std::size_
     return heat + rest * inletCelsius;
 }
 
-void shift(double* t, const double* v, const double* inverseV, const double* slope, std::size_t n, double smallest, double shift_m3,
-           double inletCelsius, double* scratch)
+void shift(double* t, const double* v, const double* inverseV, const double* slope, std::size_t n, double smallest,
+           double shift_m3, double inletCelsius, double* scratch)
 {
     if (shift_m3 <= smallest) {
         for (std::size_t i = 0; i < n; ++i)
@@ -88,7 +91,8 @@ void shift(double* t, const double* v, const double* inverseV, const double* slo
     std::copy_n(scratch, n, t);
 }
 
-void disperse(double* t, const double* v, const double* conductance, std::size_t n, double largest, double dt_s, double* scratch)
+void disperse(double* t, const double* v, const double* conductance, std::size_t n, double largest, double dt_s,
+              double* scratch)
 {
     if (n < 2)
         return;

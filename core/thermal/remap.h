@@ -21,16 +21,18 @@ void innerSlopes(const double* t, const double* v, std::size_t n, double* slope)
 double slopeBetween(const Beyond& before, const Beyond& cell, const Beyond& after);
 
 /// Heat (K m³) of the last `shift` of the run, inlet water counted where it reaches through.
-double outflow(const double* t, const double* v, const double* slope, std::size_t n, double shift_m3, double inletCelsius);
+double outflow(const double* t, const double* v, const double* slope, std::size_t n, double shift_m3,
+               double inletCelsius);
 
 /// Shifts the run by `shift`; `scratch` holds n values.
 /// @param smallest  the smallest cell volume, picks the quick way when no shift passes a whole cell.
-void shift(double* t, const double* v, const double* inverseV, const double* slope, std::size_t n, double smallest, double shift_m3,
-           double inletCelsius, double* scratch);
+void shift(double* t, const double* v, const double* inverseV, const double* slope, std::size_t n, double smallest,
+           double shift_m3, double inletCelsius, double* scratch);
 
 /// Axial dispersion between the cells of a run: conductance[i] (m³/s) between i and i + 1. Explicit where
 /// that keeps every weight positive, else implicit (backward Euler): conservative and monotone either way.
 /// @param largest  largest of (conductance sum of a cell) / volume, 1/s
-void disperse(double* t, const double* v, const double* conductance, std::size_t n, double largest, double dt_s, double* scratch);
+void disperse(double* t, const double* v, const double* conductance, std::size_t n, double largest, double dt_s,
+              double* scratch);
 
 }  // namespace tapward::thermal::remap

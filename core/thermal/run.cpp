@@ -13,10 +13,7 @@ Field::~Field() = default;
 Field::Field(Field&&) noexcept = default;
 Field& Field::operator=(Field&&) noexcept = default;
 
-int Field::addJunction()
-{
-    return static_cast<int>(m->seenJunctions++);
-}
+int Field::addJunction() { return static_cast<int>(m->seenJunctions++); }
 
 int Field::addRun(int from, int to, std::vector<Stretch> stretches)
 {
@@ -68,7 +65,8 @@ void Field::prepare(const Grid& grid)
     w.runState.assign(w.runs.size(), {});
     for (std::size_t r = 0; r < w.runs.size(); ++r) {
         const auto first = w.lanes.begin() + static_cast<std::ptrdiff_t>(w.runs[r].firstLane);
-        w.runState[r].tubesOnly = std::none_of(first, first + static_cast<std::ptrdiff_t>(w.runs[r].lanes), [](const Lane& l) { return l.mixed; });
+        w.runState[r].tubesOnly = std::none_of(first, first + static_cast<std::ptrdiff_t>(w.runs[r].lanes),
+                                               [](const Lane& l) { return l.mixed; });
     }
     w.state.assign(w.lanes.size(), {});
     w.ready.assign(w.lanes.size(), 0);
@@ -192,8 +190,14 @@ double Field::outletTemperature(int run) const
 
 double Field::junctionTemperature(int junction) const { return m->junctions[junction].shown; }
 
-std::span<const double> Field::cells(int run) const { return {m->node(0) + m->runs[run].firstCell, m->runs[run].cells}; }
-std::span<const double> Field::cellVolumes(int run) const { return {m->volume.data() + m->runs[run].firstCell, m->runs[run].cells}; }
+std::span<const double> Field::cells(int run) const
+{
+    return {m->node(0) + m->runs[run].firstCell, m->runs[run].cells};
+}
+std::span<const double> Field::cellVolumes(int run) const
+{
+    return {m->volume.data() + m->runs[run].firstCell, m->runs[run].cells};
+}
 double Field::volume(int run) const { return m->runs[run].volume_m3; }
 double Field::stretchStart(int run, int stretch) const { return m->runs[run].stretchStart[stretch]; }
 

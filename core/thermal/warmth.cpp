@@ -31,7 +31,10 @@ void Field::Work::reckonSources(std::size_t run)
             const StretchState& stretch = stretchState[run][piece.stretch];
             (piece.bodyFilm_W_K > 0 ? s.bodyWatts : s.waterWatts) += stretch.watts * piece.share;
             // Where joined pieces lie in different bays, each counts by about what it loses.
-            const double loss = 1e-9 + (piece.givenLoss_W_K > 0 ? piece.givenLoss_W_K : piece.tube ? 10.0 * piece.skinArea_m2 : 0.0);
+            const double loss = 1e-9
+                                + (piece.givenLoss_W_K > 0 ? piece.givenLoss_W_K
+                                   : piece.tube            ? 10.0 * piece.skinArea_m2
+                                                           : 0.0);
             weight += loss;
             weighted += loss * stretch.ambient;
         }
@@ -51,7 +54,8 @@ void Field::Work::reckonFilms(std::size_t index, double flow)
     Ladder& ladder = group.ladder;
     const double water = s.mean[0];
     const double skin = s.mean[ladder.nodes - 1];
-    const bool sameInside = std::abs(flow - s.flow) <= kFilmFlowTolerance * s.flow && std::abs(water - s.water) <= kFilmWaterTolerance_K;
+    const bool sameInside =
+        std::abs(flow - s.flow) <= kFilmFlowTolerance * s.flow && std::abs(water - s.water) <= kFilmWaterTolerance_K;
     const bool sameOutside = std::abs(skin - s.skin) <= kFilmSkinTolerance_K;
     if (sameInside && sameOutside)
         return;
@@ -64,8 +68,12 @@ void Field::Work::reckonFilms(std::size_t index, double flow)
             double link = 0;
             for (std::size_t p = group.firstPiece; p < end; ++p) {
                 const Piece& piece = pieces[p];
-                link += piece.tube ? 1.0 / (1.0 / (insideFilm(flow, piece.bore_m, water) * piece.filmArea_m2) + piece.innerResistance)
-                                   : piece.bodyFilm_W_K * (kBodyFilmAtRest + (1.0 - kBodyFilmAtRest) * std::min(1.0, flow / kBodyFilmFullFlow_m3s));
+                link += piece.tube ? 1.0
+                                         / (1.0 / (insideFilm(flow, piece.bore_m, water) * piece.filmArea_m2)
+                                            + piece.innerResistance)
+                                   : piece.bodyFilm_W_K
+                                         * (kBodyFilmAtRest
+                                            + (1.0 - kBodyFilmAtRest) * std::min(1.0, flow / kBodyFilmFullFlow_m3s));
             }
             if (link != ladder.link[0]) {
                 ladder.link[0] = link;

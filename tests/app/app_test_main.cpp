@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The runner of every test with Qt in it: offscreen unless told otherwise, own settings, one application.
+#include <clocale>
 #include <QApplication>
 #include <QLocale>
 #include <QStandardPaths>
-#include <clocale>
 
 #ifdef CATCH2_V2
 #define CATCH_CONFIG_RUNNER

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <QImage>
 #include <QPainter>
-#include <algorithm>
 
 #include "canvas/drawing_layout.h"
 #include "canvas/paint_drawing.h"
@@ -44,8 +44,10 @@ struct Sketch {
 /// City water to a heater and a faucet, with a loop from the hot tee through a circulator and a check
 /// valve back into the cold line.
 struct Loop : Sketch {
-    PartId city = place("city_inlet", -40, 20), coldTee = place("tee", -30, 20), heater = place("tankless_heater", -20, 0);
-    PartId hotTee = place("tee", 10, 0), backTee = place("tee", 10, 20, Stage::Existing, 2), faucet = place("faucet", 30, -6);
+    PartId city = place("city_inlet", -40, 20), coldTee = place("tee", -30, 20),
+           heater = place("tankless_heater", -20, 0);
+    PartId hotTee = place("tee", 10, 0), backTee = place("tee", 10, 20, Stage::Existing, 2),
+           faucet = place("faucet", 30, -6);
     PartId pump = place("circulator", 10, 6, Stage::Added, 1), check = place("check_valve", 10, 13, Stage::Added, 1);
     PartId supply = join(city, "outlet", coldTee, "run_a");
     PartId feed = join(coldTee, "branch", heater, "cold");
@@ -80,7 +82,8 @@ TEST_CASE("pipes know whether they carry cold, hot or returning water, and which
 TEST_CASE("a pipe's own word on what it carries wins over the trace", "[canvas]")
 {
     Loop loop;
-    loop.make(document::Edit{"Carries", {document::SetField{loop.hot, "carries", parts::Entry{std::string("return"), {}}}}});
+    loop.make(
+        document::Edit{"Carries", {document::SetField{loop.hot, "carries", parts::Entry{std::string("return"), {}}}}});
     CHECK(pipeUses(loop.drawing)[loop.hot] == PipeUse::Return);
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <cmath>
 #include <QImage>
 #include <QPainter>
-#include <cmath>
 
 #include "look/symbols.h"
 #include "look/theme.h"
@@ -31,7 +31,8 @@ bool inkNear(const QImage& image, const QColor& paper, double x, double y)
 {
     for (int dy = -7; dy <= 7; ++dy)
         for (int dx = -7; dx <= 7; ++dx) {
-            const QPoint at(static_cast<int>(image.width() / 2.0 + 5 * x) + dx, static_cast<int>(image.height() / 2.0 + 5 * y) + dy);
+            const QPoint at(static_cast<int>(image.width() / 2.0 + 5 * x) + dx,
+                            static_cast<int>(image.height() / 2.0 + 5 * y) + dy);
             if (image.valid(at) && QColor(image.pixel(at)) != paper)
                 return true;
         }

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/details_panel.h"
 
+#include <map>
 #include <QComboBox>
 #include <QLabel>
 #include <QPlainTextEdit>
 #include <QToolButton>
-#include <map>
 
 #include "panels/say.h"
 #include "panels/value_edit.h"
@@ -83,8 +83,10 @@ TEST_CASE("several parts of a kind show what differs as mixed, and are set toget
 {
     Bench bench;
     const std::vector ids{idOf(bench.session, "L1"), idOf(bench.session, "L2"), idOf(bench.session, "L3")};
-    bench.session.perform(document::Edit{Message("test"), {document::SetField{ids[0], "length_m", parts::Entry{1.0, parts::Basis::Measured}},
-                                                           document::SetField{ids[1], "length_m", parts::Entry{2.0, parts::Basis::Measured}}}});
+    bench.session.perform(
+        document::Edit{Message("test"),
+                       {document::SetField{ids[0], "length_m", parts::Entry{1.0, parts::Basis::Measured}},
+                        document::SetField{ids[1], "length_m", parts::Entry{2.0, parts::Basis::Measured}}}});
     bench.session.select(ids);
     auto* edit = named<ValueEdit>(bench.panel, say(lengthOf(*bench.session.drawing().find(ids[0])).label));
     REQUIRE(edit);
@@ -148,7 +150,9 @@ TEST_CASE("a tag that is taken is refused in place", "[panels]")
     CHECK(bench.session.undoStack().count() == 0);
     bool said = false;
     for (const auto* label : bench.panel.findChildren<QLabel*>())
-        said = said || (!label->isHidden() && label->text().contains(QStringLiteral("P2")) && label->text().contains(QStringLiteral("already")));
+        said = said
+               || (!label->isHidden() && label->text().contains(QStringLiteral("P2"))
+                   && label->text().contains(QStringLiteral("already")));
     CHECK(said);
 }
 
@@ -162,7 +166,8 @@ TEST_CASE("every control of every kind of part has a name of its own", "[panels]
         CAPTURE(what);
         std::map<QString, int> names;
         for (auto* widget : panel.findChildren<QWidget*>()) {
-            if (!widget->isVisible() || !(widget->focusPolicy() & Qt::TabFocus) || widget->objectName().startsWith(QLatin1String("qt_")))
+            if (!widget->isVisible() || !(widget->focusPolicy() & Qt::TabFocus)
+                || widget->objectName().startsWith(QLatin1String("qt_")))
                 continue;
             CAPTURE(widget->metaObject()->className());
             CHECK_FALSE(spokenName(widget).isEmpty());
@@ -178,7 +183,8 @@ TEST_CASE("every control of every kind of part has a name of its own", "[panels]
     for (const auto* kind : parts::catalogue()) {
         if (kind->isPipe)
             continue;
-        REQUIRE_FALSE(session.perform(document::placePart(session.drawing(), kind->id, {x += 20, 0}, document::Stage::Existing)));
+        REQUIRE_FALSE(
+            session.perform(document::placePart(session.drawing(), kind->id, {x += 20, 0}, document::Stage::Existing)));
         session.select({session.lastAdded().front()});
         QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
         check(plain(kind->id));

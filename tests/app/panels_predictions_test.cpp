@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Panes that show results: they agree with each other and never show old figures as current.
+#include <cmath>
 #include <QListWidget>
 #include <QRegularExpression>
 #include <QSignalSpy>
 #include <QToolButton>
 #include <QTreeWidget>
-#include <cmath>
 
 #include "panels/answers_panel.h"
 #include "panels/case_bar.h"
@@ -33,8 +33,9 @@ TEST_CASE("answers are greyed from the edit until the new prediction is there", 
     const QString fresh = panel.asText();
     CHECK(fresh.contains(QStringLiteral("needs to light")));
 
-    session.perform(document::Edit{Message("test"), {document::SetField{idOf(session, "WH1"), "activation_flow_m3s",
-                                                                        parts::Entry{6e-5, parts::Basis::DataSheet}}}});
+    session.perform(document::Edit{Message("test"),
+                                   {document::SetField{idOf(session, "WH1"), "activation_flow_m3s",
+                                                       parts::Entry{6e-5, parts::Basis::DataSheet}}}});
     REQUIRE(session.isStale());
     CHECK(panel.looksStale());
     CHECK(panel.asText().startsWith(QStringLiteral("Recalculating")));
@@ -48,8 +49,9 @@ TEST_CASE("a heater that asks for more than the loop gives is said not to light,
 {
     Session session;
     REQUIRE_FALSE(session.open(samplePath()));
-    session.perform(document::Edit{Message("test"), {document::SetField{idOf(session, "WH1"), "activation_flow_m3s",
-                                                                        parts::Entry{6.3e-5, parts::Basis::DataSheet}}}});
+    session.perform(document::Edit{Message("test"),
+                                   {document::SetField{idOf(session, "WH1"), "activation_flow_m3s",
+                                                       parts::Entry{6.3e-5, parts::Basis::DataSheet}}}});
     REQUIRE(waitForAnswer(session));
     const auto answers = collectAnswers(session);
     REQUIRE(answers.margin);
@@ -96,7 +98,8 @@ TEST_CASE("slider, readout, chart and outline speak of the same second", "[panel
         bar.slider().setValue(second);
         CAPTURE(second);
         REQUIRE(session.time() == second);
-        const auto at = std::upper_bound(result->time_s.begin(), result->time_s.end(), second + 1e-9) - result->time_s.begin() - 1;
+        const auto at =
+            std::upper_bound(result->time_s.begin(), result->time_s.end(), second + 1e-9) - result->time_s.begin() - 1;
         CHECK(chart.view().crosshair() == static_cast<std::size_t>(at));
         const double pumped = result->find("pumped_volume")->values[static_cast<std::size_t>(at)];
         const QString volume = sayMeasure(pumped, Quantity::Volume, session.units());
@@ -135,7 +138,8 @@ TEST_CASE("the CSV of the chart holds the figures of the chart", "[panels]")
     session.setCaseName(QStringLiteral("One preheat run, cold"));
     REQUIRE(waitForAnswer(session));
     WarmUpChart chart(session);
-    const QStringList rows = QString::fromUtf8(chart.csv()).split(QRegularExpression(QStringLiteral("\r?\n")), Qt::SkipEmptyParts);
+    const QStringList rows =
+        QString::fromUtf8(chart.csv()).split(QRegularExpression(QStringLiteral("\r?\n")), Qt::SkipEmptyParts);
     const auto* result = session.currentCase();
     REQUIRE(result);
     CHECK(rows.size() == static_cast<qsizetype>(result->time_s.size()) + 1);
@@ -209,7 +213,8 @@ TEST_CASE("the outline names every part, its joints and its stage, and selecting
     }
     CHECK(seen.size() == drawing.parts.size());
     outline.tree().topLevelItem(5)->setSelected(true);
-    CHECK(session.selection() == std::vector<document::PartId>{outline.tree().topLevelItem(5)->data(0, Qt::UserRole).toInt()});
+    CHECK(session.selection()
+          == std::vector<document::PartId>{outline.tree().topLevelItem(5)->data(0, Qt::UserRole).toInt()});
 }
 
 TEST_CASE("cases are edited beside the drawing, each change one undo step back to the same bytes", "[panels]")

@@ -42,7 +42,11 @@ TEST_CASE("a rounded display is never read back as a value", "[panels]")
 
 TEST_CASE("feet, inches, sums and both decimal signs are understood", "[panels]")
 {
-    struct Row { const char* typed; Quantity quantity; double si; };
+    struct Row {
+        const char* typed;
+        Quantity quantity;
+        double si;
+    };
     // The international foot is 0.3048 m and the inch 0.0254 m exactly (NIST SP 811:2008, appendix B.8);
     // t/°C = (t/°F - 32) / 1.8 (same, appendix B.8); 0 °C is the ice point.
     const auto row = GENERATE(Row{"2 ft 3 in", Quantity::Length, 27 * 0.0254}, Row{"3*0.4 m", Quantity::Length, 1.2},

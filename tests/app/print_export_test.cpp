@@ -44,8 +44,8 @@ TEST_CASE("the SVG is well-formed, titled, on white, with the tags as text and a
         if (xml.name() == QLatin1String("svg"))
             viewBox = attributes.value(QLatin1String("viewBox")).toString();
         bitmap = bitmap || xml.name() == QLatin1String("image");
-        if (firstFill.isEmpty() && xml.name() == QLatin1String("g") && attributes.hasAttribute(QLatin1String("fill")) &&
-            attributes.value(QLatin1String("fill")) != QLatin1String("none"))
+        if (firstFill.isEmpty() && xml.name() == QLatin1String("g") && attributes.hasAttribute(QLatin1String("fill"))
+            && attributes.value(QLatin1String("fill")) != QLatin1String("none"))
             firstFill = attributes.value(QLatin1String("fill")).toString();
         const QString id = attributes.value(QLatin1String("id")).toString();
         if (xml.name() == QLatin1String("text")) {

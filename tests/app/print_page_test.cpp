@@ -59,8 +59,10 @@ report::PageContent contentWith(const document::Drawing& drawing, int cautions)
     content.title = drawing.job.title;
     content.subtitle = "Proposal";
     content.titleBlock = {{"Customer", drawing.job.customer}, {"Date", "2025-05-04"}, {"Revision", "B"}};
-    content.answers.push_back({"loop_flow", "Loop flow", {3e-5, Quantity::Flow}, true, {}, {"At {0}.", {Measure{12.6, Quantity::Voltage}}}});
-    content.answers.push_back({"wait", "Wait before the loop", {}, false, {"No case draws hot water without the loop."}, {}});
+    content.answers.push_back(
+        {"loop_flow", "Loop flow", {3e-5, Quantity::Flow}, true, {}, {"At {0}.", {Measure{12.6, Quantity::Voltage}}}});
+    content.answers.push_back(
+        {"wait", "Wait before the loop", {}, false, {"No case draws hot water without the loop."}, {}});
     for (int i = 0; i < cautions; ++i)
         content.cautions.push_back({"Caution number {0}: the cold tap may be hot for {1} after a run.",
                                     {std::int64_t(i + 1), Measure{2e-3, Quantity::Volume}}});
@@ -103,8 +105,8 @@ QString run(const QString& program, const QStringList& arguments)
 /// As QRectF::contains, but lines have no area and count too.
 bool isWithin(const QRectF& outer, const QRectF& box)
 {
-    return box.left() >= outer.left() && box.right() <= outer.right() && box.top() >= outer.top() &&
-           box.bottom() <= outer.bottom();
+    return box.left() >= outer.left() && box.right() <= outer.right() && box.top() >= outer.top()
+           && box.bottom() <= outer.bottom();
 }
 
 bool have(const char* program) { return !QStandardPaths::findExecutable(QString::fromLatin1(program)).isEmpty(); }
@@ -189,9 +191,10 @@ TEST_CASE("the page says what the content holds: answers, reasons, signs in word
     us.take(drawing, content, someFindings(), UnitSystem::Us);
     metric.take(drawing, content, someFindings(), UnitSystem::Metric);
     const QString text = allText(us);
-    for (const char* words : {"Loop flow", "0.48 gpm", "no answer", "No case draws hot water without the loop.", "Danger.",
-                              "142 °F", "Add an independent high limit.", "Caution.", "Set aside.", "heated hall",
-                              "SAMPLE FIGURES", "not to scale", "Legend", "Total", "declaration of", "Sample customer"}) {
+    for (const char* words :
+         {"Loop flow", "0.48 gpm", "no answer", "No case draws hot water without the loop.", "Danger.", "142 °F",
+          "Add an independent high limit.", "Caution.", "Set aside.", "heated hall", "SAMPLE FIGURES", "not to scale",
+          "Legend", "Total", "declaration of", "Sample customer"}) {
         CAPTURE(words);
         CHECK(text.contains(QString::fromUtf8(words)));
     }
@@ -258,13 +261,15 @@ TEST_CASE("the PDF has the same bytes each time but for its date, a title, a lan
             }
     }
     if (have("pdfimages"))
-        CHECK(run(QStringLiteral("pdfimages"), {QStringLiteral("-list"), path}).trimmed().count(QLatin1Char('\n')) == 1);
+        CHECK(run(QStringLiteral("pdfimages"), {QStringLiteral("-list"), path}).trimmed().count(QLatin1Char('\n'))
+              == 1);
     if (have("pdffonts")) {
         const QStringList lines = run(QStringLiteral("pdffonts"), {path}).trimmed().split(QLatin1Char('\n'));
         REQUIRE(lines.size() > 2);
-        for (qsizetype i = 2; i < lines.size(); ++i)  // columns from the right: object id (2), unicode, subset, embedded
-            CHECK(lines[i].simplified().split(QLatin1Char(' ')).value(lines[i].simplified().count(QLatin1Char(' ')) - 4) ==
-                  QStringLiteral("yes"));
+        for (qsizetype i = 2; i < lines.size();
+             ++i)  // columns from the right: object id (2), unicode, subset, embedded
+            CHECK(lines[i].simplified().split(QLatin1Char(' ')).value(lines[i].simplified().count(QLatin1Char(' ')) - 4)
+                  == QStringLiteral("yes"));
     }
 }
 
@@ -272,8 +277,8 @@ TEST_CASE("a PDF that is not laid out as expected is left alone", "[print]")
 {
     CHECK(print::withLanguage("", "en") == QByteArray());
     CHECK(print::withLanguage("%PDF-1.4\nnothing here", "en") == QByteArray("%PDF-1.4\nnothing here"));
-    CHECK(print::withLanguage("trailer\n<< /Size 3 >>\nstartxref\n9\n%%EOF", "en") ==
-          QByteArray("trailer\n<< /Size 3 >>\nstartxref\n9\n%%EOF"));
+    CHECK(print::withLanguage("trailer\n<< /Size 3 >>\nstartxref\n9\n%%EOF", "en")
+          == QByteArray("trailer\n<< /Size 3 >>\nstartxref\n9\n%%EOF"));
 }
 
 TEST_CASE("the samples' pages fit their paper: one page, or a second one for the texts", "[print][samples]")

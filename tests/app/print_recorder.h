@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cmath>
 #include <QPageLayout>
 #include <QPaintDevice>
 #include <QPaintEngine>
@@ -9,7 +10,6 @@
 #include <QRectF>
 #include <QString>
 #include <QTransform>
-#include <cmath>
 #include <vector>
 
 #include "print/page.h"
@@ -30,7 +30,8 @@ public:
 
     explicit Recorder(QPageSize::PageSizeId paper)
         : m_paper(QPageSize(paper), QPageLayout::Portrait,
-                  QMarginsF(print::kMargin_pt, print::kMargin_pt, print::kMargin_pt, print::kMargin_pt), QPageLayout::Point)
+                  QMarginsF(print::kMargin_pt, print::kMargin_pt, print::kMargin_pt, print::kMargin_pt),
+                  QPageLayout::Point)
     {
     }
 
@@ -62,19 +63,29 @@ protected:
     {
         const QSizeF size = m_paper.paintRect(QPageLayout::Inch).size() * kDpi;
         switch (metric) {
-        case PdmWidth: return int(size.width());
-        case PdmHeight: return int(size.height());
-        case PdmWidthMM: return int(size.width() / kDpi * 25.4);
-        case PdmHeightMM: return int(size.height() / kDpi * 25.4);
+        case PdmWidth:
+            return int(size.width());
+        case PdmHeight:
+            return int(size.height());
+        case PdmWidthMM:
+            return int(size.width() / kDpi * 25.4);
+        case PdmHeightMM:
+            return int(size.height() / kDpi * 25.4);
         case PdmDpiX:
         case PdmDpiY:
         case PdmPhysicalDpiX:
-        case PdmPhysicalDpiY: return kDpi;
-        case PdmNumColors: return 1 << 24;
-        case PdmDepth: return 24;
-        case PdmDevicePixelRatio: return 1;
-        case PdmDevicePixelRatioScaled: return int(devicePixelRatioFScale());
-        default: return 0;
+        case PdmPhysicalDpiY:
+            return kDpi;
+        case PdmNumColors:
+            return 1 << 24;
+        case PdmDepth:
+            return 24;
+        case PdmDevicePixelRatio:
+            return 1;
+        case PdmDevicePixelRatioScaled:
+            return int(devicePixelRatioFScale());
+        default:
+            return 0;
         }
     }
 

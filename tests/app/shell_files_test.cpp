@@ -32,7 +32,8 @@ TEST_CASE("work that was never saved is found again after its window ended badly
         Autosave autosave(session, folder.path());
         autosave.setDelay(20);
         session.startNew({});
-        REQUIRE_FALSE(session.perform(document::placePart(session.drawing(), "circulator", {0, 0}, document::Stage::Added)));
+        REQUIRE_FALSE(
+            session.perform(document::placePart(session.drawing(), "circulator", {0, 0}, document::Stage::Added)));
         CHECK(QTest::qWaitFor([&] { return QFile::exists(autosave.file()); }, 5000));
         CHECK(Autosave::leftovers(folder.path()).empty());  // its window still lives
         lost = bytes(session);

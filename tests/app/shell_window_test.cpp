@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <map>
 #include <QAbstractButton>
 #include <QAction>
 #include <QComboBox>
@@ -7,7 +8,6 @@
 #include <QMenuBar>
 #include <QMessageBox>
 #include <QTimer>
-#include <map>
 #include <set>
 
 #include "panels/answers_panel.h"
@@ -57,10 +57,11 @@ TEST_CASE("no shortcut of the menus is given twice and the platform's own are th
         CHECK_FALSE(key.contains(QStringLiteral("Meta")));
         CHECK_FALSE(key.startsWith(QStringLiteral("Alt+F")));
     }
-    for (const char* key : {"Ctrl+N", "Ctrl+O", "Ctrl+S", "Ctrl+Shift+S", "Ctrl+W", "Ctrl+Q", "Ctrl+P", "Ctrl+Shift+P", "Ctrl+Z",
-                            "Ctrl+Shift+Z", "Ctrl+Y", "Ctrl+X", "Ctrl+C", "Ctrl+V", "Ctrl+Shift+V", "Ctrl+D", "Ctrl+A",
-                            "Ctrl+Shift+A", "Ctrl+F", "Ctrl+G", "Alt+Return", "Ctrl++", "Ctrl+-", "Ctrl+0", "Ctrl+1", "F1", "F9",
-                            "F8", "Shift+F8", "F2", "Del", "Ctrl+?"}) {
+    for (const char* key :
+         {"Ctrl+N", "Ctrl+O",       "Ctrl+S", "Ctrl+Shift+S", "Ctrl+W",     "Ctrl+Q", "Ctrl+P",       "Ctrl+Shift+P",
+          "Ctrl+Z", "Ctrl+Shift+Z", "Ctrl+Y", "Ctrl+X",       "Ctrl+C",     "Ctrl+V", "Ctrl+Shift+V", "Ctrl+D",
+          "Ctrl+A", "Ctrl+Shift+A", "Ctrl+F", "Ctrl+G",       "Alt+Return", "Ctrl++", "Ctrl+-",       "Ctrl+0",
+          "Ctrl+1", "F1",           "F9",     "F8",           "Shift+F8",   "F2",     "Del",          "Ctrl+?"}) {
         CAPTURE(key);
         CHECK(keys.contains(QString::fromLatin1(key)));
     }
@@ -75,8 +76,9 @@ TEST_CASE("every control of the window that takes the keyboard has a name", "[sh
     REQUIRE(waitForAnswer(window.session()));
     std::map<QString, int> names;
     for (auto* widget : window.findChildren<QWidget*>()) {
-        if (!widget->isVisible() || !(widget->focusPolicy() & Qt::TabFocus) || widget->inherits("QTabBar") || widget->inherits("QMenuBar")
-            || widget->focusProxy() || widget->objectName().startsWith(QLatin1String("qt_")))
+        if (!widget->isVisible() || !(widget->focusPolicy() & Qt::TabFocus) || widget->inherits("QTabBar")
+            || widget->inherits("QMenuBar") || widget->focusProxy()
+            || widget->objectName().startsWith(QLatin1String("qt_")))
             continue;
         QString name = spokenName(widget);
         if (const auto* parent = qobject_cast<const QComboBox*>(widget->parentWidget()); parent && name.isEmpty())
@@ -97,7 +99,8 @@ TEST_CASE("closing with unsaved changes asks, and staying keeps them", "[shell]"
     MainWindow window;
     window.show();
     window.newDrawing();
-    REQUIRE_FALSE(window.session().perform(document::placePart(window.session().drawing(), "circulator", {0, 0}, document::Stage::Added)));
+    REQUIRE_FALSE(window.session().perform(
+        document::placePart(window.session().drawing(), "circulator", {0, 0}, document::Stage::Added)));
     const auto answer = [&](const QString& button) {
         QTimer::singleShot(0, &window, [button] {
             auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());

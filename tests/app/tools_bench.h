@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <algorithm>
 #include <QApplication>
 #include <QDragEnterEvent>
 #include <QDropEvent>
@@ -8,7 +9,6 @@
 #include <QSignalSpy>
 #include <QTest>
 #include <QWheelEvent>
-#include <algorithm>
 
 #include "session/mime_types.h"
 #include "support/catch.h"
@@ -50,7 +50,8 @@ struct Bench {
     }
     PartId join(PartId a, const char* portA, PartId b, const char* portB)
     {
-        REQUIRE_FALSE(session.perform(document::connect(drawing(), {a, portA, {}}, {b, portB, {}}, document::Stage::Existing)));
+        REQUIRE_FALSE(
+            session.perform(document::connect(drawing(), {a, portA, {}}, {b, portB, {}}, document::Stage::Existing)));
         return session.lastAdded().front();
     }
     int count(std::string_view kind) const
@@ -73,8 +74,8 @@ struct Bench {
         QTest::mouseMove(view(), from);
         QTest::mousePress(view(), Qt::LeftButton, keys, from);
         for (int i = 1; i <= 5; ++i) {
-            QMouseEvent move(QEvent::MouseMove, QPointF(from + (to - from) * i / 5), view()->mapToGlobal(from + (to - from) * i / 5),
-                             Qt::NoButton, Qt::LeftButton, keys);
+            QMouseEvent move(QEvent::MouseMove, QPointF(from + (to - from) * i / 5),
+                             view()->mapToGlobal(from + (to - from) * i / 5), Qt::NoButton, Qt::LeftButton, keys);
             QApplication::sendEvent(view(), &move);
         }
         if (release)

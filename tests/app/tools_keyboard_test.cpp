@@ -95,7 +95,8 @@ TEST_CASE("a clipboard full of nonsense pastes nothing and says so", "[canvas]")
 TEST_CASE("deleting an in-line part joins its pipes; Shift+Delete takes them along", "[canvas]")
 {
     Bench b;
-    const auto left = b.place("circulator", -12, 0), middle = b.place("check_valve", 0, 0), right = b.place("circulator", 12, 0);
+    const auto left = b.place("circulator", -12, 0), middle = b.place("check_valve", 0, 0),
+               right = b.place("circulator", 12, 0);
     b.join(left, "outlet", middle, "inlet");
     b.join(middle, "outlet", right, "inlet");
     b.session.select({middle});
@@ -169,7 +170,8 @@ TEST_CASE("Tab walks through every part once and then leaves the canvas", "[canv
     REQUIRE(QTest::qWaitForWindowExposed(&window));
     canvas.setFocus();
     for (const double x : {0.0, 8.0, 16.0})
-        REQUIRE_FALSE(session.perform(document::placePart(session.drawing(), "circulator", {x, 0}, document::Stage::Added)));
+        REQUIRE_FALSE(
+            session.perform(document::placePart(session.drawing(), "circulator", {x, 0}, document::Stage::Added)));
     std::set<PartId> seen;
     for (int i = 0; i < 3; ++i) {
         QTest::keyClick(&canvas, Qt::Key_Tab);

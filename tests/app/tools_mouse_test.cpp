@@ -27,7 +27,8 @@ TEST_CASE("a valve dropped on a pipe goes into it as one undo step", "[canvas]")
     const auto* out = b.drawing().pipeAt(valve.id, "outlet");
     REQUIRE(in != nullptr);
     REQUIRE(out != nullptr);
-    CHECK_THAT(document::values(*in).number("length_m") + document::values(*out).number("length_m"), WithinAbs(6.0, 1e-12));
+    CHECK_THAT(document::values(*in).number("length_m") + document::values(*out).number("length_m"),
+               WithinAbs(6.0, 1e-12));
     CHECK(valve.stage == document::Stage::Added);
     CHECK(b.session.selection() == std::vector{valve.id});
     CHECK(b.session.undoStack().count() == steps + 1);
@@ -87,7 +88,8 @@ TEST_CASE("two clicks connect as well as one drag", "[canvas]")
 TEST_CASE("a pipe ended on another pipe makes a tee, one ended nowhere hangs loose", "[canvas]")
 {
     Bench b;
-    const auto left = b.place("circulator", -12, 0), right = b.place("circulator", 12, 0), below = b.place("circulator", 0, 12, 3);
+    const auto left = b.place("circulator", -12, 0), right = b.place("circulator", 12, 0),
+               below = b.place("circulator", 0, 12, 3);
     b.join(left, "outlet", right, "inlet");
     const int steps = b.session.undoStack().count();
     b.drag(b.portPixel(below, "outlet") + QPoint(0, -4), b.pixel(0, 0.2));
@@ -115,7 +117,8 @@ TEST_CASE("a pipe ended on another pipe makes a tee, one ended nowhere hangs loo
 TEST_CASE("a tee's branch turns to the side the new pipe comes from", "[canvas]")
 {
     Bench b;
-    const auto left = b.place("circulator", -12, 0), right = b.place("circulator", 12, 0), above = b.place("circulator", 0, -12, 1);
+    const auto left = b.place("circulator", -12, 0), right = b.place("circulator", 12, 0),
+               above = b.place("circulator", 0, -12, 1);
     b.join(left, "outlet", right, "inlet");
     b.drag(b.portPixel(above, "outlet") + QPoint(0, 4), b.pixel(0, 0));
     const auto& tee = b.only("tee");
@@ -145,7 +148,8 @@ TEST_CASE("pipes that cross are not joined", "[canvas]")
 TEST_CASE("moving a part keeps its pipes and is one undo step", "[canvas]")
 {
     Bench b;
-    const auto left = b.place("circulator", -12, 0), middle = b.place("check_valve", 0, 0), right = b.place("circulator", 12, 0);
+    const auto left = b.place("circulator", -12, 0), middle = b.place("check_valve", 0, 0),
+               right = b.place("circulator", 12, 0);
     b.join(left, "outlet", middle, "inlet");
     b.join(middle, "outlet", right, "inlet");
     const auto before = b.drawing();
@@ -177,7 +181,9 @@ TEST_CASE("Escape gives up a move, a pipe and a rubber band", "[canvas]")
     const auto before = b.drawing();
     const int steps = b.session.undoStack().count();
     const auto from = GENERATE(0, 1, 2);
-    const QPoint start = from == 0 ? b.pixel(-10, 0) : from == 1 ? b.portPixel(left, "outlet") + QPoint(4, 0) : b.pixel(-16, -8);
+    const QPoint start = from == 0   ? b.pixel(-10, 0)
+                         : from == 1 ? b.portPixel(left, "outlet") + QPoint(4, 0)
+                                     : b.pixel(-16, -8);
     b.drag(start, b.pixel(4, 6), {}, false);
     b.key(Qt::Key_Escape);
     QTest::mouseRelease(b.view(), Qt::LeftButton, {}, b.pixel(4, 6));

@@ -65,6 +65,7 @@ TEST_CASE("the arrow keys go from the search field into the list and Enter picks
 {
     Tray tray;
     QSignalSpy picked(&tray, &Tray::kindPicked);
+    tray.resize(240, 700);
     tray.show();
     REQUIRE(QTest::qWaitForWindowExposed(&tray));
     tray.list()->setFocus();

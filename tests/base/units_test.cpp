@@ -45,7 +45,8 @@ TEST_CASE("what is shown reads back to the same number for every quantity", "[un
 
 TEST_CASE("messages carry values that the reader's units decide", "[message]")
 {
-    const Message message{"{0} at {1}, {2} times, {9}", {Measure{us::kGpm * 0.5, Quantity::Flow}, std::string("P1"), std::int64_t{3}}};
+    const Message message{"{0} at {1}, {2} times, {9}",
+                          {Measure{us::kGpm * 0.5, Quantity::Flow}, std::string("P1"), std::int64_t{3}}};
     CHECK(render(message, UnitSystem::Us) == "0.50 gpm at P1, 3 times, {9}");
     CHECK(render(message, UnitSystem::Metric) == "1.89 L/min at P1, 3 times, {9}");
     CHECK(render(message, UnitSystem::Us, "{1}: {0}") == "P1: 0.50 gpm");

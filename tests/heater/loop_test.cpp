@@ -19,7 +19,11 @@ constexpr double kBtuPerHour = 0.29307107017222;
 
 double celsius(double fahrenheit) { return (fahrenheit - 32) / 1.8; }
 
-struct Exchanger { double water_m3 = 0.4e-3, copper_kg = 2; int cells = 3; double film_W_K = 500; };
+struct Exchanger {
+    double water_m3 = 0.4e-3, copper_kg = 2;
+    int cells = 3;
+    double film_W_K = 500;
+};
 
 /// Water through one exchanger from a supply.
 struct Rig {
@@ -82,7 +86,9 @@ private:
 
 TEST_CASE("one gallon a minute takes 146 W for each degree Fahrenheit", "[heater][published]")
 {
-    struct Row { double fahrenheit, watts; };
+    struct Row {
+        double fahrenheit, watts;
+    };
 
     // q = rho V cp dT, water at 0.3 MPa by IAPWS (iapws 1.5.3); the trade rounds it to 500 BTU/h.
     const auto row = GENERATE(Row{60, 146.6540}, Row{80, 146.0468}, Row{100, 145.4403}, Row{120, 144.8047});
@@ -96,7 +102,9 @@ TEST_CASE("one gallon a minute takes 146 W for each degree Fahrenheit", "[heater
 
 TEST_CASE("a heater at full fire gives the outlet temperature of its input", "[heater][published]")
 {
-    struct Row { double btu, efficiency, gpm, inletF, outletC; };
+    struct Row {
+        double btu, efficiency, gpm, inletF, outletC;
+    };
 
     // Energy balance with exact enthalpy, volume flow at the inlet (iapws 1.5.3).
     const auto row = GENERATE(Row{42000, 0.80, 1.5, 50, 34.8751}, Row{42000, 0.80, 1.5, 40, 29.2853},
@@ -115,7 +123,8 @@ TEST_CASE("a heater at full fire gives the outlet temperature of its input", "[h
     CHECK_THAT(rig.control.fireShare(), WithinRel(1.0, 1e-12));
     // The heat put in, turned into enthalpy of the water's true mass, is the published outlet.
     const double mass = row.gpm * kGpm * water::density(inlet);
-    CHECK_THAT(water::celsiusFromEnthalpy(water::enthalpy(inlet) + rig.control.deliveredPower_W() / mass), WithinAbs(row.outletC, 0.1));
+    CHECK_THAT(water::celsiusFromEnthalpy(water::enthalpy(inlet) + rig.control.deliveredPower_W() / mass),
+               WithinAbs(row.outletC, 0.1));
     // The field counts heat with one volume heat, 1 % at most off the true one at these temperatures.
     CHECK_THAT(rig.outlet() - inlet, WithinRel(row.outletC - inlet, 0.0105));
 }

@@ -48,15 +48,19 @@ TanklessInputs drawing(double gpm, double inlet = 20, double outlet = 20)
 
 TEST_CASE("gas input falls with altitude by either reading of the 4 per cent rule", "[heater][published]")
 {
-    struct Row { double feet, fromSeaLevel, above2000; };
+    struct Row {
+        double feet, fromSeaLevel, above2000;
+    };
 
     // NFPA 54 / ANSI Z223.1, altitude clause and table E.1.1(d), in the two readings found published: 4 % per
     // 1,000 ft above sea level once above 2,000 ft, or 4 % per 1,000 ft above 2,000 ft.
-    const auto row = GENERATE(Row{0, 1, 1}, Row{1000, 1, 1}, Row{2000, 1, 1}, Row{3000, 0.88, 0.96}, Row{4000, 0.84, 0.92},
-                              Row{5000, 0.80, 0.88}, Row{6000, 0.76, 0.84}, Row{7000, 0.72, 0.80}, Row{8000, 0.68, 0.76},
-                              Row{9000, 0.64, 0.72}, Row{10000, 0.60, 0.68});
+    const auto row =
+        GENERATE(Row{0, 1, 1}, Row{1000, 1, 1}, Row{2000, 1, 1}, Row{3000, 0.88, 0.96}, Row{4000, 0.84, 0.92},
+                 Row{5000, 0.80, 0.88}, Row{6000, 0.76, 0.84}, Row{7000, 0.72, 0.80}, Row{8000, 0.68, 0.76},
+                 Row{9000, 0.64, 0.72}, Row{10000, 0.60, 0.68});
     CAPTURE(row.feet);
-    CHECK_THAT(altitudeFactor(row.feet * 0.3048, TanklessSpec::Derate::AboveSeaLevel), WithinAbs(row.fromSeaLevel, 1e-9));
+    CHECK_THAT(altitudeFactor(row.feet * 0.3048, TanklessSpec::Derate::AboveSeaLevel),
+               WithinAbs(row.fromSeaLevel, 1e-9));
     CHECK_THAT(altitudeFactor(row.feet * 0.3048, TanklessSpec::Derate::Above2000ft), WithinAbs(row.above2000, 1e-9));
 }
 

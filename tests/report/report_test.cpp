@@ -43,7 +43,10 @@ Coach coachWithCases()
     cold.events.push_back({60, "note", "Nothing of a part.", document::kNoPart, study::Event::Weight::Info});
     cold.time_s = {0, 1, 2};
     cold.series.push_back({"loop_flow", "Loop flow", Quantity::Flow, document::kNoPart, {0, us::kGpm, us::kGpm}});
-    cold.series.push_back({"tap.F1", "Tap F1, hot", Quantity::Temperature, coach.id("F1"),
+    cold.series.push_back({"tap.F1",
+                           "Tap F1, hot",
+                           Quantity::Temperature,
+                           coach.id("F1"),
                            {std::numeric_limits<double>::quiet_NaN(), 20, 40}});
     coach.addCase("Three presses", 3, {{"hottest_heater_outlet", 60.0}, {"hottest_tap", 49.0}});
     study::CaseResult& today = coach.addCase("Draw today", 0);
@@ -123,7 +126,8 @@ TEST_CASE("lengths of one tube are summed and an unknown price is not counted as
 TEST_CASE("CSV fields are quoted as RFC 4180 asks", "[report]")
 {
     // RFC 4180, section 2: quotes doubled, fields with comma, quote or line break quoted, CRLF ends a line.
-    CHECK(report::csvRow({"plain", "a,b", "say \"hot\"", "two\nlines", ""}) == "plain,\"a,b\",\"say \"\"hot\"\"\",\"two\nlines\",\r\n");
+    CHECK(report::csvRow({"plain", "a,b", "say \"hot\"", "two\nlines", ""})
+          == "plain,\"a,b\",\"say \"\"hot\"\"\",\"two\nlines\",\r\n");
 }
 
 TEST_CASE("the parts CSV shows lengths and their unit price in the chosen units", "[report]")
@@ -245,8 +249,8 @@ TEST_CASE("the table says every answer of every case and why one is missing", "[
     const Coach coach = coachWithCases();
     const std::string text = report::table(coach.drawing, coach.prediction, UnitSystem::Us);
     CAPTURE(text);
-    for (const char* words : {"Loop for a test coach", "Loop flow", "0.60 gpm", "Suggested stop", "0.69 gal", "Cold run",
-                              "Three presses", "Draw today", "74 s", "No tap was opened.", "12.5 s"}) {
+    for (const char* words : {"Loop for a test coach", "Loop flow", "0.60 gpm", "Suggested stop", "0.69 gal",
+                              "Cold run", "Three presses", "Draw today", "74 s", "No tap was opened.", "12.5 s"}) {
         CAPTURE(words);
         CHECK(text.find(words) != std::string::npos);
     }

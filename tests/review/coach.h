@@ -28,7 +28,8 @@ struct Coach {
     explicit Coach(Return way = Return::Own, bool check = true);
 
     document::PartId add(const std::string& kind, const std::string& tag);
-    document::PartId pipe(document::PartId from, const std::string& fromPort, document::PartId to, const std::string& toPort);
+    document::PartId pipe(document::PartId from, const std::string& fromPort, document::PartId to,
+                          const std::string& toPort);
     document::PartId id(const std::string& tag) const;
     void set(const std::string& tag, const std::string& key, parts::Value value,
              parts::Basis basis = parts::Basis::Measured);
@@ -85,8 +86,8 @@ inline Coach::Coach(Return way, bool check)
         loop.returnPath.insert(loop.returnPath.end(),
                                {pipe(valve, "outlet", heaterJoin, "branch"), heaterJoin, heaterJoin, cold[1]});
     } else {
-        loop.returnPath.insert(loop.returnPath.end(), {pipe(valve, "outlet", coldJoin, "branch"), coldJoin, coldJoin, cold[1],
-                                                       trunk, trunk, cold[0]});
+        loop.returnPath.insert(loop.returnPath.end(), {pipe(valve, "outlet", coldJoin, "branch"), coldJoin, coldJoin,
+                                                       cold[1], trunk, trunk, cold[0]});
     }
     loop.hotPath = {hot, tapJoin};
     loop.exists = true;
@@ -114,7 +115,8 @@ inline document::PartId Coach::add(const std::string& kind, const std::string& t
     return part.id;
 }
 
-inline document::PartId Coach::pipe(document::PartId from, const std::string& fromPort, document::PartId to, const std::string& toPort)
+inline document::PartId Coach::pipe(document::PartId from, const std::string& fromPort, document::PartId to,
+                                    const std::string& toPort)
 {
     const document::PartId made = add("pipe_run", "L" + std::to_string(drawing.nextId));
     document::Part& part = drawing.parts.back();
@@ -133,7 +135,8 @@ inline void Coach::set(const std::string& tag, const std::string& key, parts::Va
     drawing.find(id(tag))->entries[key] = {std::move(value), basis};
 }
 
-inline study::CaseResult& Coach::addCase(const std::string& name, int presses, std::vector<std::pair<std::string, double>> scalars)
+inline study::CaseResult& Coach::addCase(const std::string& name, int presses,
+                                         std::vector<std::pair<std::string, double>> scalars)
 {
     document::Case script;
     script.name = name;

@@ -48,10 +48,12 @@ TEST_CASE("a flow less than 10 % above activation is found thin, one below it is
     CHECK_FALSE(coach.finds("flow_margin_thin"));
     coach.prediction.loop.flow_m3s = 0.48 * us::kGpm;  // 7 %
     REQUIRE(coach.finds("flow_margin_thin"));
-    CHECK(render(coach.found("flow_margin_thin")[0].what, UnitSystem::Us) == "The loop's 0.48 gpm is only 7 % above the 0.45 gpm at which WH1 lights.");
+    CHECK(render(coach.found("flow_margin_thin")[0].what, UnitSystem::Us)
+          == "The loop's 0.48 gpm is only 7 % above the 0.45 gpm at which WH1 lights.");
     coach.prediction.loop.flow_m3s = 0.40 * us::kGpm;
     REQUIRE(coach.finds("flow_margin_thin"));
-    CHECK(render(coach.found("flow_margin_thin")[0].what, UnitSystem::Us) == "The loop's 0.40 gpm is below the 0.45 gpm at which WH1 lights.");
+    CHECK(render(coach.found("flow_margin_thin")[0].what, UnitSystem::Us)
+          == "The loop's 0.40 gpm is below the 0.45 gpm at which WH1 lights.");
     coach.prediction.loop.activationFlow_m3s.reset();  // a storage heater
     CHECK_FALSE(coach.finds("flow_margin_thin"));
 }
@@ -389,7 +391,8 @@ TEST_CASE("every finding names its rule, a reason, a remedy and a source", "[rev
     for (const review::Finding& finding : all) {
         CAPTURE(finding.rule);
         const auto& rules = review::rules();
-        CHECK(std::any_of(rules.begin(), rules.end(), [&](const review::Rule& rule) { return rule.id == finding.rule; }));
+        CHECK(
+            std::any_of(rules.begin(), rules.end(), [&](const review::Rule& rule) { return rule.id == finding.rule; }));
         for (const Message* message : {&finding.what, &finding.why, &finding.remedy}) {
             CHECK_FALSE(message->empty());
             CHECK(render(*message, UnitSystem::Us).find('{') == std::string::npos);
@@ -398,7 +401,8 @@ TEST_CASE("every finding names its rule, a reason, a remedy and a source", "[rev
     }
 }
 
-TEST_CASE("the standing cautions of a loop name gas, 12 V, pressure, drinking water and the makers' instructions", "[review]")
+TEST_CASE("the standing cautions of a loop name gas, 12 V, pressure, drinking water and the makers' instructions",
+          "[review]")
 {
     Coach coach;
     std::string all;
@@ -406,7 +410,8 @@ TEST_CASE("the standing cautions of a loop name gas, 12 V, pressure, drinking wa
         all += render(caution, UnitSystem::Us) + '\n';
     }
     CAPTURE(all);
-    for (const char* word : {"burn", "Gas:", "12 V:", "Pressure:", "Drinking water:", "high limit", "instructions", "licensed"}) {
+    for (const char* word :
+         {"burn", "Gas:", "12 V:", "Pressure:", "Drinking water:", "high limit", "instructions", "licensed"}) {
         CAPTURE(word);
         CHECK(all.find(word) != std::string::npos);
     }
@@ -417,7 +422,8 @@ TEST_CASE("a return by the cold line warns of the cold taps on it by their tags"
 {
     Coach coach(Coach::Return::ByColdLine);
     const auto all = review::cautions(coach.drawing, coach.prediction);
-    const auto warned = std::find_if(all.begin(), all.end(), [](const Message& one) { return one.text.find("kettle") != std::string::npos; });
+    const auto warned = std::find_if(all.begin(), all.end(),
+                                     [](const Message& one) { return one.text.find("kettle") != std::string::npos; });
     REQUIRE(warned != all.end());
     CHECK(render(*warned, UnitSystem::Us).find("F1") != std::string::npos);
 }

@@ -24,9 +24,8 @@ TEST_CASE("the time to a burn is never longer than any published table says", "[
     // anti-scald device page.
     const Row row = GENERATE(Row{celsius(120), 300}, Row{celsius(130), 30}, Row{celsius(140), 6}, Row{celsius(150), 2},
                              Row{celsius(125), 90}, Row{celsius(130), 30}, Row{celsius(135), 10}, Row{celsius(140), 5},
-                             Row{celsius(145), 3}, Row{celsius(150), 1.5}, Row{celsius(155), 1},
-                             Row{45, 7200}, Row{47, 1200}, Row{48, 900}, Row{49, 480}, Row{51, 120}, Row{55, 17},
-                             Row{60, 3});
+                             Row{celsius(145), 3}, Row{celsius(150), 1.5}, Row{celsius(155), 1}, Row{45, 7200},
+                             Row{47, 1200}, Row{48, 900}, Row{49, 480}, Row{51, 120}, Row{55, 17}, Row{60, 3});
     CAPTURE(row.celsius);
     REQUIRE(burnSeconds(row.celsius));
     CHECK(*burnSeconds(row.celsius) <= row.seconds * (1 + 1e-9));
@@ -54,8 +53,7 @@ TEST_CASE("between two published points the logarithm of the time is interpolate
     CHECK_THAT(burnSeconds(47.5).value(), WithinRel(1039.2304845, 1e-9));
 }
 
-TEST_CASE("below the coolest published point there is no figure and above the hottest no extrapolation",
-          "[review]")
+TEST_CASE("below the coolest published point there is no figure and above the hottest no extrapolation", "[review]")
 {
     CHECK_FALSE(burnSeconds(43.9));
     CHECK_FALSE(burnSeconds(-5));

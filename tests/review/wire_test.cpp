@@ -21,18 +21,14 @@ struct Cell {
 
 // ABYC E-11, Table IX: conductor size for 3 % drop at 12 V, L out and back; read on a marine service page.
 constexpr std::array kThreePercent{
-    Cell{5, 10, 18}, Cell{5, 15, 16}, Cell{5, 20, 14}, Cell{5, 25, 12},
-    Cell{5, 30, 12}, Cell{5, 40, 10}, Cell{5, 50, 10}, Cell{5, 60, 10},
-    Cell{5, 70, 8}, Cell{5, 80, 8}, Cell{5, 90, 8}, Cell{5, 100, 6},
-    Cell{10, 10, 14}, Cell{10, 15, 12}, Cell{10, 20, 10}, Cell{10, 25, 10},
-    Cell{10, 30, 10}, Cell{10, 40, 8}, Cell{10, 50, 6}, Cell{10, 60, 6},
-    Cell{10, 70, 6}, Cell{10, 80, 6}, Cell{10, 90, 4}, Cell{10, 100, 4},
-    Cell{15, 10, 12}, Cell{15, 15, 10}, Cell{15, 20, 10}, Cell{15, 25, 8},
-    Cell{15, 30, 8}, Cell{15, 40, 6}, Cell{15, 50, 6}, Cell{15, 60, 6},
-    Cell{15, 70, 4}, Cell{15, 80, 4}, Cell{15, 90, 2}, Cell{15, 100, 2},
-    Cell{20, 10, 10}, Cell{20, 15, 10}, Cell{20, 20, 8}, Cell{20, 25, 6},
-    Cell{20, 30, 6}, Cell{20, 40, 6}, Cell{20, 50, 4}, Cell{20, 60, 4},
-    Cell{20, 70, 2}, Cell{20, 80, 2}, Cell{20, 90, 2}, Cell{20, 100, 2}};
+    Cell{5, 10, 18},  Cell{5, 15, 16},  Cell{5, 20, 14},  Cell{5, 25, 12},  Cell{5, 30, 12},  Cell{5, 40, 10},
+    Cell{5, 50, 10},  Cell{5, 60, 10},  Cell{5, 70, 8},   Cell{5, 80, 8},   Cell{5, 90, 8},   Cell{5, 100, 6},
+    Cell{10, 10, 14}, Cell{10, 15, 12}, Cell{10, 20, 10}, Cell{10, 25, 10}, Cell{10, 30, 10}, Cell{10, 40, 8},
+    Cell{10, 50, 6},  Cell{10, 60, 6},  Cell{10, 70, 6},  Cell{10, 80, 6},  Cell{10, 90, 4},  Cell{10, 100, 4},
+    Cell{15, 10, 12}, Cell{15, 15, 10}, Cell{15, 20, 10}, Cell{15, 25, 8},  Cell{15, 30, 8},  Cell{15, 40, 6},
+    Cell{15, 50, 6},  Cell{15, 60, 6},  Cell{15, 70, 4},  Cell{15, 80, 4},  Cell{15, 90, 2},  Cell{15, 100, 2},
+    Cell{20, 10, 10}, Cell{20, 15, 10}, Cell{20, 20, 8},  Cell{20, 25, 6},  Cell{20, 30, 6},  Cell{20, 40, 6},
+    Cell{20, 50, 4},  Cell{20, 60, 4},  Cell{20, 70, 2},  Cell{20, 80, 2},  Cell{20, 90, 2},  Cell{20, 100, 2}};
 
 }  // namespace
 

@@ -31,12 +31,10 @@ study::Prediction predicted(const document::Drawing& drawing, const study::Optio
 const char* const kLongHall = "samples/long_hall_coach.tapward";
 const char* const kStorage = "samples/storage_coach.tapward";
 
-document::Part& byTag(document::Drawing& drawing, const char* tag)
-{
-    return *drawing.find(drawing.findTag(tag)->id);
-}
+document::Part& byTag(document::Drawing& drawing, const char* tag) { return *drawing.find(drawing.findTag(tag)->id); }
 
-double worstGap(const study::Series& a, const std::vector<double>& aTime, const study::Series& b, const std::vector<double>& bTime)
+double worstGap(const study::Series& a, const std::vector<double>& aTime, const study::Series& b,
+                const std::vector<double>& bTime)
 {
     double worst = 0;
     for (std::size_t i = 0; i < aTime.size(); ++i) {
@@ -84,7 +82,8 @@ TEST_CASE("the loop shortens the wait at the far tap and stops its waste", "[stu
     const study::Prediction prediction = predicted(load(kLongHall));
     const auto value = [&](const char* name, const char* id) { return *prediction.find(name)->scalar(id)->value; };
     CHECK(value("Preheat, then the rear lavatory", "wait") < 0.2 * value("Hot draw before the loop", "wait"));
-    CHECK(value("Preheat, then the rear lavatory", "wasted_volume") < 0.2 * value("Hot draw before the loop", "wasted_volume"));
+    CHECK(value("Preheat, then the rear lavatory", "wasted_volume")
+          < 0.2 * value("Hot draw before the loop", "wasted_volume"));
 }
 
 TEST_CASE("each press in a row ends hotter than the one before", "[study][samples]")
@@ -99,18 +98,21 @@ TEST_CASE("with the loop valve stuck open a large enough cold draw lights the he
 {
     const study::Prediction prediction = predicted(load(kLongHall));
     const study::CaseResult& stuck = *prediction.find("Cold draw, loop valve stuck open");
-    const bool lit = std::any_of(stuck.events.begin(), stuck.events.end(), [](const study::Event& e) { return e.id == "burner_lit"; });
+    const bool lit = std::any_of(stuck.events.begin(), stuck.events.end(),
+                                 [](const study::Event& e) { return e.id == "burner_lit"; });
     CHECK(lit);
     CHECK(*stuck.scalar("hottest_heater_outlet")->value > 30);
 
     // Its twin: the same draw with a sound valve leaves the heater out.
     document::Drawing sound = load(kLongHall);
     for (document::Case& script : sound.cases) {
-        std::erase_if(script.actions, [](const document::Action& a) { return a.kind == document::ActionKind::StartFault; });
+        std::erase_if(script.actions,
+                      [](const document::Action& a) { return a.kind == document::ActionKind::StartFault; });
     }
     const study::Prediction soundPrediction = predicted(sound);
     const study::CaseResult& twin = *soundPrediction.find("Cold draw, loop valve stuck open");
-    CHECK(std::none_of(twin.events.begin(), twin.events.end(), [](const study::Event& e) { return e.id == "burner_lit"; }));
+    CHECK(std::none_of(twin.events.begin(), twin.events.end(),
+                       [](const study::Event& e) { return e.id == "burner_lit"; }));
 }
 
 TEST_CASE("at default resolution the sensor is within 0.2 K of the converged answer", "[study][convergence]")
@@ -142,7 +144,8 @@ TEST_CASE("same drawing, same options, same results", "[study]")
             const auto& a = one.cases[c].series[s].values;
             const auto& b = two.cases[c].series[s].values;
             REQUIRE(a.size() == b.size());
-            CHECK(std::equal(a.begin(), a.end(), b.begin(), [](double x, double y) { return x == y || (std::isnan(x) && std::isnan(y)); }));
+            CHECK(std::equal(a.begin(), a.end(), b.begin(),
+                             [](double x, double y) { return x == y || (std::isnan(x) && std::isnan(y)); }));
         }
     }
 }
@@ -211,7 +214,8 @@ TEST_CASE("head losses around the loop sum to the pumps' head within one percent
     const auto model = pump.kind().model(pump);
     REQUIRE(model.has_value());
     const auto& law = std::get<network::PumpLaw>(model->paths.at(0).laws.at(0));
-    const double speed = (12.6 - model->circulator->current_A * model->circulator->wireResistance_ohm) / model->circulator->ratedVolts;
+    const double speed =
+        (12.6 - model->circulator->current_A * model->circulator->wireResistance_ohm) / model->circulator->ratedVolts;
     const double head_m = speed * speed * law.curve->headAt(*loop.flow_m3s / speed);
     CHECK_THAT(sum / (999.0 * 9.80665 * head_m), WithinAbs(1, 0.01));
 }

@@ -118,7 +118,9 @@ TEST_CASE("one volt at the pumps is worth about 0.04 gpm and can lose the heater
 TEST_CASE("every parameter of that coach lies inside the range in common use", "[study][trade]")
 {
     const document::Drawing drawing = coach();
-    const auto value = [&](const char* tag, const char* key) { return document::values(*drawing.findTag(tag)).number(key); };
+    const auto value = [&](const char* tag, const char* key) {
+        return document::values(*drawing.findTag(tag)).number(key);
+    };
     const auto inside = [&](const char* tag, const char* key, double least, double most) {
         CAPTURE(tag, key, value(tag, key));
         CHECK(value(tag, key) >= least * (1 - 1e-9));

@@ -64,7 +64,9 @@ double smoothFront(double t)
     return 30 * x * x * x * (10 - 15 * x + 6 * x * x);
 }
 
-struct Error { double worst = 0, mean = 0; };
+struct Error {
+    double worst = 0, mean = 0;
+};
 
 /// 10 m of tube without wall, exact answer = the inlet later; error at the outlet.
 Error tubeError(double cell_m, double dt_s)

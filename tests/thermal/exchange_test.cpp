@@ -21,7 +21,8 @@ Ladder pexCell()
 }
 
 /// Classical Runge-Kutta with very small steps, as a judge that knows nothing of exponentials.
-std::vector<double> rungeKutta(const Ladder& l, std::vector<double> y, double water_W, double body_W, double time, int steps, double& lost)
+std::vector<double> rungeKutta(const Ladder& l, std::vector<double> y, double water_W, double body_W, double time,
+                               int steps, double& lost)
 {
     const int n = l.nodes;
     const auto rate = [&](const std::vector<double>& x) {

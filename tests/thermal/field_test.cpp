@@ -31,10 +31,7 @@ Stretch bodyOf(double volume_m3, double body_J_K, int cells = 1)
     return s;
 }
 
-double number(double from, double to)
-{
-    return from + (to - from) * *rc::gen::inRange(0, 100001) / 100000.0;
-}
+double number(double from, double to) { return from + (to - from) * *rc::gen::inRange(0, 100001) / 100000.0; }
 
 double heatPassed(const Field::Ledger& l)
 {
@@ -55,8 +52,9 @@ struct Net {
             std::vector<Stretch> all;
             const int count = *rc::gen::inRange(1, 5);
             for (int k = 0; k < count; ++k) {
-                Stretch s = *rc::gen::inRange(0, 3) == 0 ? bodyOf(number(0, 4e-4), number(0, 900), *rc::gen::inRange(1, 4))
-                                                         : tubeOf(number(0.01, 3));
+                Stretch s = *rc::gen::inRange(0, 3) == 0
+                                ? bodyOf(number(0, 4e-4), number(0, 900), *rc::gen::inRange(1, 4))
+                                : tubeOf(number(0.01, 3));
                 s.bodyFilm_W_K = *rc::gen::inRange(0, 2) == 0 ? 0 : number(5, 500);
                 s.loss_W_K = number(0, 3);
                 s.ambient = number(5, 30);
@@ -121,7 +119,9 @@ TEST_CASE("standing water cools by the exact exponential, however long the steps
 
 TEST_CASE("a standing pipe passes 105 °F when Newton's law says", "[field][published]")
 {
-    struct Row { double heat, wall, minutes; };
+    struct Row {
+        double heat, wall, minutes;
+    };
 
     // Lumped cooling from 50 °C to 40.56 °C, UA 0.5 W/(m K), 20 °C around: exact, plain arithmetic. Heat per
     // metre of PEX 1/2, PEX 3/4 and copper M 1/2 with its water.
@@ -318,7 +318,8 @@ TEST_CASE("water going round a ring many times in one step mixes and loses no he
 
 TEST_CASE("short pieces join their neighbours and no heat capacity is lost", "[field]")
 {
-    const std::vector<Stretch> pieces{tubeOf(0.04), bodyOf(8e-6, 40), tubeOf(2.9), bodyOf(5e-6, 25), tubeOf(0.03), bodyOf(0.4e-3, 770, 2), tubeOf(0.05)};
+    const std::vector<Stretch> pieces{tubeOf(0.04), bodyOf(8e-6, 40),       tubeOf(2.9), bodyOf(5e-6, 25),
+                                      tubeOf(0.03), bodyOf(0.4e-3, 770, 2), tubeOf(0.05)};
     Field field;
     field.addRun(-1, -1, pieces);
     field.prepare();
@@ -329,7 +330,9 @@ TEST_CASE("short pieces join their neighbours and no heat capacity is lost", "[f
         const double water = s.length_m > 0 ? std::numbers::pi / 4 * s.bore_m * s.bore_m * s.length_m : s.volume_m3;
         volume += water;
         heat += water * water::referenceVolumeHeat()
-                + (s.length_m > 0 ? std::numbers::pi / 4 * (outer * outer - s.bore_m * s.bore_m) * s.length_m * s.wallVolumeHeat : s.body_J_K);
+                + (s.length_m > 0
+                       ? std::numbers::pi / 4 * (outer * outer - s.bore_m * s.bore_m) * s.length_m * s.wallVolumeHeat
+                       : s.body_J_K);
     }
     field.fill(10);
     const double cold = field.ledger().stored;
@@ -339,7 +342,8 @@ TEST_CASE("short pieces join their neighbours and no heat capacity is lost", "[f
 
     CHECK(field.stretchStart(0, 0) == 0);
     CHECK(field.stretchStart(0, static_cast<int>(pieces.size())) == 1);
-    CHECK_THAT(field.stretchStart(0, 2) * volume, WithinRel(std::numbers::pi / 4 * 0.012065 * 0.012065 * 0.04 + 8e-6, 1e-9));
+    CHECK_THAT(field.stretchStart(0, 2) * volume,
+               WithinRel(std::numbers::pi / 4 * 0.012065 * 0.012065 * 0.04 + 8e-6, 1e-9));
     // Each piece can still be asked for its own temperatures.
     for (int k = 0; k < static_cast<int>(pieces.size()); ++k) {
         CHECK_THAT(field.meanTemperature(0, k), WithinAbs(11, 1e-12));
@@ -367,7 +371,8 @@ TEST_CASE("heat put into a closed body warms metal and water by power over capac
     CHECK_THAT(heat, WithinRel(60000.0, 1e-10));
     // Both rise at the same rate once the film carries its share: a constant lag.
     const double film = 300 * 0.3;  // at rest
-    CHECK_THAT(field.bodyTemperature(0, 0) - field.meanTemperature(0), WithinRel(2000 * water / (water + 800) / film, 0.01));
+    CHECK_THAT(field.bodyTemperature(0, 0) - field.meanTemperature(0),
+               WithinRel(2000 * water / (water + 800) / film, 0.01));
     CHECK_THAT(field.ledger().sources, WithinRel(60000.0, 1e-12));
 }
 

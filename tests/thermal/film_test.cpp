@@ -24,16 +24,18 @@ TEST_CASE("laminar flow has the Nusselt number of constant heat flux", "[film][p
 
 TEST_CASE("turbulent Nusselt numbers follow Gnielinski's formula", "[film][published]")
 {
-    struct Row { double reynolds, prandtl, nusselt; };
+    struct Row {
+        double reynolds, prandtl, nusselt;
+    };
 
     // Gnielinski 1976, Int. Chem. Eng. 16:359, with f = (0.79 ln Re - 1.64)^-2; values worked out by plain
     // arithmetic from the published form.
-    const auto row = GENERATE(Row{3000, 3, 16.7896}, Row{3000, 5, 20.0244}, Row{3000, 8, 23.5132},
-                              Row{5000, 3, 29.6608}, Row{5000, 5, 35.7887}, Row{5000, 8, 42.3555},
-                              Row{7000, 3, 41.1810}, Row{7000, 5, 50.0490}, Row{7000, 8, 59.5266},
-                              Row{10000, 3, 57.1064}, Row{10000, 5, 69.9125}, Row{10000, 8, 83.5750},
-                              Row{15000, 3, 81.5635}, Row{15000, 5, 100.6461}, Row{15000, 8, 120.9860},
-                              Row{20000, 3, 104.4288}, Row{20000, 5, 129.5537}, Row{20000, 8, 156.3318});
+    const auto row =
+        GENERATE(Row{3000, 3, 16.7896}, Row{3000, 5, 20.0244}, Row{3000, 8, 23.5132}, Row{5000, 3, 29.6608},
+                 Row{5000, 5, 35.7887}, Row{5000, 8, 42.3555}, Row{7000, 3, 41.1810}, Row{7000, 5, 50.0490},
+                 Row{7000, 8, 59.5266}, Row{10000, 3, 57.1064}, Row{10000, 5, 69.9125}, Row{10000, 8, 83.5750},
+                 Row{15000, 3, 81.5635}, Row{15000, 5, 100.6461}, Row{15000, 8, 120.9860}, Row{20000, 3, 104.4288},
+                 Row{20000, 5, 129.5537}, Row{20000, 8, 156.3318});
     CAPTURE(row.reynolds, row.prandtl);
     CHECK_THAT(gnielinski(row.reynolds, row.prandtl), WithinRel(row.nusselt, 1e-4));
     if (row.reynolds >= 4000)
@@ -53,7 +55,9 @@ TEST_CASE("the Nusselt number runs through the transition on a straight line wit
 
 TEST_CASE("the inside film of half-inch PEX agrees with the hand reckoning at 40 °C", "[film][published]")
 {
-    struct Row { double bore, gpm, film; };
+    struct Row {
+        double bore, gpm, film;
+    };
 
     // Water at 40 °C, 0.3 MPa by IAPWS (k 0.62860, mu 6.5276e-4, Pr 4.3386), Gnielinski; worked out with scipy.
     const auto row = GENERATE(Row{0.012065, 1, 3484.9}, Row{0.012065, 0.5, 1793.0}, Row{0.0170434, 1, 1789.3});
@@ -91,7 +95,9 @@ TEST_CASE("natural convection from a hot-water pipe gives the textbook's numbers
 
 TEST_CASE("a bare small tube loses heat by convection and radiation in about equal parts", "[film][published]")
 {
-    struct Row { double diameter, surface, convection, radiation, perMetre; };
+    struct Row {
+        double diameter, surface, convection, radiation, perMetre;
+    };
 
     // Churchill & Chu 1975, Int. J. Heat Mass Transf. 18:1049; air 20 °C, emissivity 0.9; plain arithmetic.
     const auto row = GENERATE(Row{0.015875, 45, 7.093, 5.839, 0.6450}, Row{0.022225, 45, 6.466, 5.839, 0.8592},

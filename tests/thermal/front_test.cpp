@@ -19,7 +19,9 @@ namespace {
 constexpr double pi = std::numbers::pi;
 constexpr double kGpm = 3.785411784e-3 / 60.0;
 
-struct Tube { double bore, outer, conductivity, volumeHeat; };
+struct Tube {
+    double bore, outer, conductivity, volumeHeat;
+};
 constexpr Tube kHalfInchPex{0.012065, 0.015875, 0.40, 940 * 2300.0};
 constexpr Tube kThreeQuarterPex{0.0170434, 0.022225, 0.40, 940 * 2300.0};
 constexpr Tube kHalfInchCopperM{0.0144526, 0.015875, 390, 8940 * 385.0};
@@ -80,18 +82,46 @@ TEST_CASE("a front in a pipe with a lumped wall follows Anzelius and Schumann", 
     // Anzelius 1926; Schumann 1929, J. Franklin Inst. 208:405: outlet share J(X, tau), X the transfer units of
     // the length, tau the time since the plug in units of the wall's time constant. Values by quadrature
     // (scipy 1.10.1), confirmed by Laplace inversion and the exact identity J(x,x) = [1+exp(-2x) I0(2x)]/2.
-    struct Row { double tau, j; };
-    struct Length { double x; std::vector<Row> rows; };
+    struct Row {
+        double tau, j;
+    };
+    struct Length {
+        double x;
+        std::vector<Row> rows;
+    };
     const auto length = GENERATE(
-        Length{2, {{0.5, 0.26901206}, {1, 0.39429686}, {1.5, 0.50643758}, {2, 0.60350096}, {3, 0.75301130}, {4, 0.85193636}}},
-        Length{5, {{1.25, 0.08779108}, {2.5, 0.23130845}, {3.75, 0.40110961}, {5, 0.56391667}, {6.25, 0.70024029}, {7.5, 0.80383971}, {10, 0.92560799}}},
-        Length{10, {{2.5, 0.01882628}, {5, 0.11979375}, {7.5, 0.31634469}, {10, 0.54489016}, {12.5, 0.73707864}, {15, 0.86577983}, {20, 0.97420563}}},
-        Length{20, {{10, 0.03934503}, {15, 0.22301699}, {20, 0.53163914}, {25, 0.79432690}, {30, 0.93227832}, {40, 0.99638508}}});
+        Length{
+            2,
+            {{0.5, 0.26901206}, {1, 0.39429686}, {1.5, 0.50643758}, {2, 0.60350096}, {3, 0.75301130}, {4, 0.85193636}}},
+        Length{5,
+               {{1.25, 0.08779108},
+                {2.5, 0.23130845},
+                {3.75, 0.40110961},
+                {5, 0.56391667},
+                {6.25, 0.70024029},
+                {7.5, 0.80383971},
+                {10, 0.92560799}}},
+        Length{10,
+               {{2.5, 0.01882628},
+                {5, 0.11979375},
+                {7.5, 0.31634469},
+                {10, 0.54489016},
+                {12.5, 0.73707864},
+                {15, 0.86577983},
+                {20, 0.97420563}}},
+        Length{20,
+               {{10, 0.03934503},
+                {15, 0.22301699},
+                {20, 0.53163914},
+                {25, 0.79432690},
+                {30, 0.93227832},
+                {40, 0.99638508}}});
     CAPTURE(length.x);
 
     const double flow = 1.0 * kGpm;
     const double conductance = insideFilm(flow, kHalfInchPex.bore, 40) * pi * kHalfInchPex.bore;  // W/(m K)
-    const double wallHeat = 0.25 * pi * (kHalfInchPex.outer * kHalfInchPex.outer - kHalfInchPex.bore * kHalfInchPex.bore)
+    const double wallHeat = 0.25 * pi
+                            * (kHalfInchPex.outer * kHalfInchPex.outer - kHalfInchPex.bore * kHalfInchPex.bore)
                             * kHalfInchPex.volumeHeat;  // J/(m K)
     Stretch s = stretchOf(kHalfInchPex, length.x * water::referenceVolumeHeat() * flow / conductance);
     s.loss_W_mK = 1e-9;
@@ -110,7 +140,9 @@ TEST_CASE("a front in a pipe with a lumped wall follows Anzelius and Schumann", 
 
 namespace {
 
-struct RadialRow { double t, share, lumped; };
+struct RadialRow {
+    double t, share, lumped;
+};
 struct RadialCase {
     const char* name;
     Tube tube;
@@ -124,15 +156,52 @@ struct RadialCase {
 // run to 0.003. Last column: the wall lumped behind film and thickness/(3 k), without loss.
 const std::vector<RadialCase>& radialCases()
 {
-    static const std::vector<RadialCase> cases{
-        {"PEX 1/2, 1 gpm", kHalfInchPex, 1,
-         {{2, 0.51967, 0.53617}, {3, 0.58394, 0.56974}, {5, 0.65935, 0.63017}, {8, 0.73050, 0.70605}, {12, 0.79863, 0.78453}, {20, 0.88500, 0.88576}, {30, 0.93885, 0.94939}, {60, 0.97856, 0.99602}, {120, 0.98212, 0.99998}}},
-        {"PEX 1/2, 0.5 gpm", kHalfInchPex, 0.5,
-         {{2, 0.28053, 0.32520}, {3, 0.34313, 0.35666}, {5, 0.42803, 0.41627}, {8, 0.51564, 0.49755}, {12, 0.60607, 0.59143}, {20, 0.73835, 0.73528}, {30, 0.84040, 0.85084}, {60, 0.94639, 0.97695}, {120, 0.96443, 0.99963}}},
-        {"PEX 3/4, 1 gpm", kThreeQuarterPex, 1,
-         {{2, 0.42749, 0.50991}, {3, 0.49042, 0.52840}, {5, 0.56804, 0.56345}, {8, 0.63544, 0.61147}, {12, 0.69321, 0.66780}, {20, 0.77369, 0.75811}, {30, 0.84247, 0.83839}, {60, 0.93835, 0.95355}, {120, 0.97292, 0.99659}}},
-        {"copper M 1/2, 1 gpm", kHalfInchCopperM, 1,
-         {{2, 0.22526, 0.22629}, {3, 0.36745, 0.37000}, {5, 0.62685, 0.63382}, {8, 0.85995, 0.87329}, {12, 0.96009, 0.97759}, {20, 0.98087, 0.99964}, {60, 0.98120, 1.0}}}};
+    static const std::vector<RadialCase> cases{{"PEX 1/2, 1 gpm",
+                                                kHalfInchPex,
+                                                1,
+                                                {{2, 0.51967, 0.53617},
+                                                 {3, 0.58394, 0.56974},
+                                                 {5, 0.65935, 0.63017},
+                                                 {8, 0.73050, 0.70605},
+                                                 {12, 0.79863, 0.78453},
+                                                 {20, 0.88500, 0.88576},
+                                                 {30, 0.93885, 0.94939},
+                                                 {60, 0.97856, 0.99602},
+                                                 {120, 0.98212, 0.99998}}},
+                                               {"PEX 1/2, 0.5 gpm",
+                                                kHalfInchPex,
+                                                0.5,
+                                                {{2, 0.28053, 0.32520},
+                                                 {3, 0.34313, 0.35666},
+                                                 {5, 0.42803, 0.41627},
+                                                 {8, 0.51564, 0.49755},
+                                                 {12, 0.60607, 0.59143},
+                                                 {20, 0.73835, 0.73528},
+                                                 {30, 0.84040, 0.85084},
+                                                 {60, 0.94639, 0.97695},
+                                                 {120, 0.96443, 0.99963}}},
+                                               {"PEX 3/4, 1 gpm",
+                                                kThreeQuarterPex,
+                                                1,
+                                                {{2, 0.42749, 0.50991},
+                                                 {3, 0.49042, 0.52840},
+                                                 {5, 0.56804, 0.56345},
+                                                 {8, 0.63544, 0.61147},
+                                                 {12, 0.69321, 0.66780},
+                                                 {20, 0.77369, 0.75811},
+                                                 {30, 0.84247, 0.83839},
+                                                 {60, 0.93835, 0.95355},
+                                                 {120, 0.97292, 0.99659}}},
+                                               {"copper M 1/2, 1 gpm",
+                                                kHalfInchCopperM,
+                                                1,
+                                                {{2, 0.22526, 0.22629},
+                                                 {3, 0.36745, 0.37000},
+                                                 {5, 0.62685, 0.63382},
+                                                 {8, 0.85995, 0.87329},
+                                                 {12, 0.96009, 0.97759},
+                                                 {20, 0.98087, 0.99964},
+                                                 {60, 0.98120, 1.0}}}};
     return cases;
 }
 
@@ -140,8 +209,10 @@ Stretch inStillAir(const Tube& tube)
 {
     Stretch s = stretchOf(tube, 10);
     // The loss is told as a whole, standing water to bay: film, wall and 10 W/(m² K) outside in series.
-    s.loss_W_mK = 1.0 / (filmResistance(insideFilm(0, tube.bore, 40), tube.bore, 1) + shellResistance(tube.bore, tube.outer, tube.conductivity, 1)
-                         + filmResistance(10, tube.outer, 1));
+    s.loss_W_mK =
+        1.0
+        / (filmResistance(insideFilm(0, tube.bore, 40), tube.bore, 1)
+           + shellResistance(tube.bore, tube.outer, tube.conductivity, 1) + filmResistance(10, tube.outer, 1));
     return s;
 }
 
@@ -162,7 +233,8 @@ TEST_CASE("a front in a tube with radial conduction in its wall follows the exac
     }
 }
 
-TEST_CASE("the default grid rounds the edge of a sharp front for three seconds and is right after", "[front][published]")
+TEST_CASE("the default grid rounds the edge of a sharp front for three seconds and is right after",
+          "[front][published]")
 {
     const std::size_t which = GENERATE(range(0, 4));
     const RadialCase& c = radialCases()[which];
@@ -198,7 +270,10 @@ TEST_CASE("one wall layer is the lumped wall behind film and a third of its own 
 
 TEST_CASE("the wall delays the heat by its share of the water's", "[front][published]")
 {
-    struct Row { Tube tube; double ratio; };
+    struct Row {
+        Tube tube;
+        double ratio;
+    };
 
     // Energy balance: delay volume / pipe volume = 1 + (rho cp A) wall / (rho cp A) water, water at 40 °C,
     // PEX 940 kg/m³ and 2300 J/(kg K), copper 8940 and 385; plain arithmetic.
@@ -222,10 +297,13 @@ TEST_CASE("the wall delays the heat by its share of the water's", "[front][publi
 
 TEST_CASE("water cools on its way by the exponential of the transfer units", "[front][published]")
 {
-    struct Row { double loss, length, gpm, outlet; };
+    struct Row {
+        double loss, length, gpm, outlet;
+    };
 
     // Exact: T = Ta + (T0 - Ta) exp(-UA x/(m cp)), m = 0.031171 kg/s per 0.5 gpm at 50 °C, cp 4179.1, T0 50, Ta 20.
-    const auto row = GENERATE(Row{0.50, 10, 0.5, 48.87033}, Row{0.50, 10, 1, 49.42974}, Row{0.25, 10, 0.5, 49.42974}, Row{0.70, 30, 1, 47.67675});
+    const auto row = GENERATE(Row{0.50, 10, 0.5, 48.87033}, Row{0.50, 10, 1, 49.42974}, Row{0.25, 10, 0.5, 49.42974},
+                              Row{0.70, 30, 1, 47.67675});
     CAPTURE(row.loss, row.length, row.gpm);
     Stretch s = stretchOf(kHalfInchPex, row.length);
     s.loss_W_mK = row.loss;

@@ -65,7 +65,8 @@ void coldOutletWarm(const Seen& seen, Findings& findings)
         finding.why = hasFault(seen.drawing, caseName)
                           ? Message("With this fault the cold line draws hot water; nobody expects it there.")
                           : Message("The loop leaves warm water in the cold line; nobody expects it there.");
-        finding.remedy = "Return the water by a line of its own, add a check valve, or keep the run short enough that the line stays cool.";
+        finding.remedy = "Return the water by a line of its own, add a check valve, or keep the run short enough that "
+                         "the line stays cool.";
         finding.source = "IECC C404, demand recirculation: water entering the cold pipe not above 104 °F (40 °C)";
         finding.part = outlet->id;
         finding.caseName = caseName;

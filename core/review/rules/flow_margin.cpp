@@ -29,7 +29,8 @@ void flowMargin(const Seen& seen, Findings& findings)
         finding.what = {"The loop's {0} is only {1} above the {2} at which {3} lights.",
                         {Measure{flow, Quantity::Flow}, Measure{flow / needed - 1, Quantity::Percent},
                          Measure{needed, Quantity::Flow}, tagOf(seen, loop.heater)}};
-        finding.why = "Lower volts, a clogging strainer or colder water may take the margin: it may not light, or light and go out.";
+        finding.why = "Lower volts, a clogging strainer or colder water may take the margin: it may not light, or "
+                      "light and go out.";
     } else if (loop.flowLowVolts_m3s && *loop.flowLowVolts_m3s < needed) {
         finding.severity = Severity::Note;
         finding.what = {"On a low battery the loop falls to {0}, below the {1} at which {2} lights.",

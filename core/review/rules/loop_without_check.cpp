@@ -22,7 +22,8 @@ void loopWithoutCheck(const Seen& seen, Findings& findings)
     Finding finding;
     finding.severity = Severity::Caution;
     finding.what = "No check valve stands in the return of the loop.";
-    finding.why = "Through a stopped pump water runs both ways: an open tap can draw cold water into the hot line, or hot into the cold.";
+    finding.why = "Through a stopped pump water runs both ways: an open tap can draw cold water into the hot line, or "
+                  "hot into the cold.";
     finding.remedy = "Put a check valve in the return, its arrow toward the heater's inlet.";
     finding.source = kPractice;
     finding.part = loop.circulators.empty() ? loop.returnTee : loop.circulators.front();

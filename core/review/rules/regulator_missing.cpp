@@ -19,8 +19,10 @@ void regulatorMissing(const Seen& seen, Findings& findings)
         for (std::size_t path = 0; path < inlet->places.size(); ++path) {
             for (const document::PartId id : reach(seen.after, *inlet, path, stops).parts) {
                 const study::PlantPart* part = seen.after.find(id);
-                exposed = exposed
-                          || (part && (part->model.role == parts::Role::Outlet || part->model.tankless || part->model.storage));
+                exposed =
+                    exposed
+                    || (part
+                        && (part->model.role == parts::Role::Outlet || part->model.tankless || part->model.storage));
             }
         }
         if (!exposed) {

@@ -20,7 +20,8 @@ void repeatedPresses(const Seen& seen, Findings& findings)
     double allowed_C = kScaldGuidance_C;
     for (const study::PlantPart* heater : heaters(seen.after)) {
         const auto& model = heater->model;
-        allowed_C = std::max(allowed_C, kTrim_K + (model.tankless ? model.tankless->setpoint_C : model.storage->setpoint_C));
+        allowed_C =
+            std::max(allowed_C, kTrim_K + (model.tankless ? model.tankless->setpoint_C : model.storage->setpoint_C));
     }
     const auto heater = highest(seen, "hottest_heater_outlet", 2);
     const auto tap = highest(seen, "hottest_tap", 2);
@@ -34,8 +35,10 @@ void repeatedPresses(const Seen& seen, Findings& findings)
     finding.what = {"Pressed again and again, the loop heats its own water to {0}. Skin burns in about {1}.",
                     {Measure{worst.value, Quantity::Temperature},
                      Measure{wholeBurnSeconds(worst.value).value_or(0), Quantity::Time}}};
-    finding.why = "Each repeat starts with warmer water, and a lit heater adds at least its smallest fire: it can end far above the setting.";
-    finding.remedy = "Give the controller a wait between runs, a refusal when the line is warm, or a lockout on the heater's inlet.";
+    finding.why = "Each repeat starts with warmer water, and a lit heater adds at least its smallest fire: it can end "
+                  "far above the setting.";
+    finding.remedy =
+        "Give the controller a wait between runs, a refusal when the line is warm, or a lockout on the heater's inlet.";
     finding.source = kPractice;
     const auto controllers = seen.after.withRole(parts::Role::Controller);
     finding.part = controllers.empty() ? document::kNoPart : controllers.front()->id;

@@ -39,8 +39,9 @@ void hotPathLengths(const Seen& seen, Findings& findings)
     }
     Finding finding;
     finding.severity = Severity::Note;
-    finding.what = {"Measure this first: {0} of the {1} between heater and tap are estimated, the longest piece is {2}.",
-                    {Measure{guessed_m, Quantity::Length}, Measure{all_m, Quantity::Length}, tagOf(seen, longest)}};
+    finding.what = {
+        "Measure this first: {0} of the {1} between heater and tap are estimated, the longest piece is {2}.",
+        {Measure{guessed_m, Quantity::Length}, Measure{all_m, Quantity::Length}, tagOf(seen, longest)}};
     finding.why = "The volume to pump, the time and the stop follow these lengths directly.";
     finding.remedy = "Trace the pipe and type the lengths as measured.";
     finding.source = kPractice;
@@ -60,7 +61,8 @@ void activationFlow(const Seen& seen, Findings& findings)
     finding.what = {"Measure this first: the flow at which {0} lights, {1}, is estimated.",
                     {heater->tag, Measure{*loop.activationFlow_m3s, Quantity::Flow}}};
     finding.why = "Whether the loop lights the heater hangs on this number.";
-    finding.remedy = "Take it from the heater's data sheet, or open a tap slowly into a bucket and note the flow at which it lights.";
+    finding.remedy = "Take it from the heater's data sheet, or open a tap slowly into a bucket and note the flow at "
+                     "which it lights.";
     finding.source = kPractice;
     finding.part = heater->id;
     findings.push_back(std::move(finding));

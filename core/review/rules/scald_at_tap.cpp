@@ -42,8 +42,10 @@ void scaldAtTap(const Seen& seen, Findings& findings)
                      Measure{wholeBurnSeconds(hottest->value).value_or(0), Quantity::Time}}};
     finding.why = {"Above {0} the time in which a person can pull back gets short.",
                    {Measure{kScaldGuidance_C, Quantity::Temperature}}};
-    finding.remedy = "Set the heater lower, end the run sooner, or fit a valve that limits the temperature at the outlet.";
-    finding.source = "CPSC tap-water scald alert 5098; Moritz & Henriques (1947); hospital burn-prevention table: the lowest";
+    finding.remedy =
+        "Set the heater lower, end the run sooner, or fit a valve that limits the temperature at the outlet.";
+    finding.source =
+        "CPSC tap-water scald alert 5098; Moritz & Henriques (1947); hospital burn-prevention table: the lowest";
     finding.part = hottestOutlet(seen, *hottest);
     finding.caseName = hottest->caseName;
     findings.push_back(std::move(finding));

@@ -12,7 +12,8 @@ void showerWithoutMixingValve(const Seen& seen, Findings& findings)
     const auto inTheWay = [](const study::PlantPart& part) {
         using parts::Role;
         const Role role = part.model.role;
-        return role == Role::MixingValve || role == Role::Outlet || role == Role::Tankless || role == Role::StorageHeater;
+        return role == Role::MixingValve || role == Role::Outlet || role == Role::Tankless
+               || role == Role::StorageHeater;
     };
     const auto hottest = highest(seen, "hottest_heater_outlet");
     for (const study::PlantPart* shower : seen.after.withRole(parts::Role::Outlet)) {
@@ -30,7 +31,8 @@ void showerWithoutMixingValve(const Seen& seen, Findings& findings)
             if (junction < 0 || !way.junctions.contains(junction)) {
                 continue;
             }
-            const double setting = heater->model.tankless ? heater->model.tankless->setpoint_C : heater->model.storage->setpoint_C;
+            const double setting =
+                heater->model.tankless ? heater->model.tankless->setpoint_C : heater->model.storage->setpoint_C;
             const bool seenHotter = hottest && hottest->value > setting && heater->id == seen.prediction.loop.heater;
             const double celsius = seenHotter ? hottest->value : setting;
             if (celsius <= kScaldGuidance_C) {

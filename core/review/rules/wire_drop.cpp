@@ -18,16 +18,20 @@ void wireDrop(const Seen& seen, Findings& findings)
         finding.severity = Severity::Caution;
         finding.what = {"The wire to {0}, warm, loses {1}: {2} of {3}.",
                         {pump->part->tag, Measure{drop_V, Quantity::Voltage},
-                         Measure{drop_V / model.ratedVolts, Quantity::Percent}, Measure{model.ratedVolts, Quantity::Voltage}}};
+                         Measure{drop_V / model.ratedVolts, Quantity::Percent},
+                         Measure{model.ratedVolts, Quantity::Voltage}}};
         finding.why = "The pump turns slower and may not start on a low battery.";
         finding.remedy = "Take a thicker wire or a shorter way.";
         const parts::Values values = document::values(*pump->part);
         if (values.kind().field("wire_length_m")) {
-            const auto gauge = minimumGauge(model.current_A, values.number("wire_length_m"), kOtherDrop, model.ratedVolts);
-            const auto thick = minimumGauge(model.current_A, values.number("wire_length_m"), kCriticalDrop, model.ratedVolts);
+            const auto gauge =
+                minimumGauge(model.current_A, values.number("wire_length_m"), kOtherDrop, model.ratedVolts);
+            const auto thick =
+                minimumGauge(model.current_A, values.number("wire_length_m"), kCriticalDrop, model.ratedVolts);
             if (gauge && thick) {
-                finding.remedy = {"Take AWG {0} or thicker; AWG {1} keeps the loss under {2}.",
-                                  {std::int64_t{*gauge}, std::int64_t{*thick}, Measure{kCriticalDrop, Quantity::Percent}}};
+                finding.remedy = {
+                    "Take AWG {0} or thicker; AWG {1} keeps the loss under {2}.",
+                    {std::int64_t{*gauge}, std::int64_t{*thick}, Measure{kCriticalDrop, Quantity::Percent}}};
             }
         }
         finding.source = "ABYC E-11 drop classes, used as a yardstick";
