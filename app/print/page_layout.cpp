@@ -15,6 +15,10 @@ constexpr double kColumnGap = 14 * kPoint, kGap = 6 * kPoint;
 constexpr double kLegible_pt = 3.4;      // points per module below which tags crowd each other
 constexpr double kComfortable_pt = 6.5;  // beyond it a bigger diagram is no easier to read
 constexpr double kCaption = 10 * kPoint;
+constexpr double kNoPicture = 30 * kPoint;   // room for the words that say so
+constexpr double kPictureShare = 0.62;
+constexpr double kText_pt[] = {8.2, 7.8, 7.4, 7.0};
+constexpr double kOverflowText_pt = 7.8;
 constexpr double kTitle_pt = 13, kSubtitle_pt = 8.4, kLaterTitle_pt = 9, kCell_pt = 7.8;
 constexpr double kCellPadding = 6 * kPoint;
 constexpr int kCellLines = 2;
@@ -74,30 +78,48 @@ QString money(double amount, UnitSystem units) { return text(show({amount, Quant
 }  // namespace
 
 PageLayout::PageLayout(const document::Drawing& drawing, const report::PageContent& content,
-                       const std::vector<review::Finding>& findings, UnitSystem units, QSizeF sheet, double text_pt)
+                       const std::vector<review::Finding>& findings, UnitSystem units, QSizeF sheet)
     : m_sheet(sheet), m_columns(sheet.width() > sheet.height() ? 3 : 2)
 {
     m_columnWidth = (sheet.width() - (m_columns - 1) * kColumnGap) / m_columns;
     makeHeader(content, drawing.job.sampleFigures);
-    makeTexts(drawing, content, findings, units, text_pt);
     m_legend = std::make_unique<Legend>(drawing, sheet.width() - 2 * kGap);
 
-    // Everything on one page, if the diagram stays legible; else the diagram takes what it needs of the
-    // first page and the texts run on.
     const double room = sheet.height() - m_headerHeight;
     const double around = m_legend->height() + kCaption + 2 * kGap;  // frame, caption and gap to the texts
-    const QSizeF widest(sheet.width() - 2 * kGap, room - around);
-    double textHeight = leastHeight(0, room - around).value_or(room);
-    m_picture =
-        std::make_unique<Picture>(drawing, units, QSizeF(widest.width(), std::max(0.0, widest.height() - textHeight)));
-    if (!m_picture->empty() && m_picture->pointsPerModule() < kLegible_pt) {
-        m_picture = std::make_unique<Picture>(drawing, units, QSizeF(widest.width(), widest.height() * 0.72));
-        if (m_picture->pointsPerModule() < kLegible_pt)
-            m_picture = std::make_unique<Picture>(drawing, units, widest);
-    }
-    const double pictureHeight = m_picture->empty() ? 30 * kPoint : m_picture->size().height();
-    m_pictureFrame = QRectF(0, m_headerHeight, sheet.width(), pictureHeight + m_legend->height() + kCaption + kGap);
+    const double width = sheet.width() - 2 * kGap;
+    const auto pictureFor = [&](double height) {
+        return std::make_unique<Picture>(drawing, units, QSizeF(width, std::max(0.0, height)));
+    };
+    const auto height = [&] { return m_picture->empty() ? kNoPicture : m_picture->size().height(); };
 
+    // The diagram as large as a page with texts can have it; then the largest letters with which all stands on
+    // one page. If none do, a smaller diagram with the smallest letters; if that gets illegible, a second page.
+    m_picture = pictureFor(kPictureShare * (room - around));
+    bool onePage = false;
+    for (const double text_pt : kText_pt) {
+        makeTexts(drawing, content, findings, units, text_pt);
+        onePage = leastHeight(0, room - around - height()).has_value();
+        if (onePage)
+            break;
+    }
+    if (!onePage) {
+        const auto least = leastHeight(0, room - around);
+        auto smaller = least ? pictureFor(room - around - *least) : nullptr;
+        if (smaller && smaller->pointsPerModule() >= kLegible_pt) {
+            m_picture = std::move(smaller);
+        } else {
+            makeTexts(drawing, content, findings, units, kOverflowText_pt);
+            if (!m_picture->empty() && m_picture->pointsPerModule() < kLegible_pt)
+                m_picture = pictureFor(room - around);
+        }
+    }
+    m_pictureFrame = QRectF(0, m_headerHeight, sheet.width(), height() + m_legend->height() + kCaption + kGap);
+    placeTexts();
+}
+
+void PageLayout::placeTexts()
+{
     double top = m_pictureFrame.bottom() + kGap;
     std::size_t next = 0;
     for (int page = 0; next < m_strips.size() || page == 0; ++page) {
@@ -348,12 +370,10 @@ TurnedLayout layOut(QPageLayout paper, const document::Drawing& drawing, const r
             continue;
         paper.setOrientation(candidate);
         const QSizeF sheet = paper.paintRect(QPageLayout::Point).size() * kPoint;
-        for (const double text_pt : {8.2, 7.8, 7.4, 7.0}) {
-            auto layout = std::make_unique<PageLayout>(drawing, content, findings, units, sheet, text_pt);
-            if (!best.layout || layout->pages() < best.layout->pages()
-                || (layout->pages() == best.layout->pages() && ease(*layout) > 1.02 * ease(*best.layout)))
-                best = {std::move(layout), candidate};
-        }
+        auto layout = std::make_unique<PageLayout>(drawing, content, findings, units, sheet);
+        if (!best.layout || layout->pages() < best.layout->pages()
+            || (layout->pages() == best.layout->pages() && ease(*layout) > ease(*best.layout)))
+            best = {std::move(layout), candidate};
     }
     return best;
 }

@@ -18,13 +18,12 @@ class QPainter;
 namespace tapward::app::print {
 
 /// The customer's page, ready to paint: diagram on top, texts in columns below; what does not fit goes to
-/// further pages. All measures in tenths of a point, inside the margins.
+/// further pages. Texts are 7 to 8.2 pt, as the room allows. All measures in tenths of a point, inside the margins.
 class PageLayout {
 public:
-    /// @param sheet    room inside the margins
-    /// @param text_pt  letters of the running text, 7 or more
+    /// @param sheet  room inside the margins
     PageLayout(const document::Drawing& drawing, const report::PageContent& content,
-               const std::vector<review::Finding>& findings, UnitSystem units, QSizeF sheet, double text_pt);
+               const std::vector<review::Finding>& findings, UnitSystem units, QSizeF sheet);
 
     int pages() const { return m_pages; }
     /// Points per module of the diagram: the bigger, the easier to read.
@@ -41,6 +40,7 @@ private:
     void makeHeader(const report::PageContent& content, bool sample);
     void makeTexts(const document::Drawing& drawing, const report::PageContent& content,
                    const std::vector<review::Finding>& findings, UnitSystem units, double text_pt);
+    void placeTexts();
     /// Fills the columns of one page from strip `from`; returns the first strip that did not fit.
     std::size_t fill(std::size_t from, double height, int page, double top, std::vector<Placed>* placed) const;
     /// Least column height that takes everything from `from` on, or nothing if `most` is too little.
@@ -68,8 +68,7 @@ private:
     QRectF m_pictureFrame;
 };
 
-/// The page on one paper with the fewest pages, then the biggest diagram, then the biggest letters: so turned,
-/// unless asked for, and with texts of 7 to 8.2 pt.
+/// The page on one paper, turned the way that gives fewer pages, then the bigger diagram, unless asked for.
 struct TurnedLayout {
     std::unique_ptr<PageLayout> layout;
     QPageLayout::Orientation orientation = QPageLayout::Portrait;

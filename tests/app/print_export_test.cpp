@@ -62,7 +62,7 @@ TEST_CASE("the SVG is well-formed, titled, on white, with the tags as text and a
     }
     CAPTURE(xml.errorString().toStdString());
     CHECK_FALSE(xml.hasError());
-    CHECK(title == QStringLiteral("Loop & <trunk>"));
+    CHECK(title.toStdString() == "Loop & <trunk>");
     CHECK(viewBox.split(QLatin1Char(' ')).size() == 4);
     CHECK(firstFill == QStringLiteral("#ffffff"));
     CHECK_FALSE(bitmap);

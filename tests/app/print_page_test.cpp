@@ -150,11 +150,11 @@ TEST_CASE("what does not fit goes to a second page and nothing is lost", "[print
     const document::Drawing drawing = oneOfEach();
     Recorder few(QPageSize::Letter), many(QPageSize::Letter);
     few.take(drawing, contentWith(drawing, 3), {}, UnitSystem::Us);
-    const int pages = many.take(drawing, contentWith(drawing, 60), {}, UnitSystem::Us);
+    const int pages = many.take(drawing, contentWith(drawing, 150), {}, UnitSystem::Us);
     CAPTURE(pages);
     CHECK(pages >= 2);
     const QString text = allText(many);
-    for (int i = 1; i <= 60; ++i) {
+    for (int i = 1; i <= 150; ++i) {
         CAPTURE(i);
         CHECK(text.contains(QStringLiteral("number %1:").arg(i)));
     }
@@ -198,8 +198,8 @@ TEST_CASE("the page says what the content holds: answers, reasons, signs in word
         CAPTURE(words);
         CHECK(text.contains(QString::fromUtf8(words)));
     }
-    CHECK(allText(metric).contains(QStringLiteral("1.8 L/min")));
-    CHECK(allText(metric).contains(QStringLiteral("61 °C")));
+    CHECK(allText(metric).contains(QStringLiteral("1.80 L/min")));
+    CHECK(allText(metric).contains(QStringLiteral("61.1 °C")));
     for (const document::Part& part : drawing.parts) {
         const parts::PartKind& kind = document::kindOf(part);
         if (kind.isPipe || kind.ports.empty())
@@ -211,6 +211,23 @@ TEST_CASE("the page says what the content holds: answers, reasons, signs in word
         CAPTURE(line.item);
         CHECK(text.contains(QString::fromStdString(line.item).simplified().section(QLatin1Char(' '), 0, 1)));
     }
+}
+
+TEST_CASE("texts use the room there is: larger letters on an emptier page, never under 7 pt", "[print]")
+{
+    const document::Drawing drawing = oneOfEach();
+    const auto sizeOfNotes = [&](int cautions) {
+        Recorder paper(QPageSize::Letter);
+        paper.take(drawing, contentWith(drawing, cautions), {}, UnitSystem::Us);
+        for (const Recorder::Written& written : paper.written)
+            if (written.text.contains(QStringLiteral("number 1:")))
+                return written.size_pt;
+        return 0.0;
+    };
+    const double roomy = sizeOfNotes(1), crowded = sizeOfNotes(45);
+    CHECK(roomy > crowded);
+    CHECK(crowded >= 6.99);
+    CHECK(roomy <= 8.21);
 }
 
 TEST_CASE("an empty drawing still gives a page that says so", "[print]")

@@ -98,10 +98,10 @@ private:
         explicit Engine(Recorder& recorder) : QPaintEngine(AllFeatures), m_recorder(recorder) {}
         bool begin(QPaintDevice*) override { return true; }
         bool end() override { return true; }
-        void updateState(const QPaintEngineState& state) override
+        void updateState(const QPaintEngineState& now) override
         {
-            if (state.state() & DirtyTransform)
-                m_transform = state.transform();
+            if (now.state() & DirtyTransform)
+                m_transform = now.transform();
         }
         void drawPath(const QPainterPath& path) override { keep(path.boundingRect()); }
         void drawPolygon(const QPointF* points, int count, PolygonDrawMode) override

@@ -22,19 +22,21 @@ using namespace tapward::app::test;
 
 namespace {
 
-/// One call of the X server's mouse; the window's own event loop keeps running meanwhile.
-bool mouse(const QStringList& arguments)
+/// A drag by the X server's own mouse, as one command beside this program: while a part is dragged the
+/// window is inside its own loop, and nothing here could send the next move.
+QStringList dragCommand(const QPoint& from, const QPoint& to)
 {
-    QProcess process;
-    process.start(QStringLiteral("xdotool"), arguments);
-    const bool done = QTest::qWaitFor([&] { return process.state() == QProcess::NotRunning; }, 5000);
-    QTest::qWait(30);
-    return done && process.exitCode() == 0;
-}
-
-bool moveMouse(const QPoint& at)
-{
-    return mouse({QStringLiteral("mousemove"), QString::number(at.x()), QString::number(at.y())});
+    QStringList command;
+    const auto move = [&](const QPoint& at) {
+        command << QStringLiteral("mousemove") << QString::number(at.x()) << QString::number(at.y())
+                << QStringLiteral("sleep") << QStringLiteral("0.08");
+    };
+    move(from);
+    command << QStringLiteral("mousedown") << QStringLiteral("1") << QStringLiteral("sleep") << QStringLiteral("0.1");
+    for (int step = 1; step <= 8; ++step)
+        move(from + (to - from) * step / 8);
+    command << QStringLiteral("sleep") << QStringLiteral("0.2") << QStringLiteral("mouseup") << QStringLiteral("1");
+    return command;
 }
 
 double totalLength(const document::Drawing& drawing)
@@ -89,14 +91,12 @@ TEST_CASE("a part dragged from the tray onto a pipe splits it, changes the predi
     const QPointF middle = QPointF((t16.x + t31.x) / 2, t16.y) * kModule;
     const QPoint to = view.viewport()->mapToGlobal(view.mapFromScene(middle));
 
-    REQUIRE(moveMouse(from));
-    REQUIRE(mouse({QStringLiteral("mousedown"), QStringLiteral("1")}));
-    for (int step = 1; step <= 8; ++step)
-        REQUIRE(moveMouse(from + (to - from) * step / 8));
-    QTest::qWait(100);
-    REQUIRE(mouse({QStringLiteral("mouseup"), QStringLiteral("1")}));
-    REQUIRE(QTest::qWaitFor([&] { return window.session().drawing().parts.size() == parts + 2; }, 3000));
+    QProcess hand;
+    hand.start(QStringLiteral("xdotool"), dragCommand(from, to));
+    REQUIRE(QTest::qWaitFor([&] { return window.session().drawing().parts.size() == parts + 2; }, 10000));
 
+    REQUIRE(QTest::qWaitFor([&] { return hand.state() == QProcess::NotRunning; }, 5000));
+    CHECK(hand.exitCode() == 0);
     CHECK(window.session().isModified());
     CHECK(totalLength(window.session().drawing()) == Approx(length_m).epsilon(1e-12));
     REQUIRE(waitForAnswer(window.session()));
