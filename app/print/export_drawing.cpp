@@ -95,6 +95,12 @@ QByteArray withTagIds(const QByteArray& svg, const document::Drawing& drawing)
 /// Qt writes a title as it is, "&" and "<" too: put it in here, made safe.
 QByteArray withTitle(QByteArray svg, const std::string& title)
 {
+    for (const auto& [opens, closes] : {std::pair{"<title>", "</title>"}, std::pair{"<desc>", "</desc>"}}) {
+        const qsizetype from = svg.indexOf(opens);
+        const qsizetype to = from < 0 ? -1 : svg.indexOf(closes, from);
+        if (to >= 0)
+            svg.remove(from, to + static_cast<qsizetype>(qstrlen(closes)) - from);
+    }
     const qsizetype root = svg.indexOf("<svg");
     const qsizetype end = root < 0 ? -1 : svg.indexOf('>', root);
     if (end < 0)
