@@ -329,7 +329,7 @@ private:
             } else if (!part.model.paths.empty()) {
                 for (const parts::Port& port : kind.ports) {
                     const int vertex = root(m_ports.at({part.id, std::string(port.id)}));
-                    open = open || m_at[vertex].size() < 2;
+                    open = open || (!port.optional && m_at[vertex].size() == 1);
                 }
             }
             if (open) {
