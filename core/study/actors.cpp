@@ -121,7 +121,8 @@ void Simulation::makeActors()
             const Plant::Chain& chain = m_plant.chains[place.link];
             m_storages.push_back({&part, place.link, place.stretch, !place.reversed,
                                   place.reversed ? chain.to : chain.from, heater::Storage(*model.storage),
-                                  m_case.start_C, m_case.start_C, -1e9, -1e9});
+                                  m_case.start_C, m_case.storedHeater_C.value_or(model.storage->setpoint_C), -1e9,
+                                  -1e9});
             m_field.fillRun(place.link, m_case.storedHeater_C.value_or(model.storage->setpoint_C));
         }
         if (model.controller) {
