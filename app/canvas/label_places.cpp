@@ -28,6 +28,26 @@ Size labelSize(const LabelShape& label)
     return {width + 1, lineHeight(label.size) * static_cast<double>(lines)};
 }
 
+/// A text in short lines; a number stays with its unit.
+QStringList broken(const QString& text, double size)
+{
+    if (text.isEmpty() || !text[0].isLetter())
+        return {text};
+    const QStringList words = text.split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    double widest = 6 * size;
+    for (const auto& word : words)
+        widest = std::max(widest, textWidth(word, size));
+    QStringList lines;
+    for (const auto& word : words) {
+        const QString longer = lines.isEmpty() ? word : lines.back() + QLatin1Char(' ') + word;
+        if (!lines.isEmpty() && textWidth(longer, size) <= widest)
+            lines.back() = longer;
+        else
+            lines << word;
+    }
+    return lines;
+}
+
 /// What a label should keep clear of, with how much it hurts to cover it.
 struct Obstacle {
     QRectF box;
@@ -251,9 +271,8 @@ void placeLabels(const document::Drawing& drawing, const PaintOptions& options, 
         // As it is; else with its words below each other; else, in a crowd, the tag alone.
         LabelShape narrow = label, bare = label;
         narrow.values.clear();
-        for (const auto& value : label.values)  // a number stays with its unit
-            narrow.values +=
-                !value.isEmpty() && value[0].isLetter() ? value.split(QLatin1Char(' ')) : QStringList{value};
+        for (const auto& value : label.values)
+            narrow.values += broken(value, label.size);
         bare.values.clear();
         LabelShape* kept = nullptr;
         double least = 0;
