@@ -351,8 +351,7 @@ void PageLayout::paint(QPainter& painter, int page) const
         m_legend->paint(painter, QPointF(kGap, y));
         y -= kCaption;
         paintLine(painter, QPointF(kGap, y), m_sheet.width() - 2 * kGap,
-                  QStringLiteral("Diagram of the coach's plumbing, not to scale. Real lengths stand beside the pipes."),
-                  small, kQuiet, Qt::AlignRight);
+                  QStringLiteral("Diagram of the coach's plumbing, not to scale."), small, kQuiet, Qt::AlignRight);
     }
     for (const Placed& placed : m_placed)
         if (placed.page == page)
