@@ -18,7 +18,7 @@ namespace tapward::app::print {
 namespace {
 
 constexpr double kBorder = kModule;          // canvas units round the drawing
-constexpr double kLegendScale = 1 / kPoint;  // the legend is laid out in tenths; here one point is one unit
+constexpr double kLegendScale = 1.3 / kPoint;  // the legend is laid out in tenths of a point; letters as the labels
 constexpr double kMostPixels = 120e6;
 
 const Problem kNothing{"There is nothing to export: the drawing is empty.", "Draw a part first.", {}};
