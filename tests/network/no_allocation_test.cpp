@@ -1,30 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A solve must not allocate: it runs in the time loop, thousands of times a case.
 
-#include <atomic>
-#include <cstdlib>
 #include <memory>
-#include <new>
 #include <vector>
 
 #include "network/network.h"
 #include "support/catch.h"
-
-namespace {
-std::atomic<long> allocations{0};
-}
-
-void* operator new(std::size_t size)
-{
-    ++allocations;
-    if (void* memory = std::malloc(size ? size : 1))
-        return memory;
-    throw std::bad_alloc();
-}
-void operator delete(void* memory) noexcept { std::free(memory); }
-void operator delete(void* memory, std::size_t) noexcept { std::free(memory); }
+#include "support/count_allocations.h"
 
 using namespace tapward::network;
+using tapward::tests::allocations;
 
 TEST_CASE("A solve makes no allocation, from rest, warm, or with a valve thrown", "[network]")
 {

@@ -1,37 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <cstdlib>
-#include <new>
 #include <vector>
 
 #include "support/catch.h"
+#include "support/count_allocations.h"
 #include "thermal/run.h"
 
 using namespace tapward::thermal;
-
-// This program's memory goes through here, so that a step can be seen to ask for none.
-namespace {
-std::size_t asked = 0;
-}
-
-// g++ 12 does not see that this program's own new and delete belong together.
-#pragma GCC diagnostic ignored "-Wpragmas"
-#pragma GCC diagnostic ignored "-Wmismatched-new-delete"
-
-void* operator new(std::size_t size)
-{
-    ++asked;
-    if (void* memory = std::malloc(size == 0 ? 1 : size))
-        return memory;
-    throw std::bad_alloc();
-}
-void* operator new(std::size_t size, const std::nothrow_t&) noexcept
-{
-    ++asked;
-    return std::malloc(size == 0 ? 1 : size);
-}
-void operator delete(void* memory, const std::nothrow_t&) noexcept { std::free(memory); }
-void operator delete(void* memory) noexcept { std::free(memory); }
-void operator delete(void* memory, std::size_t) noexcept { std::free(memory); }
+using tapward::tests::allocations;
 
 TEST_CASE("a step asks for no memory, whatever the water does", "[field]")
 {
@@ -48,7 +23,7 @@ TEST_CASE("a step asks for no memory, whatever the water does", "[field]")
     field.prepare();
     field.fill(20);
     std::vector<double> flow{4e-5, 2e-5, 2e-5, 2e-5};
-    const std::size_t before = asked;
+    const long before = allocations;
     for (int k = 0; k < 200; ++k) {
         field.setSource(heater, 1, k % 7 * 1000.0);
         field.setAmbient(heater, 0, 20 + k % 5);
@@ -57,6 +32,6 @@ TEST_CASE("a step asks for no memory, whatever the water does", "[field]")
             q = k % 50 == 49 ? 0 : k % 60 == 59 ? -q * 40 : q * 1.001;
         field.step(0.1 + 0.05 * (k % 11), flow);
     }
-    CHECK(asked == before);
+    CHECK(allocations == before);
     CHECK(field.outletTemperature(heater) > 15);
 }
