@@ -57,6 +57,10 @@ QString quantityName(Quantity quantity)
         return tr("Heat");
     case Quantity::ElectricPower:
         return tr("Electric power");
+    case Quantity::Energy:
+        return tr("Heat energy");
+    case Quantity::ElectricEnergy:
+        return tr("Electric energy");
     case Quantity::Time:
         return tr("Time");
     case Quantity::Mass:

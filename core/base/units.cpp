@@ -2,12 +2,7 @@
 #include "base/units.h"
 
 #include <array>
-#include <cctype>
-#include <charconv>
 #include <cmath>
-#include <optional>
-#include <utility>
-#include <vector>
 
 #include <fmt/format.h>
 
@@ -21,412 +16,51 @@ constexpr double kLitre = 1e-3;
 const double kCv = us::kGpm / std::sqrt(us::kPsi);
 const double kKv = 1.0 / kHour / std::sqrt(1e5);
 
-struct Symbol {
-    std::string_view text;
-    double scale;   ///< SI per unit
-    double offset;  ///< SI = shown * scale + offset
+struct Row {
+    Quantity quantity;
+    std::string_view si;
+    DisplayUnit us, metric;
 };
 
-/// Every unit a person may type for a quantity; the first ones are not special.
-std::vector<Symbol> typedUnits(Quantity quantity)
-{
-    switch (quantity) {
-    case Quantity::Length:
-    case Quantity::Bore:
-    case Quantity::Head:
-    case Quantity::Altitude:
-        return {{"ft", us::kFoot, 0}, {"feet", us::kFoot, 0}, {"foot", us::kFoot, 0}, {"'", us::kFoot, 0},
-                {"in", us::kInch, 0}, {"inch", us::kInch, 0}, {"\"", us::kInch, 0},   {"m", 1, 0},
-                {"cm", 0.01, 0},      {"mm", 0.001, 0}};
-    case Quantity::Volume:
-        return {{"gal", us::kGallon, 0},
-                {"qt", us::kGallon / 4, 0},
-                {"L", kLitre, 0},
-                {"l", kLitre, 0},
-                {"mL", 1e-6, 0},
-                {"ml", 1e-6, 0},
-                {"m3", 1, 0},
-                {"m³", 1, 0},
-                {"oz", us::kGallon / 128, 0}};
-    case Quantity::Flow:
-        return {{"gpm", us::kGpm, 0},
-                {"gal/min", us::kGpm, 0},
-                {"L/min", kLitre / kMinute, 0},
-                {"l/min", kLitre / kMinute, 0},
-                {"lpm", kLitre / kMinute, 0},
-                {"L/s", kLitre, 0},
-                {"m3/s", 1, 0},
-                {"m³/s", 1, 0},
-                {"m3/h", 1 / kHour, 0},
-                {"gph", us::kGallon / kHour, 0}};
-    case Quantity::Pressure:
-        return {{"psi", us::kPsi, 0}, {"kPa", 1e3, 0},  {"Pa", 1, 0},
-                {"bar", 1e5, 0},      {"mbar", 100, 0}, {"MPa", 1e6, 0}};
-    case Quantity::Temperature:
-        return {{"°F", 1 / 1.8, -32 / 1.8},
-                {"F", 1 / 1.8, -32 / 1.8},
-                {"f", 1 / 1.8, -32 / 1.8},
-                {"°C", 1, 0},
-                {"C", 1, 0},
-                {"c", 1, 0},
-                {"K", 1, -273.15}};
-    case Quantity::TemperatureDifference:
-        return {{"°F", 1 / 1.8, 0}, {"F", 1 / 1.8, 0}, {"°C", 1, 0}, {"C", 1, 0}, {"K", 1, 0}};
-    case Quantity::Power:
-        return {{"BTU/h", us::kBtuPerHour, 0},
-                {"Btu/h", us::kBtuPerHour, 0},
-                {"btu/h", us::kBtuPerHour, 0},
-                {"kW", 1e3, 0},
-                {"W", 1, 0}};
-    case Quantity::ElectricPower:
-        return {{"W", 1, 0}, {"kW", 1e3, 0}};
-    case Quantity::Time:
-        return {{"s", 1, 0}, {"sec", 1, 0}, {"min", kMinute, 0}, {"h", kHour, 0}, {"ms", 1e-3, 0}};
-    case Quantity::Mass:
-        return {{"lb", us::kPound, 0}, {"kg", 1, 0}, {"g", 1e-3, 0}, {"oz", us::kPound / 16, 0}};
-    case Quantity::Voltage:
-        return {{"V", 1, 0}, {"mV", 1e-3, 0}};
-    case Quantity::Current:
-        return {{"A", 1, 0}, {"mA", 1e-3, 0}};
-    case Quantity::Resistance:
-        return {{"ohm", 1, 0}, {"Ω", 1, 0}, {"mohm", 1e-3, 0}};
-    case Quantity::Charge:
-        return {{"Ah", kHour, 0}};
-    case Quantity::FlowCoefficient:
-        return {{"Cv", kCv, 0}, {"Kv", kKv, 0}};
-    case Quantity::Conductivity:
-        return {{"W/mK", 1, 0}, {"W/(m K)", 1, 0}};
-    case Quantity::Speed:
-        return {{"ft/s", us::kFoot, 0}, {"m/s", 1, 0}};
-    case Quantity::Percent:
-        return {{"%", 0.01, 0}};
-    case Quantity::None:
-    case Quantity::Money:
-        return {};
-    }
-    return {};
-}
-
-/// Recursive descent over sums of products; a measure is one or more "number unit" written side by side.
-class Reader {
-public:
-    Reader(std::string_view text, Quantity quantity, UnitSystem units)
-        : m_text(text), m_units(typedUnits(quantity)), m_bare(displayUnit(quantity, units))
-    {
-    }
-
-    tl::expected<double, UnitError> read()
-    {
-        const auto value = sum();
-        skipSpace();
-        if (!m_error.empty()) {
-            return tl::unexpected(UnitError{m_error});
-        }
-        if (m_at != m_text.size()) {
-            return tl::unexpected(UnitError{fmt::format("'{}' was not understood.", m_text.substr(m_at))});
-        }
-        // A bare number means the unit that is shown.
-        const double si = value.hasUnit ? value.number : (value.number - m_bare.offset) / m_bare.scale;
-        if (!std::isfinite(si)) {
-            return tl::unexpected(UnitError{"The result is not a number."});
-        }
-        return si;
-    }
-
-private:
-    struct Term {
-        double number = 0;
-        bool hasUnit = false;
-    };
-
-    Term sum()
-    {
-        Term left = product();
-        for (;;) {
-            skipSpace();
-            if (m_at >= m_text.size() || (m_text[m_at] != '+' && m_text[m_at] != '-')) {
-                return left;
-            }
-            const char sign = m_text[m_at++];
-            const Term right = product();
-            if (left.hasUnit != right.hasUnit) {
-                fail("Give every term a unit, or none.");
-            }
-            left.number += sign == '+' ? right.number : -right.number;
-        }
-    }
-
-    Term product()
-    {
-        Term left = factor();
-        for (;;) {
-            skipSpace();
-            if (m_at >= m_text.size() || (m_text[m_at] != '*' && m_text[m_at] != '/')) {
-                return left;
-            }
-            const char sign = m_text[m_at++];
-            // What stands under a fraction is a plain number: in "1/2 in" the unit belongs to the whole.
-            const Term right = sign == '/' ? divisor() : factor();
-            if (sign == '*') {
-                if (left.hasUnit && right.hasUnit) {
-                    fail("Two measures cannot be multiplied.");
-                }
-                left.number *= right.number;
-            } else {
-                if (right.hasUnit) {
-                    fail("A measure cannot be divided by.");
-                }
-                left.number /= right.number;
-            }
-            // "1/2 in" or "1/2": a unit behind the fraction belongs to the whole of it.
-            left.hasUnit = left.hasUnit || right.hasUnit;
-            if (sign == '/' && !left.hasUnit) {
-                if (const Symbol* unit = unitHere()) {
-                    left.number = left.number * unit->scale + unit->offset;
-                    left.hasUnit = true;
-                }
-            }
-        }
-    }
-
-    Term divisor()
-    {
-        skipSpace();
-        if (m_at < m_text.size() && m_text[m_at] == '(') {
-            return factor();
-        }
-        const auto number = numberHere();
-        if (!number) {
-            fail("A number is missing.");
-        }
-        return {number.value_or(1), false};
-    }
-
-    Term factor()
-    {
-        skipSpace();
-        if (++m_depth > 40) {
-            fail("Too many brackets.");
-            return {};
-        }
-        Term term;
-        if (m_at < m_text.size() && m_text[m_at] == '(') {
-            ++m_at;
-            term = sum();
-            skipSpace();
-            if (m_at < m_text.size() && m_text[m_at] == ')') {
-                ++m_at;
-            } else {
-                fail("A closing bracket is missing.");
-            }
-            if (!term.hasUnit) {
-                takeUnit(term);
-            }
-        } else if (m_at < m_text.size() && (m_text[m_at] == '-' || m_text[m_at] == '+')) {
-            const bool minus = m_text[m_at++] == '-';
-            // The sign belongs to the number, before its unit: -5 °F is not -(5 °F).
-            const auto number = numberHere();
-            if (!number) {
-                fail("A number is missing.");
-            } else {
-                term.number = minus ? -*number : *number;
-                takeUnit(term);
-            }
-        } else {
-            term = measure();
-        }
-        --m_depth;
-        return term;
-    }
-
-    /// "5", "5 ft", "2 ft 3 in", "1 1/2 in"
-    Term measure()
-    {
-        const auto first = numberHere();
-        if (!first) {
-            fail("A number is missing.");
-            return {};
-        }
-        Term term{*first, false};
-        if (const auto fraction = fractionHere()) {
-            term.number += *fraction;
-        }
-        takeUnit(term);
-        while (term.hasUnit && m_error.empty()) {
-            const std::size_t back = m_at;
-            const auto next = numberHere();
-            if (!next) {
-                m_at = back;
-                break;
-            }
-            Term more{*next, false};
-            if (const auto fraction = fractionHere()) {
-                more.number += *fraction;
-            }
-            takeUnit(more);
-            if (!more.hasUnit) {
-                m_at = back;
-                break;
-            }
-            term.number += more.number;
-        }
-        return term;
-    }
-
-    /// After "1": the " 1/2" of "1 1/2 in".
-    std::optional<double> fractionHere()
-    {
-        const std::size_t back = m_at;
-        if (m_at < m_text.size() && m_text[m_at] == ' ') {
-            if (const auto over = numberHere()) {
-                skipSpace();
-                if (m_at < m_text.size() && m_text[m_at] == '/') {
-                    ++m_at;
-                    const auto under = numberHere();
-                    if (under && *under != 0) {
-                        return *over / *under;
-                    }
-                }
-            }
-        }
-        m_at = back;
-        return std::nullopt;
-    }
-
-    std::optional<double> numberHere()
-    {
-        skipSpace();
-        std::string digits;
-        std::size_t end = m_at;
-        bool point = false;
-        while (end < m_text.size()) {
-            const char c = m_text[end];
-            if (std::isdigit(static_cast<unsigned char>(c))) {
-                digits += c;
-            } else if ((c == '.' || c == ',') && !point) {
-                digits += '.';
-                point = true;
-            } else if ((c == 'e' || c == 'E') && !digits.empty() && end + 1 < m_text.size()
-                       && (std::isdigit(static_cast<unsigned char>(m_text[end + 1]))
-                           || ((m_text[end + 1] == '-' || m_text[end + 1] == '+') && end + 2 < m_text.size()
-                               && std::isdigit(static_cast<unsigned char>(m_text[end + 2]))))) {
-                digits += c;
-                digits += m_text[++end];
-            } else {
-                break;
-            }
-            ++end;
-        }
-        double value = 0;
-        const auto [stop, error] = std::from_chars(digits.data(), digits.data() + digits.size(), value);
-        if (digits.empty() || error != std::errc() || stop != digits.data() + digits.size()) {
-            return std::nullopt;
-        }
-        m_at = end;
-        return value;
-    }
-
-    const Symbol* unitHere()
-    {
-        skipSpace();
-        const Symbol* best = nullptr;
-        for (const Symbol& unit : m_units) {
-            if (m_text.substr(m_at, unit.text.size()) == unit.text && (!best || unit.text.size() > best->text.size())) {
-                best = &unit;
-            }
-        }
-        if (best) {
-            m_at += best->text.size();
-        }
-        return best;
-    }
-
-    void takeUnit(Term& term)
-    {
-        if (const Symbol* unit = unitHere()) {
-            term.number = term.number * unit->scale + unit->offset;
-            term.hasUnit = true;
-        }
-    }
-
-    void skipSpace()
-    {
-        while (m_at < m_text.size() && (m_text[m_at] == ' ' || m_text[m_at] == '\t')) {
-            ++m_at;
-        }
-    }
-
-    void fail(std::string why)
-    {
-        if (m_error.empty()) {
-            m_error = std::move(why);
-        }
-        m_at = m_text.size();
-    }
-
-    std::string_view m_text;
-    std::vector<Symbol> m_units;
-    DisplayUnit m_bare;
-    std::size_t m_at = 0;
-    int m_depth = 0;
-    std::string m_error;
+/// One row a quantity, in the order of the enumeration.
+const std::array kRows{
+    Row{Quantity::None, "", {"", 1, 0, 3}, {"", 1, 0, 3}},
+    Row{Quantity::Percent, "", {"%", 100, 0, 0}, {"%", 100, 0, 0}},
+    Row{Quantity::Length, "m", {"ft", 1 / us::kFoot, 0, 1}, {"m", 1, 0, 2}},
+    Row{Quantity::Bore, "m", {"in", 1 / us::kInch, 0, 3}, {"mm", 1e3, 0, 1}},
+    Row{Quantity::Volume, "m3", {"gal", 1 / us::kGallon, 0, 2}, {"L", 1e3, 0, 2}},
+    Row{Quantity::Flow, "m3/s", {"gpm", 1 / us::kGpm, 0, 2}, {"L/min", kMinute / kLitre, 0, 2}},
+    Row{Quantity::Pressure, "Pa", {"psi", 1 / us::kPsi, 0, 1}, {"kPa", 1e-3, 0, 1}},
+    Row{Quantity::Head, "m", {"ft", 1 / us::kFoot, 0, 1}, {"m", 1, 0, 2}},
+    Row{Quantity::Temperature, "degC", {"°F", 1.8, 32, 0}, {"°C", 1, 0, 1}},
+    Row{Quantity::TemperatureDifference, "K", {"°F", 1.8, 0, 1}, {"K", 1, 0, 1}},
+    Row{Quantity::Power, "W", {"BTU/h", 1 / us::kBtuPerHour, 0, 0}, {"kW", 1e-3, 0, 2}},
+    Row{Quantity::ElectricPower, "W", {"W", 1, 0, 1}, {"W", 1, 0, 1}},
+    Row{Quantity::Energy, "J", {"BTU", 1 / (us::kBtuPerHour * kHour), 0, 0}, {"MJ", 1e-6, 0, 2}},
+    Row{Quantity::ElectricEnergy, "J", {"Wh", 1 / kHour, 0, 2}, {"Wh", 1 / kHour, 0, 2}},
+    Row{Quantity::Time, "s", {"s", 1, 0, 0}, {"s", 1, 0, 0}},
+    Row{Quantity::Mass, "kg", {"lb", 1 / us::kPound, 0, 1}, {"kg", 1, 0, 2}},
+    Row{Quantity::Voltage, "V", {"V", 1, 0, 1}, {"V", 1, 0, 1}},
+    Row{Quantity::Current, "A", {"A", 1, 0, 2}, {"A", 1, 0, 2}},
+    Row{Quantity::Resistance, "ohm", {"ohm", 1, 0, 3}, {"ohm", 1, 0, 3}},
+    Row{Quantity::Charge, "C", {"Ah", 1 / kHour, 0, 1}, {"Ah", 1 / kHour, 0, 1}},
+    Row{Quantity::FlowCoefficient, "m3/s/Pa^0.5", {"Cv", 1 / kCv, 0, 2}, {"Kv", 1 / kKv, 0, 2}},
+    Row{Quantity::Conductivity, "W/(m K)", {"W/mK", 1, 0, 3}, {"W/mK", 1, 0, 3}},
+    Row{Quantity::Speed, "m/s", {"ft/s", 1 / us::kFoot, 0, 1}, {"m/s", 1, 0, 2}},
+    Row{Quantity::Money, "", {"", 1, 0, 2}, {"", 1, 0, 2}},
+    Row{Quantity::Altitude, "m", {"ft", 1 / us::kFoot, 0, 0}, {"m", 1, 0, 0}},
 };
+
+const Row& row(Quantity quantity) { return kRows[static_cast<std::size_t>(quantity)]; }
 
 }  // namespace
 
 DisplayUnit displayUnit(Quantity quantity, UnitSystem units)
 {
-    const bool american = units == UnitSystem::Us;
-    switch (quantity) {
-    case Quantity::None:
-        return {"", 1, 0, 3};
-    case Quantity::Percent:
-        return {"%", 100, 0, 0};
-    case Quantity::Length:
-        return american ? DisplayUnit{"ft", 1 / us::kFoot, 0, 1} : DisplayUnit{"m", 1, 0, 2};
-    case Quantity::Bore:
-        return american ? DisplayUnit{"in", 1 / us::kInch, 0, 3} : DisplayUnit{"mm", 1e3, 0, 1};
-    case Quantity::Volume:
-        return american ? DisplayUnit{"gal", 1 / us::kGallon, 0, 2} : DisplayUnit{"L", 1e3, 0, 2};
-    case Quantity::Flow:
-        return american ? DisplayUnit{"gpm", 1 / us::kGpm, 0, 2} : DisplayUnit{"L/min", kMinute / kLitre, 0, 2};
-    case Quantity::Pressure:
-        return american ? DisplayUnit{"psi", 1 / us::kPsi, 0, 1} : DisplayUnit{"kPa", 1e-3, 0, 1};
-    case Quantity::Head:
-        return american ? DisplayUnit{"ft", 1 / us::kFoot, 0, 1} : DisplayUnit{"m", 1, 0, 2};
-    case Quantity::Temperature:
-        return american ? DisplayUnit{"°F", 1.8, 32, 0} : DisplayUnit{"°C", 1, 0, 1};
-    case Quantity::TemperatureDifference:
-        return american ? DisplayUnit{"°F", 1.8, 0, 1} : DisplayUnit{"K", 1, 0, 1};
-    case Quantity::Power:
-        return american ? DisplayUnit{"BTU/h", 1 / us::kBtuPerHour, 0, 0} : DisplayUnit{"kW", 1e-3, 0, 2};
-    case Quantity::ElectricPower:
-        return {"W", 1, 0, 1};
-    case Quantity::Time:
-        return {"s", 1, 0, 0};
-    case Quantity::Mass:
-        return american ? DisplayUnit{"lb", 1 / us::kPound, 0, 1} : DisplayUnit{"kg", 1, 0, 2};
-    case Quantity::Voltage:
-        return {"V", 1, 0, 1};
-    case Quantity::Current:
-        return {"A", 1, 0, 2};
-    case Quantity::Resistance:
-        return {"ohm", 1, 0, 3};
-    case Quantity::Charge:
-        return {"Ah", 1 / kHour, 0, 1};
-    case Quantity::FlowCoefficient:
-        return american ? DisplayUnit{"Cv", 1 / kCv, 0, 2} : DisplayUnit{"Kv", 1 / kKv, 0, 2};
-    case Quantity::Conductivity:
-        return {"W/mK", 1, 0, 3};
-    case Quantity::Speed:
-        return american ? DisplayUnit{"ft/s", 1 / us::kFoot, 0, 1} : DisplayUnit{"m/s", 1, 0, 2};
-    case Quantity::Money:
-        return {"", 1, 0, 2};
-    case Quantity::Altitude:
-        return american ? DisplayUnit{"ft", 1 / us::kFoot, 0, 0} : DisplayUnit{"m", 1, 0, 0};
-    }
-    return {};
+    return units == UnitSystem::Us ? row(quantity).us : row(quantity).metric;
 }
+
+std::string_view siSymbol(Quantity quantity) { return row(quantity).si; }
 
 double toDisplay(Measure measure, UnitSystem units)
 {
@@ -438,53 +72,6 @@ double fromDisplay(double shown, Quantity quantity, UnitSystem units)
 {
     const DisplayUnit unit = displayUnit(quantity, units);
     return (shown - unit.offset) / unit.scale;
-}
-
-std::string_view siSymbol(Quantity quantity)
-{
-    switch (quantity) {
-    case Quantity::None:
-    case Quantity::Percent:
-    case Quantity::Money:
-        return "";
-    case Quantity::Length:
-    case Quantity::Bore:
-    case Quantity::Head:
-    case Quantity::Altitude:
-        return "m";
-    case Quantity::Volume:
-        return "m3";
-    case Quantity::Flow:
-        return "m3/s";
-    case Quantity::Pressure:
-        return "Pa";
-    case Quantity::Temperature:
-        return "degC";
-    case Quantity::TemperatureDifference:
-        return "K";
-    case Quantity::Power:
-    case Quantity::ElectricPower:
-        return "W";
-    case Quantity::Time:
-        return "s";
-    case Quantity::Mass:
-        return "kg";
-    case Quantity::Voltage:
-        return "V";
-    case Quantity::Current:
-        return "A";
-    case Quantity::Resistance:
-        return "ohm";
-    case Quantity::Charge:
-        return "C";
-    case Quantity::FlowCoefficient:
-        return "m3/s/Pa^0.5";
-    case Quantity::Conductivity:
-        return "W/(m K)";
-    case Quantity::Speed:
-        return "m/s";
-    }
-    return "";
 }
 
 std::string showNumber(Measure measure, UnitSystem units)
@@ -519,17 +106,6 @@ std::string show(Measure measure, UnitSystem units)
         text += unit.symbol;
     }
     return text;
-}
-
-tl::expected<double, UnitError> parseMeasure(std::string_view typed, Quantity quantity, UnitSystem units)
-{
-    if (typed.size() > 200) {
-        return tl::unexpected(UnitError{"The text is too long."});
-    }
-    if (typed.find_first_not_of(" \t") == std::string_view::npos) {
-        return tl::unexpected(UnitError{"Nothing was typed."});
-    }
-    return Reader(typed, quantity, units).read();
 }
 
 }  // namespace tapward

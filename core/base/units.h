@@ -23,6 +23,8 @@ enum class Quantity {
     TemperatureDifference,  ///< K; °F or K, no 32
     Power,                  ///< W; BTU/h or kW
     ElectricPower,          ///< W; W
+    Energy,                 ///< J, heat; BTU or MJ
+    ElectricEnergy,         ///< J; Wh
     Time,                   ///< s; s
     Mass,                   ///< kg; lb or kg
     Voltage,                ///< V

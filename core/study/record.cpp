@@ -559,7 +559,7 @@ void Simulation::finish()
         gas += heater.control.gasEnergy_J();
     }
     if (!m_heaters.empty()) {
-        addScalar("gas_energy", "Gas burned", Quantity::None, gas / 1e6, {}, Message("Megajoules of gas input."));
+        addScalar("gas_energy", "Gas burned", Quantity::Energy, gas, {}, Message("Input to the burner, over the case."));
     }
 
     addScalar("mass_residual", "Largest mass residual at a join, kg/s", Quantity::None, m_massResidual, {});
