@@ -3,6 +3,7 @@
 
 #include "network/fittings.h"
 #include "parts/tubing.h"
+#include "parts/wire_gauge.h"
 
 namespace tapward::parts {
 
@@ -144,6 +145,38 @@ Field controllerField()
             .source = "the wiring",
             .refKinds = "controller",
             .help = "Empty: the only controller in the drawing."};
+}
+
+Field wireLengthField(std::string_view help)
+{
+    return {.key = "wire_length_m",
+            .label = "Wire, one way",
+            .quantity = Quantity::Length,
+            .most = 100,
+            .initial = 0.0,
+            .source = "measure from battery to part; 0 means not known",
+            .help = help.empty() ? "The current runs out and back, so twice this counts." : help};
+}
+
+Field wireGaugeField(std::string_view initial)
+{
+    return {.key = "wire_gauge",
+            .label = "Wire gauge",
+            .type = FieldType::Choice,
+            .initial = std::string(initial),
+            .source = kCommonPractice,
+            .choices = wireGaugeChoices()};
+}
+
+Field fuseField(std::string_view help)
+{
+    return {.key = "fuse",
+            .label = "Fused by",
+            .type = FieldType::PartRef,
+            .initial = std::string{},
+            .source = "the wiring",
+            .refKinds = "fuse",
+            .help = help};
 }
 
 Field drinkingField(bool initial)

@@ -25,6 +25,10 @@ Field tubeField(std::string_view initial);                          ///< "tube"
 Field fittingsField();                                              ///< "fittings": how tube ends are joined
 Field bayField();                                                   ///< "bay_C"
 Field controllerField();                                            ///< "controller"
+/// "wire_length_m" and "wire_gauge" of a load's own wire, battery to load, and "fuse", the branch it hangs on.
+Field wireLengthField(std::string_view help = {});
+Field wireGaugeField(std::string_view initial);
+Field fuseField(std::string_view help);
 Field drinkingField(bool initial);       ///< "drinking": somebody drinks from this tap
 
 /// "inlet" left, "outlet" right: a part in a line, 4 x 4 modules.

@@ -79,7 +79,8 @@ int Simulation::controllerOf(const std::string& partId) const
 
 void Simulation::makeActors()
 {
-    m_volts = batteryVolts(m_plant);
+    m_power = batterySupply(m_plant);
+    m_wiring = WiringNet(m_plant);
     bool city = false, pumpSupply = false;
     for (const PlantPart& part : m_plant.parts) {
         const parts::PartModel& model = part.model;
@@ -176,6 +177,8 @@ void Simulation::makeActors()
         pump.controller = controllerOf(pump.part->model.circulator->controller);
     }
 
+    solveWiring();
+
     m_supply = city ? ActionKind::UseCity : (pumpSupply ? ActionKind::UsePump : ActionKind::UseNothing);
     setAtRest(m_plant, m_network);
     double start_Pa = m_demandPump ? m_demandPump->model.supply->cutOut_Pa : 3e5;
@@ -219,7 +222,48 @@ double Simulation::volts() const
     if (m_powerCut) {
         return 0;
     }
-    return std::isfinite(m_lowVolts) ? m_lowVolts : m_volts;
+    return m_wiring.posts_V();
+}
+
+double Simulation::voltsAt(const PlantPart& part) const
+{
+    const int load = m_powerCut ? -1 : m_wiring.indexOf(part.id);
+    return load < 0 ? volts() : m_wiring.volts(load);
+}
+
+void Simulation::solveWiring()
+{
+    for (std::size_t i = 0; i < m_wiring.loads().size(); ++i) {
+        const Load& load = m_wiring.loads()[i];
+        WiringNet::Draw& draw = m_wiring.draws()[i];
+        draw.on = false;
+        switch (load.kind) {
+        case Load::Kind::Circulator:
+            for (const PumpActor& pump : m_pumps) {
+                if (pump.part->id == load.part) {
+                    draw.on = pump.on && pump.share > 0;
+                    draw.flow_m3s = flowOf(*pump.part);
+                }
+            }
+            break;
+        case Load::Kind::Valve:
+            for (const ValveActor& valve : m_valves) {
+                draw.on = draw.on || (valve.part->id == load.part && valve.moves);
+            }
+            break;
+        case Load::Kind::Controller:
+            for (const ControlActor& actor : m_controls) {
+                draw.on = draw.on || (actor.part->id == load.part && actor.control.state() != control::RunState::Idle);
+            }
+            break;
+        case Load::Kind::Heater:
+            for (const HeaterActor& heater : m_heaters) {
+                draw.on = draw.on || (heater.part->id == load.part && heater.control.fanRuns());
+            }
+            break;
+        }
+    }
+    m_wiring.solve(std::isfinite(m_lowVolts) ? Supply{m_lowVolts, 0} : m_power);
 }
 
 double Simulation::flowOf(const PlantPart& part, int path) const
@@ -326,7 +370,8 @@ void Simulation::applyAction(const document::Action& action)
                  document::kNoPart);
         return;
     case ActionKind::SetVoltage:
-        m_volts = action.value;
+        m_power = {action.value, 0};  // read at the posts
+        solveWiring();
         addEvent("voltage", Message("Battery at {0}.", {Measure{action.value, Quantity::Voltage}}), document::kNoPart);
         return;
     case ActionKind::StartFault:
@@ -441,6 +486,7 @@ void Simulation::applyFault(const document::Action& action, bool begins)
         break;
     case LowVoltage:
         m_lowVolts = begins ? fault->amount : kNan;
+        solveWiring();
         break;
     case NotSimulated:
         addEvent("fault_not_run", Message("This fault is listed but not run."), part->id, Event::Weight::Caution);
@@ -527,7 +573,7 @@ void Simulation::press(std::size_t index)
 
 void Simulation::moveActors(double dt_s)
 {
-    const double v = volts();
+    solveWiring();
     for (ValveActor& valve : m_valves) {
         const parts::MotorValveModel& model = *valve.part->model.motorValve;
         const bool rest = model.restOpening > 0.5;
@@ -539,7 +585,7 @@ void Simulation::moveActors(double dt_s)
         }
         valve.commanded = open;
         double goal = open ? 1.0 : 0.0;
-        if (v < model.minimumVolts) {
+        if (voltsAt(*valve.part) < model.minimumVolts) {
             using OnPowerLoss = parts::MotorValveModel::OnPowerLoss;
             goal = model.onPowerLoss == OnPowerLoss::Opens    ? 1.0
                    : model.onPowerLoss == OnPowerLoss::Closes ? 0.0
@@ -548,6 +594,7 @@ void Simulation::moveActors(double dt_s)
         if (valve.held >= 0) {
             goal = valve.held;
         }
+        valve.moves = valve.position != goal && valve.held < 0;
         if (valve.position != goal) {
             const double move = dt_s / std::max(model.travel_s * valve.slowness, 1e-3);
             valve.position = valve.held >= 0         ? goal
@@ -561,12 +608,24 @@ void Simulation::moveActors(double dt_s)
         }
     }
     for (PumpActor& pump : m_pumps) {
-        const parts::CirculatorModel& model = *pump.part->model.circulator;
         bool on = pump.welded;
         if (pump.controller >= 0) {
             on = on || m_controls[pump.controller].control.pumpsCommandedOn() || m_controls[pump.controller].welded;
         }
-        pump.target = on ? circulatorSpeed(model, v) * pump.share : 0;
+        if (on != pump.on) {
+            pump.on = on;
+            solveWiring();
+        }
+        pump.target = 0;
+    }
+    for (PumpActor& pump : m_pumps) {
+        const parts::CirculatorModel& model = *pump.part->model.circulator;
+        if (const int load = m_wiring.indexOf(pump.part->id); pump.on && load >= 0 && !m_powerCut) {
+            pump.target = m_wiring.speed(load) * pump.share;
+            if (std::abs(pump.target - pump.speed) < 1e-6) {
+                pump.target = pump.speed;  // current that follows the flow never quite settles
+            }
+        }
         if (pump.speed != pump.target) {
             const double move = dt_s / std::max(model.spinUp_s, 1e-3);
             pump.speed = pump.speed < pump.target ? std::min(pump.target, pump.speed + move)
@@ -731,7 +790,8 @@ void Simulation::advanceHeaters(double dt_s)
         }
         heater.hottestOutlet_C = std::max(heater.hottestOutlet_C, r.outlet);
         const double body = heater.stretch >= 0 ? m_field.bodyTemperature(heater.link, heater.stretch) : r.outlet;
-        const heater::TanklessInputs inputs{std::max(0.0, r.flow), r.inlet, r.outlet, body, volts(), heater.gasFails};
+        const heater::TanklessInputs inputs{std::max(0.0, r.flow), r.inlet,        r.outlet, body,
+                                            voltsAt(*heater.part), heater.gasFails};
         double at = m_time - dt_s;
         for (int guard = 0; guard < 16 && at < m_time - 1e-12; ++guard) {
             const auto change = heater.control.advance(at, m_time - at, inputs);

@@ -35,6 +35,7 @@ struct ValveActor {  ///< motorized
     bool commanded = false;
     double held = -1;
     double slowness = 1;
+    bool moves = false;   ///< its motor draws
     int controller = -1;
 };
 
@@ -42,6 +43,7 @@ struct PumpActor {  ///< circulator
     const PlantPart* part;
     double speed = 0, target = 0;
     double share = 1;     ///< fault: of its speed
+    bool on = false;      ///< switched on
     bool welded = false;  ///< fault: runs always
     int controller = -1;
 };

@@ -6,6 +6,7 @@
 #include <deque>
 #include <queue>
 
+#include "study/head_budget.h"
 #include "water/water.h"
 
 namespace tapward::study {
@@ -229,6 +230,18 @@ PartId nearestOutlet(const Plant& plant, int junction)
     return best;
 }
 
+bool pumpStandsStill(const network::Network& network, const PlantPart& pump)
+{
+    const Place& place = pump.places[0];
+    for (int e = 0; e < place.elementCount; ++e) {
+        const auto* law = std::get_if<network::PumpLaw>(&network.elements(place.link)[place.firstElement + e].law);
+        if (law && law->speed > 0) {
+            return false;
+        }
+    }
+    return true;
+}
+
 void setWater(network::Network& network, double celsius)
 {
     const water::Properties properties = water::at(celsius);
@@ -241,25 +254,6 @@ void setWater(network::Network& network, double celsius)
 }
 
 }  // namespace
-
-double batteryVolts(const Plant& plant)
-{
-    for (const PlantPart& part : plant.parts) {
-        if (part.model.battery) {
-            return part.model.battery->volts;
-        }
-    }
-    return 12.6;  // a rested, full lead battery: common practice, no published source
-}
-
-double circulatorSpeed(const parts::CirculatorModel& pump, double volts)
-{
-    const double atPump = std::min(volts, pump.maximumVolts) - pump.current_A * pump.wireResistance_ohm;
-    if (atPump < pump.minimumVolts) {
-        return 0;
-    }
-    return atPump / pump.ratedVolts;
-}
 
 void setAtRest(const Plant& plant, network::Network& network)
 {
@@ -301,19 +295,67 @@ void setAtRest(const Plant& plant, network::Network& network)
     }
 }
 
-void setLoopRunning(const Plant& plant, network::Network& network, double volts)
+const network::Solution& runLoop(const Plant& plant, network::Network& network, const Supply& supply)
 {
+    WiringNet wiring(plant);
+    bool followsFlow = false;
+    for (std::size_t i = 0; i < wiring.loads().size(); ++i) {
+        const Load& load = wiring.loads()[i];
+        wiring.draws()[i].on = load.kind != Load::Kind::Valve;  // a valve draws while it moves only
+        followsFlow = followsFlow || (load.kind == Load::Kind::Circulator && load.noFlow_A > 0);
+    }
     for (const PlantPart& part : plant.parts) {
         for (const Place& place : part.places) {
             if (part.model.motorValve) {
                 changeLaws<network::ResistanceLaw>(network, place, [](auto& law) { law.opening = 1; });
             }
-            if (part.model.circulator) {
-                const double speed = circulatorSpeed(*part.model.circulator, volts);
-                changeLaws<network::PumpLaw>(network, place, [&](auto& law) { law.speed = speed; });
+        }
+    }
+    // Flow moves the current a little and the current the flow a little: a few rounds settle both.
+    const network::Solution* solution = nullptr;
+    for (int round = 0; round < 30; ++round) {
+        wiring.solve(supply);
+        double moved = 0;
+        for (std::size_t i = 0; i < wiring.loads().size(); ++i) {
+            if (wiring.loads()[i].kind != Load::Kind::Circulator) {
+                continue;
+            }
+            const double speed = wiring.speed(static_cast<int>(i));
+            for (const Place& place : plant.find(wiring.loads()[i].part)->places) {
+                changeLaws<network::PumpLaw>(network, place, [&](auto& law) {
+                    moved = std::max(moved, std::abs(law.speed - speed));
+                    law.speed = speed;
+                });
+            }
+        }
+        if (solution && moved < 1e-10) {
+            break;
+        }
+        solution = &network.solve();
+        if (!followsFlow) {
+            break;
+        }
+        for (std::size_t i = 0; i < wiring.loads().size(); ++i) {
+            const PlantPart* part = plant.find(wiring.loads()[i].part);
+            if (part->model.circulator && part->places[0].link >= 0) {
+                const double flow = solution->flow_m3s[part->places[0].link];
+                wiring.draws()[i].flow_m3s = part->places[0].reversed ? -flow : flow;
             }
         }
     }
+    return *solution;
+}
+
+double coldStart(const document::Drawing& drawing)
+{
+    for (const document::Case& script : drawing.cases) {
+        for (const document::Action& action : script.actions) {
+            if (action.kind == document::ActionKind::PressButton) {
+                return script.start_C;
+            }
+        }
+    }
+    return drawing.cases.empty() ? 21.0 : drawing.cases.front().start_C;
 }
 
 LoopMap findLoop(const document::Drawing& drawing, const Plant& plant, double water_C)
@@ -343,10 +385,9 @@ LoopMap findLoop(const document::Drawing& drawing, const Plant& plant, double wa
 
     network::Network network = plant.makeNetwork();
     setAtRest(plant, network);
-    const double volts = batteryVolts(plant);
-    setLoopRunning(plant, network, volts);
+    const Supply supply = batterySupply(plant);
     setWater(network, water_C);
-    const network::Solution& solution = network.solve();
+    const network::Solution& solution = runLoop(plant, network, supply);
     const double throughHeater = heater->forward ? solution.flow_m3s[heater->link] : -solution.flow_m3s[heater->link];
 
     const std::vector<Hop> way =
@@ -383,12 +424,12 @@ LoopMap findLoop(const document::Drawing& drawing, const Plant& plant, double wa
         } else if (full.empty()) {
             answer.reason =
                 Message("No unbroken way leads from the heater through {0} and back to the heater.", {pump->part->tag});
-        } else if (circulatorSpeed(*pump->model.circulator, volts) <= 0) {
+        } else if (pumpStandsStill(network, *pump)) {
             answer.exists = true;
             answer.flow_m3s = 0;
             answer.blockedBy = pump->id;
             answer.reason = Message("{0} gets too little voltage to start ({1} at the battery).",
-                                    {pump->part->tag, Measure{volts, Quantity::Voltage}});
+                                    {pump->part->tag, Measure{supply.volts, Quantity::Voltage}});
         } else {
             answer.exists = true;
             answer.flow_m3s = 0;
@@ -454,33 +495,14 @@ LoopMap findLoop(const document::Drawing& drawing, const Plant& plant, double wa
         map.flowForward = heater->forward;
     }
 
-    // Head budget over the way and the heater.
-    std::map<PartId, double> losses;
-    double sum = 0;
     std::vector<Hop> around = way;
     around.push_back({heater->link, heater->forward});
-    std::vector<double> lost;
-    for (const Hop& hop : around) {
-        const Plant::Chain& chain = plant.chains[hop.link];
-        lost.assign(chain.elements.size(), 0);
-        network.elementLosses(hop.link, lost);
-        for (std::size_t e = 0; e < lost.size(); ++e) {
-            const double loss = hop.forward ? lost[e] : -lost[e];
-            if (loss > 0 && !std::holds_alternative<network::PumpLaw>(chain.elements[e].law)) {
-                losses[chain.elementParts[e]] += loss;
-                sum += loss;
-            }
-        }
-    }
-    for (const auto& [part, loss] : losses) {
-        answer.headBudget.push_back({part, loss, loss / sum});
-    }
-    std::stable_sort(answer.headBudget.begin(), answer.headBudget.end(),
-                     [](const HeadItem& a, const HeadItem& b) { return a.loss_Pa > b.loss_Pa; });
+    map.budget = headBudget(plant, network, around);
+    map.budget.flow_m3s = throughHeater;
+    answer.headBudget = map.budget.items;
 
     const auto flowAt = [&](double volt) {
-        setLoopRunning(plant, network, volt);
-        const network::Solution& there = network.solve();
+        const network::Solution& there = runLoop(plant, network, {volt, 0});
         return std::max(0.0, heater->forward ? there.flow_m3s[heater->link] : -there.flow_m3s[heater->link]);
     };
     answer.flowLowVolts_m3s = flowAt(10.5);

@@ -6,6 +6,7 @@
 
 #include "study/plant.h"
 #include "study/prediction.h"
+#include "study/wiring_net.h"
 
 namespace tapward::study {
 
@@ -13,6 +14,16 @@ namespace tapward::study {
 struct Hop {
     int link;
     bool forward;  ///< from -> to
+};
+
+/// Where the pump's head goes at the loop's steady flow, on one way around the loop.
+struct HeadBudget {
+    double flow_m3s = 0;
+    double pumpHead_Pa = 0;   ///< given by the circulators on that way
+    double sum_Pa = 0;        ///< of the items; equals pumpHead_Pa, heights cancel around a ring
+    std::vector<HeadItem> items;  ///< biggest first, one per part
+    /// What the list leaves unexplained, as a share of the head.
+    double gap() const { return pumpHead_Pa > 0 ? (pumpHead_Pa - sum_Pa) / pumpHead_Pa : 0; }
 };
 
 /// The loop as it runs at rest temperatures with every outlet shut: which way the water goes.
@@ -23,15 +34,18 @@ struct LoopMap {
     int flowLink = -1;           ///< link that carries the loop's whole flow and no supply water
     bool flowForward = true;     ///< ... and which way
     int tapJunction = -1;        ///< where the return leaves the hot line
+    HeadBudget budget;           ///< empty when the loop does not run
 };
 
 /// Settings for a steady question: outlets shut, drain valves shut, supply connected.
 void setAtRest(const Plant& plant, network::Network& network);
-/// Motorized valves open, circulators at the speed these volts give at their terminals.
-void setLoopRunning(const Plant& plant, network::Network& network, double volts);
-/// Speed share (1 = rated) of a circulator at this battery voltage with its wire's drop.
-double circulatorSpeed(const parts::CirculatorModel& pump, double volts);
-double batteryVolts(const Plant& plant);
+/// Motorized valves open, circulators at the speed the wiring gives them with this supply, controllers and
+/// heater boards working; solved, currents and flows together.
+const network::Solution& runLoop(const Plant& plant, network::Network& network, const Supply& supply);
+
+/// Water temperature the steady loop question is asked at: the first case that presses a button, else the
+/// first case, else a mild day.
+double coldStart(const document::Drawing& drawing);
 
 LoopMap findLoop(const document::Drawing& drawing, const Plant& plant, double water_C);
 

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
-#include <atomic>
-#include <thread>
 
+#include "study/in_parallel.h"
 #include "study/prediction.h"
 #include "study/simulate.h"
 
@@ -33,38 +32,6 @@ const CaseResult* Prediction::find(std::string_view name) const
 }
 
 namespace {
-
-/// Water temperature the steady loop question is asked at: the first case that presses a button, else the
-/// first case, else a mild day.
-double coldStart(const document::Drawing& drawing)
-{
-    for (const document::Case& script : drawing.cases) {
-        for (const document::Action& action : script.actions) {
-            if (action.kind == document::ActionKind::PressButton) {
-                return script.start_C;
-            }
-        }
-    }
-    return drawing.cases.empty() ? 21.0 : drawing.cases.front().start_C;
-}
-
-/// Runs work(0) ... work(count - 1) on all cores; returns when all are done.
-template <class Work>
-void inParallel(std::size_t count, Work work)
-{
-    std::atomic<std::size_t> next{0};
-    const auto take = [&] {
-        for (std::size_t i = next++; i < count; i = next++) {
-            work(i);
-        }
-    };
-    const std::size_t hands = std::min<std::size_t>(std::max(1u, std::thread::hardware_concurrency()), count);
-    std::vector<std::jthread> others;
-    for (std::size_t h = 1; h < hands; ++h) {
-        others.emplace_back(take);
-    }
-    take();
-}
 
 CaseResult noAnswer(const document::Case& script, Problem why)
 {

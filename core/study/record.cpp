@@ -472,7 +472,7 @@ void Simulation::finish()
                 purgeReason = Message("This outlet has no hot side.");
             }
         } else if (m_targetSensor >= 0 && loop.exists) {
-            setLoopRunning(m_plant, network, batteryVolts(m_plant));
+            runLoop(m_plant, network, batterySupply(m_plant));
             toLink = m_sensors[m_targetSensor].run;
             toFraction = m_sensors[m_targetSensor].fraction;
         }
@@ -559,7 +559,8 @@ void Simulation::finish()
         gas += heater.control.gasEnergy_J();
     }
     if (!m_heaters.empty()) {
-        addScalar("gas_energy", "Gas burned", Quantity::Energy, gas, {}, Message("Input to the burner, over the case."));
+        addScalar("gas_energy", "Gas burned", Quantity::Energy, gas, {},
+                  Message("Input to the burner, over the case."));
     }
 
     addScalar("mass_residual", "Largest mass residual at a join, kg/s", Quantity::None, m_massResidual, {});

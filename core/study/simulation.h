@@ -38,7 +38,9 @@ private:
     void advanceControls(double dt_s);
     void advanceSupply(double dt_s);
     control::RunInputs inputsOf(const ControlActor& controller) const;
-    double volts() const;
+    double volts() const;                      ///< at the battery's posts
+    double voltsAt(const PlantPart& part) const;  ///< at a load of the wiring; the posts' for anything else
+    void solveWiring();
     double flowOf(const PlantPart& part, int path = 0) const;  ///< in the path's own direction
     int sensorIndex(const std::string& partId) const;
     int controllerOf(const std::string& partId) const;
@@ -74,7 +76,8 @@ private:
     bool m_moving = false;
     bool m_failedToSettle = false;
     double m_massResidual = 0;
-    double m_volts = 12.6;
+    Supply m_power;
+    WiringNet m_wiring;
     bool m_powerCut = false;
     double m_lowVolts = kNan;
     document::ActionKind m_supply = document::ActionKind::UseCity;

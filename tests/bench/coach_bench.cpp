@@ -50,8 +50,7 @@ int main()
 
     network::Network network = plant->makeNetwork();
     study::setAtRest(*plant, network);
-    study::setLoopRunning(*plant, network, 12.6);
-    network.solve();
+    study::runLoop(*plant, network, {12.6, 0});
     const double resolve_s = secondsOf(
         [&] {
             for (auto& element : network.elements(0)) {

@@ -5,7 +5,9 @@
 
 #include "document/edit.h"
 #include "document/file.h"
+#include "study/plant.h"
 #include "study/prediction.h"
+#include "study/wiring_net.h"
 #include "support/catch.h"
 
 using namespace tapward;
@@ -214,8 +216,15 @@ TEST_CASE("head losses around the loop sum to the pumps' head within one percent
     const auto model = pump.kind().model(pump);
     REQUIRE(model.has_value());
     const auto& law = std::get<network::PumpLaw>(model->paths.at(0).laws.at(0));
-    const double speed =
-        (12.6 - model->circulator->current_A * model->circulator->wireResistance_ohm) / model->circulator->ratedVolts;
+    // At the speed the wiring gives it (battery's own resistance, fuse, wire, relay contact).
+    const auto plant = study::makePlant(drawing, document::View::After);
+    REQUIRE(plant.has_value());
+    study::WiringNet wiring(*plant);
+    for (std::size_t i = 0; i < wiring.loads().size(); ++i) {
+        wiring.draws()[i].on = wiring.loads()[i].kind != study::Load::Kind::Valve;
+    }
+    wiring.solve(study::batterySupply(*plant));
+    const double speed = wiring.speed(wiring.indexOf(drawing.findTag("P1")->id));
     const double head_m = speed * speed * law.curve->headAt(*loop.flow_m3s / speed);
     CHECK_THAT(sum / (999.0 * 9.80665 * head_m), WithinAbs(1, 0.01));
 }

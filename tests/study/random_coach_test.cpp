@@ -63,7 +63,7 @@ TEST_CASE("water never runs backward through a sound check valve of a random coa
         }
         network::Network network = plant->makeNetwork();
         study::setAtRest(*plant, network);
-        study::setLoopRunning(*plant, network, 12.6);
+        study::runLoop(*plant, network, {12.6, 0});
         const network::Solution& solution = network.solve();
         CAPTURE(seed);
         CHECK(solution.outcome == network::Outcome::Solved);
