@@ -52,13 +52,11 @@ void Autosave::saveNow()
     if (!m_session.isModified())
         return;
     const QByteArray bytes = QByteArray::fromStdString(document::write(m_session.drawing()));
-    if (writeWholeFile(file(), bytes)) {
-        m_timer.start();  // a full disk may have room again later; the drawing itself is still open
-        return;
-    }
     const QJsonObject note{{QStringLiteral("file"), m_session.path()},
                            {QStringLiteral("changed"), QDateTime::currentDateTimeUtc().toString(Qt::ISODateWithMs)}};
-    writeWholeFile(noteOf(file()), QJsonDocument(note).toJson());
+    // The note first: a copy is never without the name of the file it belongs to, whenever the end comes.
+    if (writeWholeFile(noteOf(file()), QJsonDocument(note).toJson()) || writeWholeFile(file(), bytes))
+        m_timer.start();  // a full disk may have room again later; the drawing itself is still open
 }
 
 void Autosave::forget()

@@ -96,6 +96,7 @@ private:
     Session m_session;
     std::unique_ptr<Autosave> m_autosave;
     FileGuard m_guard;
+    FileStamp m_stamp;
     QString m_suggestedPath;  ///< for the first save of a restored drawing
     bool m_hasDrawing = false;
     QByteArray m_look;        ///< pane layout while the start page is shown

@@ -65,6 +65,7 @@ bool MainWindow::openFile(const QString& path)
     m_autosave->forget();
     if (!same)
         m_guard = std::move(guard);
+    m_stamp.note(path);
     m_suggestedPath.clear();
     RecentFiles().add(path);
     QSettings().setValue(QStringLiteral("folder"), QFileInfo(path).absolutePath());
@@ -125,10 +126,28 @@ bool MainWindow::save()
 {
     if (m_session.path().isEmpty())
         return saveAs();
+    if (m_stamp.changed(m_session.path())) {
+        QMessageBox box(
+            QMessageBox::Warning, tr("Save Drawing"),
+            tr("%1 was changed by somebody else since it was opened here.").arg(QFileInfo(m_session.path()).fileName()),
+            QMessageBox::NoButton, this);
+        box.setInformativeText(tr("Saving over it loses what was changed there."));
+        const auto* over = box.addButton(tr("Save Over It"), QMessageBox::DestructiveRole);
+        auto* other = box.addButton(tr("Save Under Another Name…"), QMessageBox::AcceptRole);
+        auto* stay = box.addButton(tr("Keep Editing"), QMessageBox::RejectRole);
+        box.setDefaultButton(other);
+        box.setEscapeButton(stay);
+        box.exec();
+        if (box.clickedButton() == other)
+            return saveAs();
+        if (box.clickedButton() != over)
+            return false;
+    }
     if (const auto problem = m_session.save(m_session.path())) {
         complain(tr("Save Drawing"), *problem);
         return false;
     }
+    m_stamp.note(m_session.path());
     m_autosave->forget();
     RecentFiles().add(m_session.path());
     statusBar()->showMessage(tr("Saved %1").arg(QFileInfo(m_session.path()).fileName()), 4000);
@@ -156,6 +175,7 @@ bool MainWindow::saveAs()
         return false;
     }
     m_guard.take(path);
+    m_stamp.note(path);
     m_suggestedPath.clear();
     m_autosave->forget();
     RecentFiles().add(path);

@@ -95,4 +95,19 @@ bool FileGuard::take(const QString& path, QString* holder)
     return false;
 }
 
+void FileStamp::note(const QString& path)
+{
+    const QFileInfo info(path);
+    m_path = path;
+    m_size = info.exists() ? info.size() : -1;
+    m_written = info.lastModified();
+}
+
+bool FileStamp::changed(const QString& path) const
+{
+    const QFileInfo info(path);
+    return !m_path.isEmpty() && path == m_path && info.exists()
+           && (info.size() != m_size || info.lastModified() != m_written);
+}
+
 }  // namespace tapward::app

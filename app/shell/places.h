@@ -4,6 +4,7 @@
 #include <memory>
 #include <optional>
 #include <QByteArray>
+#include <QDateTime>
 #include <QLockFile>
 #include <QString>
 #include <QStringList>
@@ -37,6 +38,19 @@ public:
 
 private:
     std::unique_ptr<QLockFile> m_lock;
+};
+
+/// How a file looked when it was read or written here: tells when somebody else wrote it since.
+class FileStamp {
+public:
+    void note(const QString& path);
+    /// False for a path that was never noted.
+    bool changed(const QString& path) const;
+
+private:
+    QString m_path;
+    qint64 m_size = -1;
+    QDateTime m_written;
 };
 
 }  // namespace tapward::app

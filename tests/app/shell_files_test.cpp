@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Unsaved work survives, files are never written by half, two windows notice each other.
+#include <csignal>
 #include <QDir>
 #include <QFile>
 #include <QTemporaryDir>
+#include <sys/resource.h>
 
 #include "panels_support.h"
 #include "shell/autosave.h"
@@ -138,6 +140,70 @@ TEST_CASE("a file that cannot be written whole leaves the old one and says what 
     QFile file(fine);
     REQUIRE(file.open(QIODevice::ReadOnly));
     CHECK(file.readAll() == "abc");
+}
+
+TEST_CASE("a disk that is full at the worst moment leaves the old file whole, and the work unsaved", "[shell]")
+{
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("coach.tapward"));
+    REQUIRE(QFile::copy(samplePath(), path));
+    Session session;
+    REQUIRE_FALSE(session.open(path));
+    const auto before = bytes(session);
+    REQUIRE_FALSE(session.perform(smallEdit(session)));
+
+    // No file may grow past 4 KiB for a while: writing ends as on a full disk, in the middle.
+    rlimit old{};
+    REQUIRE(getrlimit(RLIMIT_FSIZE, &old) == 0);
+    const auto ignored = std::signal(SIGXFSZ, SIG_IGN);
+    const rlimit small{4096, old.rlim_max};
+    REQUIRE(setrlimit(RLIMIT_FSIZE, &small) == 0);
+    const auto problem = session.save(path);
+    setrlimit(RLIMIT_FSIZE, &old);
+    std::signal(SIGXFSZ, ignored);
+
+    REQUIRE(problem);
+    CHECK_FALSE(problem->remedy.empty());
+    CHECK(session.isModified());
+    const auto still = document::load(path.toStdString());
+    REQUIRE(still);
+    CHECK(document::write(*still) == before);
+    CHECK(QDir(folder.path()).entryList(QDir::Files).size() == 1);  // no litter
+    REQUIRE_FALSE(session.save(path));  // room again
+    CHECK_FALSE(session.isModified());
+}
+
+TEST_CASE("a folder that takes no files refuses the save and keeps the work", "[shell]")
+{
+    Session session;
+    session.startNew({});
+    REQUIRE_FALSE(session.perform(smallEdit(session)));
+    // Nothing can be made there, not even by root.
+    const auto problem = session.save(QStringLiteral("/proc/coach.tapward"));
+    REQUIRE(problem);
+    CHECK_FALSE(problem->what.empty());
+    CHECK(session.isModified());
+    CHECK(session.path().isEmpty());
+}
+
+TEST_CASE("a file written by somebody else since is noticed before it is saved over", "[shell]")
+{
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("coach.tapward"));
+    REQUIRE(QFile::copy(samplePath(), path));
+    FileStamp stamp;
+    CHECK_FALSE(stamp.changed(path));
+    stamp.note(path);
+    CHECK_FALSE(stamp.changed(path));
+    QFile other(path);
+    REQUIRE(other.open(QIODevice::Append));
+    other.write("\n");
+    other.close();
+    CHECK(stamp.changed(path));
+    stamp.note(path);
+    CHECK_FALSE(stamp.changed(path));
+    QFile::remove(path);
+    CHECK_FALSE(stamp.changed(path));  // gone: saving loses nothing
 }
 
 TEST_CASE("ten recent files are kept, newest first, without doubles", "[shell]")

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The program is killed at random moments during edits and saves: the file on disk is always whole, what was
+// saved is there, and what was not saved is lost for at most the time of one autosave.
+#include <QFile>
+#include <QProcess>
+#include <QTemporaryDir>
+#include <random>
+
+#include "panels_support.h"
+#include "shell/autosave.h"
+
+using namespace tapward;
+using namespace tapward::app;
+using namespace tapward::app::test;
+
+namespace {
+
+constexpr int kKills = 200;
+constexpr int kDelay_ms = 100;          // a fiftieth of the real delay of 5 s
+constexpr qint64 kMostLost_ms = 1000;   // of the victim's own clock; ten seconds are allowed for the real delay
+static_assert(Autosave::kDelay_ms == 50 * kDelay_ms && Autosave::kDelay_ms < 10'000);
+
+struct Told {
+    std::vector<qint64> edited_ms;  ///< [n - 1] = when edit n was made
+    int saved = 0;
+};
+
+Told readTold(const QByteArray& output)
+{
+    Told told;
+    for (const QByteArray& line : output.split('\n')) {
+        const auto words = line.split(' ');
+        if (words.size() != 3 || !output.contains(line + '\n'))
+            continue;  // cut off by the kill
+        if (words[0] == "e")
+            told.edited_ms.push_back(words[2].toLongLong());
+        else
+            told.saved = words[1].toInt();
+    }
+    return told;
+}
+
+int numberIn(const document::Drawing& drawing)
+{
+    return QByteArray::fromStdString(drawing.job.notes).toInt();  // 0 for the sample's own notes
+}
+
+}  // namespace
+
+TEST_CASE("killed two hundred times, the program loses no saved work and little of the rest", "[shell][kill]")
+{
+    std::mt19937 random(20261125);
+    int afterSave = 0, withCopy = 0;
+    for (int kill = 0; kill < kKills; ++kill) {
+        QTemporaryDir folder;
+        const QString path = folder.filePath(QStringLiteral("coach.tapward"));
+        REQUIRE(QFile::copy(samplePath("storage_coach"), path));
+        QFile::setPermissions(path, QFile::ReadOwner | QFile::WriteOwner);
+        const QString state = folder.filePath(QStringLiteral("state"));
+        QProcess victim;
+        victim.start(QStringLiteral(TAPWARD_KILL_VICTIM), {path, state, QString::number(kDelay_ms)});
+        REQUIRE(victim.waitForReadyRead(30'000));
+        QThread::msleep(std::uniform_int_distribution<unsigned>(0, 400)(random));
+        REQUIRE(victim.state() == QProcess::Running);
+        victim.kill();
+        REQUIRE(victim.waitForFinished(10'000));
+        const Told told = readTold(victim.readAllStandardOutput());
+        REQUIRE_FALSE(told.edited_ms.empty());
+
+        const auto onDisk = document::load(path.toStdString());
+        REQUIRE(onDisk);  // whole
+        CHECK(numberIn(*onDisk) >= told.saved);
+        int kept = numberIn(*onDisk);
+        const auto copies = Autosave::leftovers(state);
+        CHECK(copies.size() <= 1);
+        if (!copies.empty()) {
+            ++withCopy;
+            CHECK(copies[0].original == path);
+            kept = std::max(kept, numberIn(copies[0].drawing));
+        }
+        afterSave += told.saved > 0;
+        // An edit whose line was not written yet may be kept too.
+        const auto edits = static_cast<int>(told.edited_ms.size());
+        CHECK(kept <= edits + 1);
+        if (kept < edits)
+            CHECK(told.edited_ms.back() - told.edited_ms[static_cast<std::size_t>(kept)] <= kMostLost_ms);
+    }
+    CHECK(afterSave > kKills / 20);  // the moments were spread over saves ...
+    CHECK(withCopy > kKills / 20);   // ... and autosaves
+}
