@@ -330,6 +330,18 @@ std::optional<Problem> partFlaw(const Drawing& drawing, const Part& part)
     } else if (!part.bends.empty() || part.ends != std::array<PipeEnd, 2>{}) {
         return flaw({"{0} is not a pipe but has pipe ends or bends.", {part.tag}}, "Take them out.", "/ends");
     }
+    if (part.mark) {
+        auto why = nameFlaw(part.mark->variant, kNameBytes, "/assembly/variant");
+        if (!why) {
+            why = nameFlaw(part.mark->role, kNameBytes, "/assembly/role");
+        }
+        if (!why) {
+            why = numberFlaw(part.mark->coldShare, 0, 1, Quantity::Percent, "/assembly/cold_share");
+        }
+        if (why) {
+            return why;
+        }
+    }
     for (const auto& [key, entry] : part.entries) {
         if (auto why = fieldFlaw(drawing, *kind, key, entry.value)) {
             why->where = fmt::format("/fields/{}", key);  // keys of fields need no escaping

@@ -42,36 +42,48 @@ struct PipeEnd {
 /// the JSON pointer from the object that holds them: "/maker", "/fields/length_m/read_by".
 using Unknown = std::map<std::string, std::string, std::less<>>;
 
+/// A part drawn by an assembly (document/proposal.h) remembers which one and as what, so that the assembly can
+/// be swapped for another variant as a whole. A copied part has no mark.
+struct Mark {
+    std::string variant;             ///< Variant as in files: "cold_line.two_parallel"
+    std::string role;                ///< "pump_1"; once in a drawing
+    PartId coldPipe = kNoPart;  ///< on the first tee: the place asked for on the cold side; its pipe may be gone
+    double coldShare = 0.5;  ///< ... share of that pipe's drawn length
+    Unknown unknown;
+    friend bool operator==(const Mark&, const Mark&) = default;
+};
+
 /// A part: a symbol with ports, or (kind "pipe_run") a line between two ports.
 struct Part {
     PartId id = kNoPart;
-    std::string kind;                ///< PartKind::id
-    std::string tag;                 ///< unique in the drawing: "P1"
+    std::string kind;  ///< PartKind::id
+    std::string tag;  ///< unique in the drawing: "P1"
     Stage stage = Stage::Existing;
-    Point at;                        ///< symbol centre; unused for pipes
-    int turn = 0;                    ///< quarter turns clockwise, 0..3
-    bool flipped = false;            ///< mirrored left-right before turning
-    std::optional<Point> label;      ///< hand-placed label offset from the centre
-    double height_m = 0;             ///< above the coach floor; pipes take theirs from their ends
+    Point at;  ///< symbol centre; unused for pipes
+    int turn = 0;  ///< quarter turns clockwise, 0..3
+    bool flipped = false;  ///< mirrored left-right before turning
+    std::optional<Point> label;  ///< hand-placed label offset from the centre
+    double height_m = 0;  ///< above the coach floor; pipes take theirs from their ends
     parts::Entries entries;
     // pipes only:
-    std::array<PipeEnd, 2> ends;     ///< water flows from ends[0] to ends[1] when flow is positive
-    std::vector<Point> bends;        ///< hand-made corners in order; empty = routed by itself
+    std::array<PipeEnd, 2> ends;  ///< water flows from ends[0] to ends[1] when flow is positive
+    std::vector<Point> bends;  ///< hand-made corners in order; empty = routed by itself
+    std::optional<Mark> mark;  ///< the assembly it belongs to
     Unknown unknown;
     friend bool operator==(const Part&, const Part&) = default;
 };
 
 /// What happens in a case, and when.
 enum class ActionKind {
-    OpenOutlet,     ///< value = opening 0..1, second = hot share 0..1 (negative = the outlet's own)
+    OpenOutlet,  ///< value = opening 0..1, second = hot share 0..1 (negative = the outlet's own)
     CloseOutlet,
     PressButton,
-    SetValve,       ///< hand valve, value = opening
+    SetValve,  ///< hand valve, value = opening
     UseCity,
     UsePump,
     UseNothing,  ///< which supply feeds the coach
-    SetVoltage,     ///< value = V at the battery
-    StartFault,     ///< fault = id of one of the part kind's faults
+    SetVoltage,  ///< value = V at the battery
+    StartFault,  ///< fault = id of one of the part kind's faults
     EndFault
 };
 struct Action {
@@ -87,16 +99,16 @@ struct Action {
 
 /// A named script of actions with its starting state.
 struct Case {
-    std::string name;                ///< unique in the drawing
-    View view = View::After;         ///< Before or After
-    double duration_s = 180;         ///< 1 .. 7200
-    double start_C = 21.7;           ///< all water and walls
-    std::optional<double> ambient_C; ///< overrides every bay
+    std::string name;  ///< unique in the drawing
+    View view = View::After;  ///< Before or After
+    double duration_s = 180;  ///< 1 .. 7200
+    double start_C = 21.7;  ///< all water and walls
+    std::optional<double> ambient_C;  ///< overrides every bay
     std::optional<double> supply_C;  ///< overrides the supplies' own water temperature
     std::optional<double> storedHeater_C;  ///< storage heater water at the start; default its setpoint
-    double target_C = 40.6;          ///< "warm" at the tap (105 °F)
-    PartId targetPart = kNoPart;     ///< outlet or sensor the question is about; none = chosen by itself
-    std::vector<Action> actions;     ///< any order; applied by time, then by place
+    double target_C = 40.6;  ///< "warm" at the tap (105 °F)
+    PartId targetPart = kNoPart;  ///< outlet or sensor the question is about; none = chosen by itself
+    std::vector<Action> actions;  ///< any order; applied by time, then by place
     Unknown unknown;
     friend bool operator==(const Case&, const Case&) = default;
 };
@@ -105,10 +117,10 @@ struct Case {
 struct Job {
     std::string title, customer, coach, technician, date, revision, notes;
     std::string currency = "USD";
-    double hours = 0;                ///< labour
+    double hours = 0;  ///< labour
     double hourlyRate = 0;
     double altitude_m = 0;
-    bool sampleFigures = false;      ///< invented scenario: shown on screen and on every page
+    bool sampleFigures = false;  ///< invented scenario: shown on screen and on every page
     Unknown unknown;
     friend bool operator==(const Job&, const Job&) = default;
 };

@@ -110,6 +110,18 @@ void readFields(Trouble& trouble, const Json& json, const std::string& where, co
     }
 }
 
+Mark readMark(Trouble& trouble, const Json& json, const std::string& where)
+{
+    Object object(trouble, json, where);
+    Mark mark;
+    mark.variant = object.requiredText("variant");
+    mark.role = object.requiredText("role");
+    mark.coldPipe = object.id("cold_pipe");
+    mark.coldShare = object.number("cold_share", mark.coldShare);
+    object.keepRest(mark.unknown);
+    return mark;
+}
+
 Part readPart(Trouble& trouble, const Json& json, const std::string& where, const Limits& limits)
 {
     Object object(trouble, json, where);
@@ -152,6 +164,9 @@ Part readPart(Trouble& trouble, const Json& json, const std::string& where, cons
         part.label = object.point("label", label);
     }
     part.height_m = object.number("height_m", 0);
+    if (const Json* mark = object.member("assembly")) {
+        part.mark = readMark(trouble, *mark, object.where("assembly"));
+    }
     if (const Json* fields = object.member("fields")) {
         readFields(trouble, *fields, object.where("fields"), limits, part);
     }

@@ -123,6 +123,17 @@ Json fields(const Part& part)
     return json;
 }
 
+Json markJson(const Mark& mark)
+{
+    Json json{{"variant", mark.variant}, {"role", mark.role}};
+    if (mark.coldPipe != kNoPart) {
+        json["cold_pipe"] = mark.coldPipe;
+        json["cold_share"] = number(mark.coldShare);
+    }
+    addUnknown(json, mark.unknown);
+    return json;
+}
+
 Json partJson(const Part& part)
 {
     Json json{{"id", part.id}, {"kind", part.kind}, {"tag", part.tag}, {"stage", nameOf(kStages, part.stage)}};
@@ -148,6 +159,9 @@ Json partJson(const Part& part)
         if (!part.bends.empty()) {
             json["bends"] = points(part.bends);
         }
+    }
+    if (part.mark) {
+        json["assembly"] = markJson(*part.mark);
     }
     json["fields"] = fields(part);
     addUnknown(json, part.unknown);

@@ -14,6 +14,8 @@ public:
     explicit Gesture(const Drawing& drawing) : m_before(drawing), m_now(drawing) {}
 
     const Drawing& now() const { return m_now; }
+    /// Nothing more is made after a step that cannot be.
+    bool failed() const { return m_problem.has_value(); }
 
     void make(Step step)
     {

@@ -255,6 +255,7 @@ Result<Edit> pasteParts(const Drawing& drawing, const std::vector<Part>& copied,
             Part part = original;
             part.id = gesture.now().nextId;
             part.tag = gesture.now().freeTag(kind);
+            part.mark.reset();
             part.at = pipes ? original.at : Point{original.at.x + dx, original.at.y + dy};
             for (Point& bend : part.bends) {
                 bend = {bend.x + dx, bend.y + dy};

@@ -262,6 +262,7 @@ Result<Edit> splitPipe(const Drawing& drawing, PartId pipeId, std::string_view k
     std::tie(first.bends, second.bends) = divideBends(corners, pipe->bends, place);
     divideFields(kindOf(*pipe), *pipe, std::isfinite(share) ? std::clamp(share, 0.0, 1.0) : 0.5, first, second);
     second.id = part.id + 1;
+    second.mark.reset();  // a role is held once
 
     Gesture gesture(drawing);
     gesture.make(AddPart{std::move(part)});

@@ -154,7 +154,8 @@ std::vector<Hop> followFlow(const Plant& plant, const HeaterPlace& heater, std::
         way.push_back(best);
         at = endJunction(plant.chains[best.link], best.forward);
         if (at < 0) {
-            return {};
+            // Into the fresh tank: from there the supply brings it back.
+            return hasRole(plant, plant.chains[best.link], parts::Role::FreshTank) ? way : std::vector<Hop>{};
         }
     }
     return at == heater.inlet ? way : std::vector<Hop>{};
@@ -253,6 +254,17 @@ void setWater(network::Network& network, double celsius)
     }
 }
 
+/// A return is piped to a fresh tank (its second path is the way in), and pumps to send water there are drawn.
+bool returnsToTank(const Plant& plant)
+{
+    const auto tanks = plant.withRole(parts::Role::FreshTank);
+    return !plant.withRole(parts::Role::Circulator).empty()
+           && std::any_of(tanks.begin(), tanks.end(), [&](const PlantPart* tank) {
+                  const int link = tank->places.size() > 1 ? tank->places[1].link : -1;
+                  return link >= 0 && plant.chains[link].partsInOrder.size() > 1;
+              });
+}
+
 }  // namespace
 
 void setAtRest(const Plant& plant, network::Network& network)
@@ -297,6 +309,18 @@ void setAtRest(const Plant& plant, network::Network& network)
 
 const network::Solution& runLoop(const Plant& plant, network::Network& network, const Supply& supply)
 {
+    // With its return open to the tank the coach is fed by the demand pump; city water would only fill the tank.
+    if (returnsToTank(plant) && !plant.withRole(parts::Role::DemandPump).empty()) {
+        for (const PlantPart& part : plant.parts) {
+            for (const Place& place : part.places) {
+                if (part.model.role == parts::Role::DemandPump) {
+                    changeLaws<network::PumpLaw>(network, place, [](auto& law) { law.speed = 1; });
+                } else if (part.model.role == parts::Role::CitySupply) {
+                    changeLaws<network::SourceLaw>(network, place, [](auto& law) { law.connected = false; });
+                }
+            }
+        }
+    }
     WiringNet wiring(plant);
     bool followsFlow = false;
     for (std::size_t i = 0; i < wiring.loads().size(); ++i) {
