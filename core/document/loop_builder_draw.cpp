@@ -170,6 +170,9 @@ void LoopBuilder::wire()
     for (const std::string_view driven : {std::string_view("pump_1"), std::string_view("pump_2"), kValve, kButton}) {
         refer(driven, "controller", kController);
     }
+    for (const std::string_view fed : {std::string_view("pump_1"), std::string_view("pump_2"), kValve, kController}) {
+        refer(fed, "fuse", "fuse");
+    }
     // A lockout needs its sensor, and a sensor come anew its lockout.
     const bool hadSensor = old(kInletSensor) != kNoPart;
     if (!m_old.empty() && hadSensor != m_survey.inletSensed && id(kController) != kNoPart) {
