@@ -88,6 +88,12 @@ void Simulation::makeActors()
         if (model.outlet && placed) {
             OutletActor outlet{&part};
             outlet.hotShare = model.outlet->defaultHotShare;
+            const auto join = [&](int path) {
+                const int link = path < 0 ? -1 : part.places[path].link;
+                return link < 0 ? -1 : std::max(m_plant.chains[link].from, m_plant.chains[link].to);
+            };
+            outlet.hotJoin = join(model.outlet->hotPath);
+            outlet.coldJoin = join(model.outlet->coldPath);
             m_outlets.push_back(outlet);
         }
         if (model.motorValve && placed) {
@@ -113,34 +119,35 @@ void Simulation::makeActors()
             spec.altitude_m = m_drawing.job.altitude_m;
             const Place& place = part.places[0];
             const Plant::Chain& chain = m_plant.chains[place.link];
-            m_heaters.push_back({&part, place.link, place.stretch, !place.reversed,
-                                 place.reversed ? chain.to : chain.from, heater::Tankless(spec), false, m_case.start_C,
-                                 m_case.start_C, -1e9, -1e9});
+            HeaterActor heater{&part,
+                               place.link,
+                               place.stretch,
+                               !place.reversed,
+                               place.reversed ? chain.to : chain.from,
+                               heater::Tankless(spec)};
+            heater.inlet_C = heater.outlet_C = m_case.start_C;
+            m_heaters.push_back(std::move(heater));
         }
         if (model.storage && placed) {
             const Place& place = part.places[0];
             const Plant::Chain& chain = m_plant.chains[place.link];
-            m_storages.push_back({&part, place.link, place.stretch, !place.reversed,
-                                  place.reversed ? chain.to : chain.from, heater::Storage(*model.storage),
-                                  m_case.start_C, m_case.storedHeater_C.value_or(model.storage->setpoint_C), -1e9,
-                                  -1e9});
+            StorageActor heater{&part,
+                                place.link,
+                                place.stretch,
+                                !place.reversed,
+                                place.reversed ? chain.to : chain.from,
+                                heater::Storage(*model.storage)};
+            heater.inlet_C = m_case.start_C;
+            heater.outlet_C = m_case.storedHeater_C.value_or(model.storage->setpoint_C);
+            m_storages.push_back(std::move(heater));
             m_field.fillRun(place.link, m_case.storedHeater_C.value_or(model.storage->setpoint_C));
         }
         if (model.controller) {
-            m_controls.push_back({&part,
-                                  control::RunControl(model.controller->spec),
-                                  -1,
-                                  -1,
-                                  -1,
-                                  -1,
-                                  {},
-                                  false,
-                                  false,
-                                  false,
-                                  false,
-                                  0,
-                                  0,
-                                  0});
+            control::RunSpec spec = model.controller->spec;
+            if (const ControlChange* change = changeOf(part.id)) {
+                spec = change->spec;
+            }
+            m_controls.push_back(ControlActor{&part, spec});
         }
         if (model.mixing && placed) {
             m_mixers.push_back({&part, 0.5});
@@ -169,6 +176,13 @@ void Simulation::makeActors()
         actor.limitSensor = sensorIndex(model.limitSensor);
         actor.inletSensor = sensorIndex(model.inletSensor);
         actor.flowSensor = sensorIndex(model.flowSensor);
+        if (const ControlChange* change = changeOf(actor.part->id)) {
+            actor.lockoutAtHeater = change->lockoutAtHeater;
+            if (change->limitAtStopSensor) {
+                actor.limitSensor = actor.stopSensor;
+                actor.limitAtHeater = actor.stopSensor < 0;
+            }
+        }
     }
     for (ValveActor& valve : m_valves) {
         valve.controller = controllerOf(valve.part->model.motorValve->controller);
@@ -215,6 +229,25 @@ void Simulation::makeActors()
         }
     }
     applySupply();
+    if (m_trial && m_trial->plan) {
+        const PressPlan& plan = *m_trial->plan;
+        const PlantPart* pressed = m_plant.find(plan.pressed);
+        m_plan.controller = pressed && !pressed->model.controller ? controllerOf(pressed->model.buttonFor)
+                            : pressed                             ? controllerOf(std::to_string(plan.pressed))
+                                                                  : controllerOf({});
+        m_plan.nextTry_s = plan.gaps_s.empty() ? 0 : plan.gaps_s.front();
+        m_plan.done = m_plan.controller < 0 || plan.gaps_s.empty();
+    }
+}
+
+const ControlChange* Simulation::changeOf(PartId controller) const
+{
+    for (std::size_t c = 0; m_trial && c < m_trial->controls.size(); ++c) {
+        if (m_trial->controls[c].controller == controller) {
+            return &m_trial->controls[c];
+        }
+    }
+    return nullptr;
 }
 
 double Simulation::volts() const
@@ -443,10 +476,18 @@ void Simulation::applyFault(const document::Action& action, bool begins)
         break;
     case DriveShare:
         eachOf(m_pumps, [&](PumpActor& a) { a.share = begins ? fault->amount : 1; });
+        if (part == m_demandPump) {
+            m_demandPumpShare = begins ? fault->amount : 1;
+        }
         break;
     case DriveAlwaysOn:
         eachOf(m_pumps, [&](PumpActor& a) { a.welded = begins; });
+        eachOf(m_valves, [&](ValveActor& a) { a.welded = begins; });
         eachOf(m_controls, [&](ControlActor& a) { a.welded = begins; });
+        if (part == m_demandPump) {
+            m_demandPumpWelded = begins;
+            applySupply();
+        }
         break;
     case SensorOffset:
         eachOf(m_sensors, [&](SensorActor& a) { a.offset_K = begins ? fault->amount : 0; });
@@ -475,11 +516,14 @@ void Simulation::applyFault(const document::Action& action, bool begins)
     case Clogged: {
         const double factor = begins ? fault->amount : 1 / fault->amount;
         changeLaws<network::ResistanceLaw>(m_network, *part, [&](auto& law) { law.R *= factor; });
-        changeLaws<network::PipeLaw>(m_network, *part, [&](auto& law) { law.minorK *= factor; });
+        // Debris left the amount-th part of the bore's area open: about its square in velocity heads.
+        const double added = (begins ? 1 : -1) * fault->amount * fault->amount;
+        changeLaws<network::PipeLaw>(m_network, *part, [&](auto& law) { law.minorK += added; });
         break;
     }
     case GasFails:
         eachOf(m_heaters, [&](HeaterActor& a) { a.gasFails = begins; });
+        eachOf(m_storages, [&](StorageActor& a) { a.gasFails = begins; });
         break;
     case PowerCut:
         m_powerCut = begins;
@@ -492,6 +536,14 @@ void Simulation::applyFault(const document::Action& action, bool begins)
         addEvent("fault_not_run", Message("This fault is listed but not run."), part->id, Event::Weight::Caution);
         break;
     }
+}
+
+double Simulation::heaterWater(bool outlet) const
+{
+    if (!m_heaters.empty()) {
+        return outlet ? m_heaters[0].outlet_C : m_heaters[0].inlet_C;
+    }
+    return m_storages.empty() ? kNan : outlet ? m_storages[0].outlet_C : m_storages[0].inlet_C;
 }
 
 control::RunInputs Simulation::inputsOf(const ControlActor& actor) const
@@ -511,8 +563,8 @@ control::RunInputs Simulation::inputsOf(const ControlActor& actor) const
         inputs.pumped_m3 = 0;
     }
     inputs.stopSensor_C = reading(actor.stopSensor);
-    inputs.limitSensor_C = reading(actor.limitSensor);
-    inputs.inletSensor_C = reading(actor.inletSensor);
+    inputs.limitSensor_C = actor.limitAtHeater ? heaterWater(true) : reading(actor.limitSensor);
+    inputs.inletSensor_C = actor.lockoutAtHeater ? heaterWater(false) : reading(actor.inletSensor);
     inputs.valveOpen = true;
     for (const ValveActor& valve : m_valves) {
         if (valve.controller >= 0 && &m_controls[valve.controller] == &actor) {
@@ -580,8 +632,11 @@ void Simulation::moveActors(double dt_s)
         bool open = rest;
         if (valve.controller >= 0) {
             const ControlActor& actor = m_controls[valve.controller];
-            const bool running = actor.control.valveCommandedOpen() || actor.welded;
+            const bool running =
+                (actor.control.valveCommandedOpen() || actor.welded || valve.welded) && !actor.limitOpen;
             open = running != rest;
+        } else if (valve.welded) {
+            open = !rest;
         }
         valve.commanded = open;
         double goal = open ? 1.0 : 0.0;
@@ -610,7 +665,8 @@ void Simulation::moveActors(double dt_s)
     for (PumpActor& pump : m_pumps) {
         bool on = pump.welded;
         if (pump.controller >= 0) {
-            on = on || m_controls[pump.controller].control.pumpsCommandedOn() || m_controls[pump.controller].welded;
+            const ControlActor& actor = m_controls[pump.controller];
+            on = (on || actor.control.pumpsCommandedOn() || actor.welded) && !actor.limitOpen;
         }
         if (on != pump.on) {
             pump.on = on;
@@ -644,8 +700,9 @@ void Simulation::moveActors(double dt_s)
             return m_field.at(place.link, place.reversed ? 0.0 : 1.0);
         };
         const double hot = inlet(model.hotPath), cold = inlet(model.coldPath);
+        const double setpoint_C = m_trial ? m_trial->mixingSetpoint_C.value_or(model.setpoint_C) : model.setpoint_C;
         const double wanted =
-            hot - cold > 0.5 ? std::clamp((model.setpoint_C - cold) / (hot - cold), 0.0, 1.0) : mixer.hotShare;
+            hot - cold > 0.5 ? std::clamp((setpoint_C - cold) / (hot - cold), 0.0, 1.0) : mixer.hotShare;
         const double before = mixer.hotShare;
         mixer.hotShare += (wanted - mixer.hotShare) * (1 - std::exp(-dt_s));
         m_dirty = m_dirty || (m_moving && std::abs(mixer.hotShare - before) > 1e-3);
@@ -683,8 +740,9 @@ void Simulation::applySettings()
     }
     if (m_demandPump) {
         // The pump's motor slows with its supply; below about 9 V it stalls (common practice).
-        changeLaws<network::PumpLaw>(m_network, *m_demandPump,
-                                     [&](auto& law) { law.speed = m_demandPumpOn && volts() > 9 ? 1 : 0; });
+        changeLaws<network::PumpLaw>(m_network, *m_demandPump, [&](auto& law) {
+            law.speed = m_demandPumpOn && volts() > 9 ? m_demandPumpShare : 0;
+        });
     }
     if (m_accumulator.present()) {
         changeLaws<network::SourceLaw>(m_network, m_accumulator.place, [&](auto& law) {
@@ -713,8 +771,11 @@ void Simulation::readSensors(double dt_s)
                 water - rate * lag_s + (sensor.reading_C - sensor.water_C + rate * lag_s) * std::exp(-dt_s / lag_s);
         }
         sensor.water_C = water;
-        sensor.hottest_C =
-            std::isnan(sensor.hottest_C) ? sensor.reading_C : std::max(sensor.hottest_C, sensor.reading_C);
+        const double true_C = sensor.water_C - model.offset_K - sensor.offset_K;
+        if (!(sensor.hottest_C >= true_C)) {
+            sensor.hottest_C = true_C;
+            sensor.hottest_s = m_time;
+        }
     }
     for (ControlActor& actor : m_controls) {
         if (actor.flowSensor >= 0) {
@@ -786,9 +847,9 @@ void Simulation::advanceHeaters(double dt_s)
         heater.inlet_C = r.inlet;
         heater.outlet_C = r.outlet;
         if (r.flow > 1e-7) {  // only water that enters counts
-            heater.hottestInlet_C = std::max(heater.hottestInlet_C, r.inlet);
+            keepHottest(heater.hottestInlet_C, heater.hottestInlet_s, r.inlet, m_time);
         }
-        heater.hottestOutlet_C = std::max(heater.hottestOutlet_C, r.outlet);
+        keepHottest(heater.hottestOutlet_C, heater.hottestOutlet_s, r.outlet, m_time);
         const double body = heater.stretch >= 0 ? m_field.bodyTemperature(heater.link, heater.stretch) : r.outlet;
         const heater::TanklessInputs inputs{std::max(0.0, r.flow), r.inlet,        r.outlet, body,
                                             voltsAt(*heater.part), heater.gasFails};
@@ -844,11 +905,11 @@ void Simulation::advanceHeaters(double dt_s)
         heater.inlet_C = r.inlet;
         heater.outlet_C = r.outlet;
         if (r.flow > 1e-7) {  // only water that enters counts
-            heater.hottestInlet_C = std::max(heater.hottestInlet_C, r.inlet);
+            keepHottest(heater.hottestInlet_C, heater.hottestInlet_s, r.inlet, m_time);
         }
-        heater.hottestOutlet_C = std::max(heater.hottestOutlet_C, r.outlet);
+        keepHottest(heater.hottestOutlet_C, heater.hottestOutlet_s, r.outlet, m_time);
         const double tank = m_field.meanTemperature(heater.link);
-        if (const auto change = heater.control.advance(m_time - dt_s, dt_s, tank, volts() > 6)) {
+        if (const auto change = heater.control.advance(m_time - dt_s, dt_s, tank, volts() > 6 && !heater.gasFails)) {
             using State = heater::Storage::State;
             const std::string& tag = heater.part->part->tag;
             switch (change->state) {
@@ -872,10 +933,34 @@ void Simulation::advanceHeaters(double dt_s)
     }
 }
 
+void Simulation::watchLimit(ControlActor& actor)
+{
+    // A snap switch closes again this far below (common practice, no published source).
+    constexpr double kReset_K = 5;
+    if (!actor.spec.highLimit || actor.limitFails) {
+        actor.limitOpen = false;
+        return;
+    }
+    const double reading = inputsOf(actor).limitSensor_C;
+    const bool was = actor.limitOpen;
+    actor.limitOpen = was ? !(reading < actor.spec.highLimit_C - kReset_K) : reading >= actor.spec.highLimit_C;
+    if (was == actor.limitOpen) {
+        return;
+    }
+    m_dirty = true;
+    if (actor.limitOpen) {
+        addEvent("limit_open",
+                 Message("The high limit opened at {0} and cuts off valve and pumps.",
+                         {Measure{reading, Quantity::Temperature}}),
+                 actor.part->id, Event::Weight::Caution);
+    }
+}
+
 void Simulation::advanceControls(double dt_s)
 {
     for (std::size_t c = 0; c < m_controls.size(); ++c) {
         ControlActor& actor = m_controls[c];
+        watchLimit(actor);
         const control::RunState before = actor.control.state();
         if (before == control::RunState::Idle) {
             continue;
@@ -909,7 +994,10 @@ void Simulation::advanceSupply(double dt_s)
     }
     if (m_demandPump && m_supply == document::ActionKind::UsePump) {
         const parts::SupplyModel& supply = *m_demandPump->model.supply;
-        if (!m_demandPumpOn && m_accumulator.pressure_Pa <= supply.cutIn_Pa + 1) {
+        if (m_demandPumpWelded) {
+            m_dirty = m_dirty || !m_demandPumpOn;
+            m_demandPumpOn = true;
+        } else if (!m_demandPumpOn && m_accumulator.pressure_Pa <= supply.cutIn_Pa + 1) {
             m_demandPumpOn = true;
             m_dirty = true;
             if (++m_demandPumpStarts <= 20) {

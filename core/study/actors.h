@@ -18,6 +18,14 @@ inline constexpr double kNan = std::numeric_limits<double>::quiet_NaN();
 
 // What moves in a case. Plain state; simulate.cpp drives it.
 
+inline void keepHottest(double& hottest_C, double& at_s, double celsius, double now_s)
+{
+    if (celsius > hottest_C) {
+        hottest_C = celsius;
+        at_s = now_s;
+    }
+}
+
 struct OutletActor {
     const PlantPart* part;
     double opening = 0, hotShare = 1;  ///< as asked
@@ -26,6 +34,9 @@ struct OutletActor {
     double drawn_m3 = 0;               ///< since it was opened
     double opened_s = kNan;
     double hottest_C = kNan;
+    int hotJoin = -1, coldJoin = -1;   ///< junctions its branches leave from
+    double hotReady_C = -1e9, coldReady_C = -1e9;  ///< hottest there ...
+    double hotReady_s = 0, coldReady_s = 0;        ///< ... and when
     bool isOpen() const { return (held >= 0 ? held : opening) > 1e-3; }
 };
 
@@ -36,6 +47,7 @@ struct ValveActor {  ///< motorized
     double held = -1;
     double slowness = 1;
     bool moves = false;   ///< its motor draws
+    bool welded = false;  ///< fault: driven open always
     int controller = -1;
 };
 
@@ -58,6 +70,7 @@ struct SensorActor {
     double offset_K = 0;   ///< fault, on top of the model's
     bool frozen = false, failed = false;
     double hottest_C = kNan;
+    double hottest_s = 0;
 };
 
 struct HeaterActor {
@@ -69,6 +82,7 @@ struct HeaterActor {
     bool gasFails = false;
     double inlet_C = kNan, outlet_C = kNan;
     double hottestInlet_C = -1e9, hottestOutlet_C = -1e9;
+    double hottestInlet_s = 0, hottestOutlet_s = 0;
 };
 
 struct StorageActor {
@@ -79,14 +93,21 @@ struct StorageActor {
     heater::Storage control;
     double inlet_C = kNan, outlet_C = kNan;
     double hottestInlet_C = -1e9, hottestOutlet_C = -1e9;
+    double hottestInlet_s = 0, hottestOutlet_s = 0;
+    bool gasFails = false;
 };
 
 struct ControlActor {
     const PlantPart* part;
-    control::RunControl control;
+    control::RunSpec spec;
+    control::RunControl control{spec};
     int stopSensor = -1, limitSensor = -1, inletSensor = -1, flowSensor = -1;
     control::RunInputs before{};
     bool stopFails = false, limitFails = false, buttonStuck = false, welded = false;
+    bool lockoutAtHeater = false, limitAtHeater = false;  ///< read the heater's own water
+    /// The independent high limit is a switch in the feed of everything this controller drives: while it is
+    /// open nothing turns, whatever a relay does.
+    bool limitOpen = false;
     // the run in hand and those before
     double startTotal_m3 = 0, start_s = 0;
     double pumpedSensed_m3 = 0;  ///< what its flow sensor has counted, all runs

@@ -60,6 +60,19 @@ struct Snapshot {
     std::size_t momentAt(double t_s) const;  ///< index of the last moment at or before t_s
 };
 
+/// Where water is felt or let through, for "how hot does it get".
+enum class HeatPlace { HeaterOutlet, HeaterInlet, Sensor, Join, OutletHot, OutletCold };
+
+/// Hottest water at one place over a case. At an outlet: the water at the join its branch leaves from, that
+/// is what it would give if it were opened then (and gives when it is open). Water standing in the branch
+/// itself came through the join.
+struct PlaceHeat {
+    HeatPlace place = HeatPlace::HeaterOutlet;
+    document::PartId part = document::kNoPart;  ///< heater, sensor, tee of the join or outlet
+    double hottest_C = 0;
+    double at_s = 0;
+};
+
 struct CaseResult {
     std::string name;
     document::View view = document::View::After;
@@ -70,6 +83,7 @@ struct CaseResult {
     std::vector<Event> events;
     std::vector<double> time_s;
     std::vector<Series> series;
+    std::vector<PlaceHeat> hottest;  ///< every place that exists, in a fixed order
     Snapshot snapshot;            ///< empty unless asked for
     std::optional<Problem> noAnswer;  ///< why the case could not be run at all; then the rest is empty
     // cost, for the benchmark and `--json`
@@ -122,6 +136,8 @@ struct Options {
     double step_s = 0.5;           ///< longest step while water moves
     double cell_m = 0.15;  ///< 0.05 K from the converged answer at the sensor; 0.30 is 0.3 K off where stubs are short
     int wallLayers = 4;
+    double solveEvery_s = 1;  ///< between events: viscosity changes slowly
+    bool curves = true;  ///< false: no series, events and scalars only (searches)
     std::stop_token stop = {};  ///< checked every few steps; a stopped prediction is a Problem
 };
 

@@ -112,6 +112,9 @@ void Simulation::prepareRecord()
                                                                  : document::kNoPart;
     m_targetStart_C = targetReading();
 
+    if (!m_options.curves) {
+        return;
+    }
     const auto column = [&](std::string id, std::string label, Quantity quantity, PartId part,
                             double (*read)(const Simulation&, std::size_t), std::size_t index) {
         m_columns.push_back({m_result.series.size(), read, index});
@@ -245,6 +248,9 @@ void Simulation::record()
     for (OutletActor& outlet : m_outlets) {
         outlet.tap_C = outlet.isOpen() ? leaving(outlet).celsius : kNan;
     }
+    if (!m_options.curves) {
+        return;
+    }
     if (m_time < m_nextRecord - 1e-9 && m_time < m_case.duration_s - 1e-9) {
         return;
     }
@@ -336,6 +342,17 @@ void Simulation::watchTargets(double dt_s)
                      outlet.part->id);
         }
     }
+    for (OutletActor& outlet : m_outlets) {
+        if (outlet.hotJoin >= 0) {
+            keepHottest(outlet.hotReady_C, outlet.hotReady_s, m_field.junctionTemperature(outlet.hotJoin), m_time);
+        }
+        if (outlet.coldJoin >= 0) {
+            keepHottest(outlet.coldReady_C, outlet.coldReady_s, m_field.junctionTemperature(outlet.coldJoin), m_time);
+        }
+    }
+    if (m_loop.tapJunction >= 0) {
+        keepHottest(m_joinReady_C, m_joinReady_s, m_field.junctionTemperature(m_loop.tapJunction), m_time);
+    }
     if (m_loop.tapJunction >= 0 && !m_runs.empty()) {
         m_hottestJoin_C = hotter(m_hottestJoin_C, m_field.junctionTemperature(m_loop.tapJunction));
     }
@@ -406,8 +423,42 @@ void Simulation::addScalar(std::string id, std::string label, Quantity quantity,
     m_result.scalars.push_back(std::move(scalar));
 }
 
+void Simulation::listHottest()
+{
+    const auto add = [&](HeatPlace place, PartId part, double celsius, double at_s) {
+        if (celsius > -1e8) {
+            m_result.hottest.push_back({place, part, celsius, at_s});
+        }
+    };
+    for (const HeaterActor& heater : m_heaters) {
+        add(HeatPlace::HeaterOutlet, heater.part->id, heater.hottestOutlet_C, heater.hottestOutlet_s);
+        add(HeatPlace::HeaterInlet, heater.part->id, heater.hottestInlet_C, heater.hottestInlet_s);
+    }
+    for (const StorageActor& heater : m_storages) {
+        add(HeatPlace::HeaterOutlet, heater.part->id, heater.hottestOutlet_C, heater.hottestOutlet_s);
+        add(HeatPlace::HeaterInlet, heater.part->id, heater.hottestInlet_C, heater.hottestInlet_s);
+    }
+    for (const SensorActor& sensor : m_sensors) {
+        if (!sensor.part->model.sensor->measuresFlow && std::isfinite(sensor.hottest_C)) {
+            add(HeatPlace::Sensor, sensor.part->id, sensor.hottest_C, sensor.hottest_s);
+        }
+    }
+    add(HeatPlace::Join, m_loop.answer.returnTee, m_joinReady_C, m_joinReady_s);
+    for (const OutletActor& outlet : m_outlets) {
+        add(HeatPlace::OutletHot, outlet.part->id, outlet.hotReady_C, outlet.hotReady_s);
+        add(HeatPlace::OutletCold, outlet.part->id, outlet.coldReady_C, outlet.coldReady_s);
+    }
+}
+
 void Simulation::finish()
 {
+    if (m_trial && m_trial->plan) {
+        m_result.duration_s = m_time;
+    }
+    listHottest();
+    if (!m_options.curves) {
+        return;
+    }
     const LoopAnswer& loop = m_loop.answer;
     const Message noLoop = loop.reason.empty() ? Message("There is no loop in this view of the drawing.") : loop.reason;
     const Message noRun("No run was started in this case.");

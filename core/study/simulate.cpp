@@ -12,15 +12,14 @@ namespace {
 
 constexpr double kStill_m3s = 2e-7;        ///< below it water counts as standing: long steps will do
 constexpr double kStandingStep_s = 5;
-constexpr double kSolveEvery_s = 1;        ///< between events; viscosity changes slowly
 constexpr double kTravelStep_s = 0.25;
 constexpr double kShortestStep_s = 1e-3;
 
 }  // namespace
 
 Simulation::Simulation(const document::Drawing& drawing, const Plant& plant, const LoopMap& loop,
-                       const document::Case& script, const Options& options)
-    : m_drawing(drawing), m_plant(plant), m_loop(loop), m_case(script), m_options(options),
+                       const document::Case& script, const Options& options, const Trial* trial)
+    : m_drawing(drawing), m_plant(plant), m_loop(loop), m_case(script), m_options(options), m_trial(trial),
       m_network(plant.makeNetwork()),
       m_field(plant.makeField(thermal::Grid{.cell_m = options.cell_m, .wallLayers = options.wallLayers})),
       m_flows(plant.chains.size(), 0.0)
@@ -42,16 +41,19 @@ Result<CaseResult> Simulation::run()
         while (m_nextAction < m_actions.size() && m_actions[m_nextAction]->at_s <= m_time + 1e-9) {
             applyAction(*m_actions[m_nextAction++]);
         }
+        if (m_trial && m_trial->plan) {
+            followPlan();
+        }
         for (std::size_t c = 0; c < m_controls.size(); ++c) {
             if (m_controls[c].buttonStuck && m_controls[c].control.state() == control::RunState::Idle) {
                 press(c);
             }
         }
-        if (m_dirty || m_time - m_solvedAt >= (m_moving ? kSolveEvery_s : kStandingStep_s) - 1e-9) {
+        if (m_dirty || m_time - m_solvedAt >= (m_moving ? m_options.solveEvery_s : kStandingStep_s) - 1e-9) {
             solve();
         }
         record();
-        if (m_time >= m_case.duration_s - 1e-9) {
+        if (m_time >= m_case.duration_s - 1e-9 || m_plan.done) {
             break;
         }
         if ((++steps & 15) == 0 && m_options.stop.stop_requested()) {
@@ -128,7 +130,12 @@ double Simulation::nextStep() const
         }
     };
     limit(m_case.duration_s - m_time);
-    limit(m_nextRecord - m_time);
+    if (m_options.curves) {
+        limit(m_nextRecord - m_time);
+    }
+    if (m_trial && m_trial->plan) {
+        limit(planDue_s() - m_time);
+    }
     if (m_nextAction < m_actions.size()) {
         limit(m_actions[m_nextAction]->at_s - m_time);
     }
@@ -171,7 +178,7 @@ double Simulation::nextStep() const
                 limit(std::max(0.5 * (mark - s.reading_C) / rate, 0.02));
             }
         };
-        const control::RunSpec& spec = actor.part->model.controller->spec;
+        const control::RunSpec& spec = actor.spec;
         closeIn(actor.stopSensor, spec.stopByTemperature && !actor.stopFails, spec.stopTemperature_C);
         closeIn(actor.limitSensor, spec.highLimit && !actor.limitFails, spec.highLimit_C);
         closeIn(actor.inletSensor, spec.inletLockout, spec.inletLockout_C);
@@ -220,6 +227,17 @@ Result<CaseResult> simulate(const document::Drawing& drawing, const Plant& plant
                             const document::Case& script, const Options& options)
 {
     return Simulation(drawing, plant, loop, script, options).run();
+}
+
+Result<TrialResult> simulate(const document::Drawing& drawing, const Plant& plant, const LoopMap& loop,
+                             const Trial& trial, const Options& options)
+{
+    Simulation simulation(drawing, plant, loop, trial.script, options, &trial);
+    auto result = simulation.run();
+    if (!result) {
+        return tl::unexpected(result.error());
+    }
+    return TrialResult{std::move(*result), simulation.asRun(), simulation.pressesMade()};
 }
 
 }  // namespace tapward::study

@@ -4,6 +4,7 @@
 #include "study/loop.h"
 #include "study/plant.h"
 #include "study/prediction.h"
+#include "study/trial.h"
 
 namespace tapward::study {
 
@@ -13,5 +14,9 @@ namespace tapward::study {
 /// @return a Problem only when stopped by options.stop.
 Result<CaseResult> simulate(const document::Drawing& drawing, const Plant& plant, const LoopMap& loop,
                             const document::Case& script, const Options& options);
+
+/// The same for a case with a plan of presses or changed settings of its controls.
+Result<TrialResult> simulate(const document::Drawing& drawing, const Plant& plant, const LoopMap& loop,
+                             const Trial& trial, const Options& options);
 
 }  // namespace tapward::study

@@ -7,6 +7,7 @@
 #include "study/actors.h"
 #include "study/loop.h"
 #include "study/prediction.h"
+#include "study/trial.h"
 
 namespace tapward::study {
 
@@ -14,8 +15,11 @@ namespace tapward::study {
 class Simulation {
 public:
     Simulation(const document::Drawing& drawing, const Plant& plant, const LoopMap& loop, const document::Case& script,
-               const Options& options);
+               const Options& options, const Trial* trial = nullptr);
     Result<CaseResult> run();
+    /// The script with the plan's presses and draws where they came. @pre run() was called
+    document::Case asRun() const;
+    int pressesMade() const { return m_plan.made; }
 
 private:
     // simulation.cpp
@@ -44,6 +48,14 @@ private:
     double flowOf(const PlantPart& part, int path = 0) const;  ///< in the path's own direction
     int sensorIndex(const std::string& partId) const;
     int controllerOf(const std::string& partId) const;
+    const ControlChange* changeOf(document::PartId controller) const;
+    double heaterWater(bool outlet) const;
+    void watchLimit(ControlActor& actor);
+
+    // press_plan.cpp
+    void followPlan();
+    double planDue_s() const;  ///< time of its next act; infinite when it waits for a run to end
+    void planAct(document::ActionKind kind, document::PartId part, double opening, double hotShare);
 
     // record.cpp
     struct Leaving {
@@ -57,6 +69,7 @@ private:
     void runStarted(std::size_t controller);
     void runEnded(std::size_t controller, control::RunCause cause);
     void finish();
+    void listHottest();
     double targetReading() const;
     void addScalar(std::string id, std::string label, Quantity quantity, std::optional<double> value, Message reason,
                    Message note = {});
@@ -66,6 +79,7 @@ private:
     const LoopMap& m_loop;
     const document::Case& m_case;
     const Options& m_options;
+    const Trial* m_trial;
 
     network::Network m_network;
     thermal::Field m_field;
@@ -93,9 +107,23 @@ private:
     AccumulatorState m_accumulator;
     const PlantPart* m_demandPump = nullptr;
     bool m_demandPumpOn = false;
+    double m_demandPumpShare = 1;     ///< fault
+    bool m_demandPumpWelded = false;  ///< fault
     int m_demandPumpStarts = 0;
     std::vector<const document::Action*> m_actions;  ///< by time
     std::size_t m_nextAction = 0;
+
+    struct PlanState {
+        int controller = -1;
+        int made = 0;               ///< presses accepted
+        bool running = false;
+        bool done = false;
+        double nextTry_s = 0, pressed_s = 0, ended_s = 0;
+        double drawUntil_s = -1;    ///< the draw between presses is open until then
+        enum class Last { Waits, Open, Over } last = Last::Waits;
+        double lastOpened_s = 0;
+        std::vector<document::Action> actions;
+    } m_plan;
 
     // record
     CaseResult m_result;
@@ -134,6 +162,7 @@ private:
     double m_beforePumped_m3 = 0;
     double m_wait_s = kNan, m_wasted_m3 = kNan;
     double m_hottestTap_C = kNan, m_hottestJoin_C = kNan, m_hottestCold_C = kNan;
+    double m_joinReady_C = -1e9, m_joinReady_s = 0;
     int m_waitOutlet = -1;
 };
 

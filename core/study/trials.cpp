@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "study/trials.h"
+
+#include <utility>
+
+#include "study/in_parallel.h"
+
+namespace tapward::study {
+
+Result<Trials> Trials::make(const document::Drawing& drawing, unsigned hands)
+{
+    auto plant = makePlant(drawing, document::View::After);
+    if (!plant) {
+        return tl::unexpected(plant.error());
+    }
+    if (plant->chains.empty()) {
+        return problem("Nothing in this drawing holds water.",
+                       "Draw at least a supply, a heater and a tap, joined by pipes.");
+    }
+    Trials trials;
+    trials.m_drawing = &drawing;
+    trials.m_plant = std::make_shared<const Plant>(std::move(*plant));
+    trials.m_loop = std::make_shared<const LoopMap>(findLoop(drawing, *trials.m_plant, coldStart(drawing)));
+    trials.m_hands = hands;
+    return trials;
+}
+
+Result<std::vector<TrialResult>> Trials::run(std::span<const Trial> trials, const Options& options) const
+{
+    std::vector<std::optional<Result<TrialResult>>> slots(trials.size());
+    inParallel(
+        trials.size(), [&](std::size_t i) { slots[i] = simulate(*m_drawing, *m_plant, *m_loop, trials[i], options); },
+        m_hands);
+    std::vector<TrialResult> results;
+    results.reserve(slots.size());
+    for (auto& slot : slots) {
+        if (!*slot) {
+            return tl::unexpected(slot->error());
+        }
+        results.push_back(std::move(**slot));
+    }
+    return results;
+}
+
+Options searchOptions()
+{
+    Options options;
+    options.cell_m = 0.45;
+    options.wallLayers = 2;
+    options.step_s = 1;
+    options.solveEvery_s = 3;
+    options.curves = false;
+    return options;
+}
+
+}  // namespace tapward::study
