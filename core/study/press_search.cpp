@@ -57,7 +57,7 @@ PressSearch::PressSearch(const Trials& trials, const PressesOptions& options, st
 PressPoint PressSearch::plainPoint() const
 {
     PressPoint point;
-    point.volts = batteryVolts(m_trials.plant());
+    point.volts = batterySupply(m_trials.plant()).volts;
     for (const document::Case& script : m_trials.drawing().cases) {
         if (script.view == document::View::After) {
             point.supply_C = script.supply_C.value_or(script.start_C);
