@@ -91,11 +91,10 @@ std::vector<ClosedSection> closedSections(const Seen& seen)
                 continue;
             }
             relieved = relieved || gives(piece);
-            const bool both = isInside(piece.u) && isInside(piece.v);
-            if (!both
-                && (piece.shut || piece.part->model.role == Role::CheckValve
-                    || piece.part->model.role == Role::DemandPump || piece.part->model.role == Role::CitySupply)
-                && piece.part->model.role != Role::Outlet) {
+            const Role role = piece.part->model.role;
+            const bool toOutside = piece.u == Pipes::kOutside || piece.v == Pipes::kOutside;
+            const bool edge = !toOutside && !(isInside(piece.u) && isInside(piece.v));
+            if (role == Role::CitySupply || (edge && role != Role::Outlet)) {
                 section.closedBy.push_back(piece.part->id);
             }
             if (piece.part->model.role == Role::DemandPump && piece.part->model.supply) {

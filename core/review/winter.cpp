@@ -31,10 +31,20 @@ bool byHand(const Piece& piece)
            || document::kindOf(*piece.part->part).field("cartridge");
 }
 
+/// Somebody noted heights: not everything stands at one.
+bool heightsKnown(const Pipes& pipes)
+{
+    const auto [low, high] = std::minmax_element(pipes.height_m.begin(), pipes.height_m.end());
+    return low != pipes.height_m.end() && *high - *low > kLevel_m;
+}
+
 /// Places from which water runs out by its weight through open taps and drains.
 std::vector<char> emptying(const Pipes& pipes, bool asTheyStand)
 {
     std::vector<char> empties(pipes.height_m.size(), 0);
+    if (!heightsKnown(pipes)) {
+        return empties;
+    }
     std::vector<int> waiting;
     const auto enter = [&](int place) {
         if (place != Pipes::kOutside && !empties[static_cast<std::size_t>(place)]) {
@@ -102,7 +112,9 @@ void markFlows(const study::Plant& plant, network::Network& network, std::vector
 
 void openValves(const study::Plant& plant, network::Network& network)
 {
-    study::setLoopRunning(plant, network, 0);  // motorized valves open, no volts for the pumps
+    for (const study::PlantPart* valve : plant.withRole(Role::MotorValve)) {
+        open(network, *valve);
+    }
     for (const study::PlantPart* valve : plant.withRole(Role::HandValve)) {
         if (valve->model.paths.front().to != parts::Path::kOutside) {
             open(network, *valve);
@@ -136,8 +148,7 @@ std::vector<char> roundTheLoop(const study::Plant& plant)
     std::vector<char> through(plant.chains.size(), 0);
     network::Network network = plant.makeNetwork();
     study::setAtRest(plant, network);
-    study::setLoopRunning(plant, network, study::batteryVolts(plant));
-    const auto& flows = network.solve().flow_m3s;
+    const auto& flows = study::runLoop(plant, network, study::batterySupply(plant)).flow_m3s;
     for (std::size_t link = 0; link < flows.size(); ++link) {
         through[link] = std::abs(flows[link]) > kThrough_m3s;
     }
@@ -169,7 +180,9 @@ std::vector<WinterSegment> group(const Pipes& pipes, const std::vector<char>& st
             const std::size_t index = waiting.back();
             waiting.pop_back();
             const Piece& piece = pipes.pieces[index];
-            segment.parts.push_back(piece.part->id);
+            if (piece.volume_m3 > 0) {
+                segment.parts.push_back(piece.part->id);
+            }
             segment.volume_m3 += piece.volume_m3;
             if (piece.volume_m3 > 0) {
                 segment.loopClearsIt = segment.loopClearsIt && loopFlows[static_cast<std::size_t>(piece.link)];
@@ -240,6 +253,7 @@ WinterPlan winterPlan(const document::Drawing& drawing, const study::Plant& plan
         sortIds(*ids);
     }
     plan.full = group(pipes, stays, roundTheLoop(plant), opened);
+    plan.heightsKnown = heightsKnown(pipes);
     plan.steps = winterSteps(drawing, plant, plan);
     return plan;
 }

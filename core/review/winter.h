@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <string>
 #include <vector>
 
 #include "base/message.h"
@@ -23,6 +24,7 @@ struct WinterSegment {
 /// rises (heights belong to parts; level counts as falling). Air at the city inlet, and antifreeze drawn by
 /// the demand pump, clear what has a flow through it with one tap open at a time; the flows are solved.
 struct WinterPlan {
+    bool heightsKnown = false;              ///< else nothing is taken to drain by itself
     std::vector<document::PartId> drains;   ///< low-point drains there are
     std::vector<document::PartId> drained;  ///< pipes that empty by height
     std::vector<document::PartId> cleared;  ///< pipes that do not, but are blown out or flushed
@@ -30,6 +32,8 @@ struct WinterPlan {
     std::vector<Message> steps;             ///< in order
 };
 WinterPlan winterPlan(const document::Drawing& drawing, const study::Plant& plant, const Pipes& pipes);
+/// Tags of parts for a sentence, runs drawn together: "L1-L4, MV1".
+std::string tagsInRuns(const document::Drawing& drawing, const std::vector<document::PartId>& ids);
 /// The steps alone, for a plan whose other members are known.
 std::vector<Message> winterSteps(const document::Drawing& drawing, const study::Plant& plant, const WinterPlan& plan);
 /// Of the coach as it will be; no steps when its parts make no model or nothing holds water.

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <functional>
 #include <string>
+#include <tuple>
 
 #include "base/units.h"
 #include "review/winter.h"
@@ -14,16 +15,6 @@ using parts::Role;
 
 constexpr double kMostAir_Pa = 30 * us::kPsi;  ///< common practice, no published source
 constexpr double kRound_s = 120;               ///< antifreeze on its way round: common practice
-
-std::string tags(const document::Drawing& drawing, const std::vector<PartId>& ids)
-{
-    std::string all;
-    for (const PartId id : ids) {
-        const document::Part* part = drawing.find(id);
-        all += (all.empty() ? "" : ", ") + (part ? part->tag : std::string("?"));
-    }
-    return all;
-}
 
 std::vector<PartId> which(const study::Plant& plant, const std::function<bool(const study::PlantPart&)>& wanted)
 {
@@ -38,6 +29,43 @@ std::vector<PartId> which(const study::Plant& plant, const std::function<bool(co
 
 }  // namespace
 
+std::string tagsInRuns(const document::Drawing& drawing, const std::vector<PartId>& ids)
+{
+    struct Tag {
+        std::string letters;
+        int number;
+    };
+    std::vector<Tag> sorted;
+    for (const PartId id : ids) {
+        const document::Part* part = drawing.find(id);
+        const std::string tag = part ? part->tag : "?";
+        const std::size_t digits = tag.find_last_not_of("0123456789") + 1;
+        const bool numbered = digits < tag.size() && tag.size() - digits < 7;
+        sorted.push_back({numbered ? tag.substr(0, digits) : tag, numbered ? std::stoi(tag.substr(digits)) : -1});
+    }
+    std::sort(sorted.begin(), sorted.end(),
+              [](const Tag& a, const Tag& b) { return std::tie(a.letters, a.number) < std::tie(b.letters, b.number); });
+    std::string all;
+    for (std::size_t i = 0; i < sorted.size();) {
+        const auto name = [&](std::size_t k) {
+            return sorted[k].letters + (sorted[k].number < 0 ? std::string() : std::to_string(sorted[k].number));
+        };
+        std::size_t end = i + 1;
+        while (end < sorted.size() && sorted[i].number >= 0 && sorted[end].letters == sorted[i].letters
+               && sorted[end].number == sorted[end - 1].number + 1) {
+            ++end;
+        }
+        all += (all.empty() ? "" : ", ") + name(i);
+        if (end - i > 2) {
+            all += "-" + name(end - 1);
+            i = end;
+        } else {
+            ++i;
+        }
+    }
+    return all;
+}
+
 std::vector<Message> winterSteps(const document::Drawing& drawing, const study::Plant& plant, const WinterPlan& plan)
 {
     const auto role = [&](Role wanted) {
@@ -46,7 +74,7 @@ std::vector<Message> winterSteps(const document::Drawing& drawing, const study::
     std::vector<Message> steps;
     const auto say = [&](const char* sentence, const std::vector<PartId>& ids) {
         if (!ids.empty()) {
-            steps.push_back({sentence, {tags(drawing, ids)}});
+            steps.push_back({sentence, {tagsInRuns(drawing, ids)}});
         }
     };
     const std::vector<PartId> heaters = which(plant, [](const study::PlantPart& part) {
@@ -64,15 +92,22 @@ std::vector<Message> winterSteps(const document::Drawing& drawing, const study::
     } else {
         say("Open the low-point drains {0}, then every tap, hot and cold.", plan.drains);
     }
-    say("By their height these empty: {0}.", plan.drained);
+    if (plan.heightsKnown) {
+        say("By their height these empty: {0}.", plan.drained);
+    } else {
+        steps.emplace_back(
+            "All parts stand at one height here, so nothing is taken to drain by itself. Note heights to "
+            "see what does.");
+    }
     if (const auto city = role(Role::CitySupply); !city.empty() && !outlets.empty()) {
-        steps.push_back({"Blow air in at {0}, at no more than {1}, with one tap open at a time: {2}.",
-                         {tags(drawing, city), Measure{kMostAir_Pa, Quantity::Pressure}, tags(drawing, outlets)}});
+        steps.push_back(
+            {"Blow air in at {0}, at no more than {1}, with one tap open at a time: {2}.",
+             {tagsInRuns(drawing, city), Measure{kMostAir_Pa, Quantity::Pressure}, tagsInRuns(drawing, outlets)}});
     }
     if (const auto pumps = role(Role::DemandPump); !pumps.empty() && !outlets.empty()) {
         steps.push_back({"Or draw antifreeze made for drinking-water lines with {0}, one tap at a time until it runs "
                          "coloured: {1}.",
-                         {tags(drawing, pumps), tags(drawing, outlets)}});
+                         {tagsInRuns(drawing, pumps), tagsInRuns(drawing, outlets)}});
     }
     const std::vector<PartId> circulators = role(Role::Circulator), loopValves = role(Role::MotorValve);
     std::vector<PartId> byLoop, byValves, handValves;
@@ -85,24 +120,24 @@ std::vector<Message> winterSteps(const document::Drawing& drawing, const study::
         }
     }
     if (!byValves.empty() && !handValves.empty()) {
-        steps.push_back(
-            {"Open {0} and do it again: only then {1} clears.", {tags(drawing, handValves), tags(drawing, byValves)}});
+        steps.push_back({"Open {0} and do it again: only then {1} clears.",
+                         {tagsInRuns(drawing, handValves), tagsInRuns(drawing, byValves)}});
     }
     if (!circulators.empty()) {
-        steps.push_back(
-            loopValves.empty()
-                ? Message("With antifreeze in the lines, run {0} for {1} so that it goes round the loop.",
-                          {tags(drawing, circulators), Measure{kRound_s, Quantity::Time}})
-                : Message("With antifreeze in the lines, open {0} and run {1} for {2} so that it goes "
-                          "round the loop; shut and open the valve once while it runs.",
-                          {tags(drawing, loopValves), tags(drawing, circulators), Measure{kRound_s, Quantity::Time}}));
+        steps.push_back(loopValves.empty()
+                            ? Message("With antifreeze in the lines, run {0} for {1} so that it goes round the loop.",
+                                      {tagsInRuns(drawing, circulators), Measure{kRound_s, Quantity::Time}})
+                            : Message("With antifreeze in the lines, open {0} and run {1} for {2} so that it goes "
+                                      "round the loop; shut and open the valve once while it runs.",
+                                      {tagsInRuns(drawing, loopValves), tagsInRuns(drawing, circulators),
+                                       Measure{kRound_s, Quantity::Time}}));
         say("Only this clears {0}: air and open taps do not.", byLoop);
     }
     for (const WinterSegment& segment : plan.full) {
         if (!segment.loopClearsIt && !segment.valvesClearIt) {
             steps.push_back({"Still full then: {0}, {1} of water. Open a joint or fit a drain at {2}.",
-                             {tags(drawing, segment.parts), Measure{segment.volume_m3, Quantity::Volume},
-                              tags(drawing, {segment.lowest})}});
+                             {tagsInRuns(drawing, segment.parts), Measure{segment.volume_m3, Quantity::Volume},
+                              tagsInRuns(drawing, {segment.lowest})}});
         }
     }
     steps.emplace_back("Leave taps and drains open, and ball valves half open so that no water is shut in them.");

@@ -200,6 +200,7 @@ TEST_CASE("a tap at which the demand pump swings the flow across activation is f
     // 0.50 gpm at 60 psi is 0.41 at the cut-in of 40 psi and 0.48 at the cut-out of 55 psi (square root law): it
     // lights at 0.45 and, with a hold flow of 0.44, goes out again.
     Coach coach = onPump();
+    coach.set("PR1", "open_flow_m3s", 6 * us::kGpm);  // strong enough to reach its cut-out on this tap
     coach.set("PR1", "cut_in_Pa", 40 * us::kPsi);
     coach.set("PR1", "cut_out_Pa", 55 * us::kPsi);
     coach.set("F1", "rated_flow_m3s", 0.50 * us::kGpm);
@@ -210,6 +211,9 @@ TEST_CASE("a tap at which the demand pump swings the flow across activation is f
     REQUIRE(found.size() == 1);
     CHECK_THAT(std::get<Measure>(found[0].what.arguments.at(1)).si, WithinRel(0.408 * us::kGpm, 0.03));
     CHECK_THAT(std::get<Measure>(found[0].what.arguments.at(2)).si, WithinRel(0.479 * us::kGpm, 0.03));
+    Coach weak = coach;
+    weak.set("PR1", "open_flow_m3s", 3 * us::kGpm);  // the tap takes all it gives short of the cut-out: no swing
+    CHECK_FALSE(weak.finds("demand_pump_cycling"));
     coach.set("WH1", "hold_flow_m3s", 0.35 * us::kGpm);  // stays lit over the whole swing
     CHECK_FALSE(coach.finds("demand_pump_cycling"));
 }
@@ -243,6 +247,12 @@ TEST_CASE("a stop sensor far down the return is found late with what it lets thr
     CHECK_THAT(std::get<Measure>(found[0].what.arguments.at(1)).si, WithinRel(way_s, 0.02));
     CHECK_FALSE(withSensor(0.2, 47).finds("sensor_late"));  // at the join
     CHECK_FALSE(withSensor(5, 43).finds("sensor_late"));    // it does not matter
+    Coach drawn = withSensor(5, 47);  // what the heater gives to an open tap is no overshoot
+    document::Action tap;
+    tap.kind = document::ActionKind::OpenOutlet;
+    tap.part = drawn.id("F1");
+    drawn.drawing.cases.back().actions.push_back(tap);
+    CHECK_FALSE(drawn.finds("sensor_late"));
 }
 
 TEST_CASE("a loop's pipe between its check and its shut valve freezes full unless a drain is there", "[review]")

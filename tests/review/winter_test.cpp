@@ -94,6 +94,16 @@ TEST_CASE("what stays full is counted in volume and belongs to the loop's valve"
     CHECK_THAT(plan.full[0].volume_m3 - before_m3, WithinRel(11.8 * us::kGallon / 128, 0.01));
 }
 
+TEST_CASE("without heights nothing is taken to drain by itself", "[review]")
+{
+    Coach coach;
+    coach.pipe(coach.add("drain_valve", "DV1"), "port", coach.add("hand_valve", "V7"), "inlet");
+    const auto plan = winterPlan(coach.drawing);
+    CHECK(plan.drained.empty());
+    CHECK(said(plan).find("Note heights") != std::string::npos);
+    REQUIRE_FALSE(plan.full.empty());  // the loop behind its shut valve
+}
+
 TEST_CASE("the steps name heater, taps, air, loop valve and pump in that order", "[review]")
 {
     Coach coach;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <algorithm>
+#include <string>
 
 #include "base/units.h"
 #include "review/cold_return.h"
@@ -17,23 +17,29 @@ void drinkingBranchWarm(const Seen& seen, Findings& findings)
     if (!way.byColdLine || !warmest || warmest->value < kGrowth_C) {
         return;
     }
+    std::string tags;
+    document::PartId first = document::kNoPart;
     for (const document::PartId id : way.outlets) {
         const study::PlantPart* outlet = seen.after.find(id);
-        if (!outlet || !outlet->model.outlet || !outlet->model.outlet->drinking) {
-            continue;
+        if (outlet && outlet->model.outlet && outlet->model.outlet->drinking) {
+            tags += (tags.empty() ? "" : ", ") + outlet->part->tag;
+            first = first == document::kNoPart ? id : first;
         }
-        Finding finding;
-        finding.severity = Severity::Caution;
-        finding.what = {"People drink from {0}, and its cold line takes the loop's water, up to {1}.",
-                        {outlet->part->tag, Measure{warmest->value, Quantity::Temperature}}};
-        finding.why = {"Water standing between {0} and {1} favours bacteria, and it tastes of the hot line.",
-                       {Measure{kGrowth_C, Quantity::Temperature}, Measure{us::celsius(108), Quantity::Temperature}}};
-        finding.remedy = "Return the water by a line of its own, or let the cold tap run cool before drinking.";
-        finding.source = "ASHRAE Guideline 12, growth range of Legionella, from memory";
-        finding.part = id;
-        finding.caseName = warmest->caseName;
-        findings.push_back(std::move(finding));
     }
+    if (first == document::kNoPart) {
+        return;
+    }
+    Finding finding;
+    finding.severity = Severity::Caution;
+    finding.what = {"The cold line people drink from takes the loop's water, up to {0}: {1}.",
+                    {Measure{warmest->value, Quantity::Temperature}, tags}};
+    finding.why = {"Water standing between {0} and {1} favours bacteria, and it tastes of the hot line.",
+                   {Measure{kGrowth_C, Quantity::Temperature}, Measure{us::celsius(108), Quantity::Temperature}}};
+    finding.remedy = "Return the water by a line of its own, or let the cold tap run cool before drinking.";
+    finding.source = "ASHRAE Guideline 12, growth range of Legionella, from memory";
+    finding.part = first;
+    finding.caseName = warmest->caseName;
+    findings.push_back(std::move(finding));
 }
 
 }  // namespace tapward::review::rule

@@ -19,7 +19,8 @@ void heaterRecirculation(const Seen& seen, Findings& findings)
     }
     const bool forbidden = values.text("recirculation") == "not_allowed";
     Finding finding;
-    finding.severity = Severity::Caution;
+    // A storage heater meets warm water at its inlet every day; a tankless one may not be made for it.
+    finding.severity = forbidden || heater->model.tankless ? Severity::Caution : Severity::Note;
     finding.what = forbidden ? Message("The maker of {0} does not allow a recirculation loop.", {heater->part->tag})
                              : Message("It is not known whether the maker of {0} allows a recirculation loop.",
                                        {heater->part->tag});

@@ -19,6 +19,7 @@ void partTooHot(const Seen& seen, Findings& findings)
 {
     // What leaves the heater enters the hot way; what reached the join enters the return. Circulators have a
     // rule of their own.
+    constexpr double kRounding_K = 0.5;  // what reads the same as the rating is no excess
     const study::LoopAnswer& loop = seen.prediction.loop;
     const auto heater = highest(seen, "hottest_heater_outlet");
     const auto join = highest(seen, "hottest_tap", 1);
@@ -30,7 +31,7 @@ void partTooHot(const Seen& seen, Findings& findings)
         const double limit_C = part.model.roleTemperatureLimit_C;
         const bool hot = has(loop.hotPath, part.id) || part.id == loop.heater;
         const auto& water = hot ? heater : has(loop.returnPath, part.id) ? join : std::nullopt;
-        if (limit_C <= 0 || !water || water->value <= limit_C || part.model.circulator) {
+        if (limit_C <= 0 || !water || water->value <= limit_C + kRounding_K || part.model.circulator) {
             continue;
         }
         if (document::kindOf(*part.part).isPipe) {  // all tube at once

@@ -31,6 +31,14 @@ std::optional<double> onTheWay_s(const Seen& seen, const study::PlantPart& senso
     return held_m3 / *loop.flow_m3s;
 }
 
+bool draws(const document::Drawing& drawing, const std::string& caseName)
+{
+    const document::Case* script = drawing.findCase(caseName);
+    return script && std::any_of(script->actions.begin(), script->actions.end(), [](const document::Action& action) {
+               return action.kind == document::ActionKind::OpenOutlet;
+           });
+}
+
 }  // namespace
 
 void sensorLate(const Seen& seen, Findings& findings)
@@ -45,14 +53,16 @@ void sensorLate(const Seen& seen, Findings& findings)
         }
         const double way_s = onTheWay_s(seen, *sensor).value_or(0);
         const double lag_s = sensor->model.sensor->lag_s;
-        // The water at the tap when the run has ended, against the stop: over all cases with one press.
+        // The water at the tap when the run has ended, against the stop. A case that draws shows what the heater
+        // gives by then, not what the run left.
         std::optional<Highest> worst;
         for (const study::CaseResult& result : seen.prediction.cases) {
             const study::Scalar* tap = result.scalar("hottest_tap");
             const bool stopped = std::any_of(result.events.begin(), result.events.end(),
                                              [](const study::Event& event) { return event.id == "stop_temperature"; });
             if (result.view == document::View::After && tap && tap->value && stopped
-                && !hasFault(seen.drawing, result.name) && (!worst || *tap->value > worst->value)) {
+                && !hasFault(seen.drawing, result.name) && !draws(seen.drawing, result.name)
+                && (!worst || *tap->value > worst->value)) {
                 worst = Highest{*tap->value, result.name};
             }
         }

@@ -9,17 +9,11 @@ namespace tapward::review::rule {
 
 void winterTrapped(const Seen& seen, Findings& findings)
 {
-    const auto tags = [&](const std::vector<document::PartId>& ids) {
-        std::string all;
-        for (const document::PartId id : ids) {
-            all += (all.empty() ? "" : ", ") + tagOf(seen, id);
-        }
-        return all;
-    };
+    const auto tags = [&](const std::vector<document::PartId>& ids) { return tagsInRuns(seen.drawing, ids); };
     for (const WinterSegment& segment : winterPlan(seen.drawing, seen.after, seen.pipes).full) {
         Finding finding;
         finding.severity = Severity::Caution;
-        finding.what = {"Freeze: {0} hold {1} that neither drains nor blows out with the valves as they stand.",
+        finding.what = {"Freeze: {1} of water in {0} neither drains nor blows out with the valves as they stand.",
                         {tags(segment.parts), Measure{segment.volume_m3, Quantity::Volume}}};
         finding.why = "Water left in a frozen coach bursts tube, pumps and valves.";
         const auto pumps = tags(seen.prediction.loop.circulators);
