@@ -76,7 +76,10 @@ int check(const Asked& asked, const document::Drawing& drawing)
     const bool cautioned = std::any_of(findings.begin(), findings.end(), [](const review::Finding& finding) {
         return !finding.dismissed && finding.severity != review::Severity::Note;
     });
-    return print(report::findingsText(drawing, findings, asked.units), cautioned ? CautionApplies : Fine);
+    return print(report::findingsText(drawing, findings, asked.units)
+                     + report::cautionsText(drawing, *prediction, findings, asked.units)
+                     + report::winterText(drawing, asked.units),
+                 cautioned ? CautionApplies : Fine);
 }
 
 int showPrediction(const Asked& asked, const document::Drawing& drawing)

@@ -7,6 +7,7 @@
 #include "panels/icons.h"
 #include "panels/say.h"
 #include "report/report.h"
+#include "review/margin.h"
 #include "review/scald.h"
 
 namespace tapward::app {
@@ -14,10 +15,6 @@ namespace tapward::app {
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("tapward::app::answers", text); }
-
-/// Common practice, no published source: less than a tenth over the activation flow is thin, because
-/// flow sensors and heaters differ by about that much.
-constexpr double kThinMargin = 1.10;
 
 Margin marginOf(const study::LoopAnswer& loop, UnitSystem units)
 {
@@ -33,7 +30,7 @@ Margin marginOf(const study::LoopAnswer& loop, UnitSystem units)
         margin.weight = review::Severity::Danger;
         margin.text = tr("%1 is %2 % under the %3 the heater needs to light.").arg(flow, percent, need);
     } else {
-        const bool thin = ratio < kThinMargin;
+        const bool thin = ratio < review::kSafeMargin;
         margin.word = thin ? tr("Thin margin") : tr("Lights");
         margin.weight = thin ? review::Severity::Caution : review::Severity::Note;
         margin.text = tr("%1 is %2 % over the %3 the heater needs to light.").arg(flow, percent, need);

@@ -21,8 +21,8 @@ namespace tapward::app {
 
 FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_list(new QListWidget), m_detail(new QLabel), m_empty(new QLabel),
-      m_jump(new QPushButton(tr("Show on Drawing"))), m_dismiss(new QPushButton(tr("Set Aside\u2026"))),
-      m_restore(new QPushButton(tr("Take Back")))
+      m_jump(new QPushButton(tr("Show on Drawing"))), m_fix(new QPushButton(tr("Quick Fix"))),
+      m_dismiss(new QPushButton(tr("Set Aside\u2026"))), m_restore(new QPushButton(tr("Take Back")))
 {
     setAccessibleName(tr("Findings"));
     m_list->setAccessibleName(tr("List of findings"));
@@ -48,6 +48,7 @@ FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
     auto* buttons = new QHBoxLayout;
     buttons->setContentsMargins(8, 0, 8, 6);
     buttons->addWidget(m_jump);
+    buttons->addWidget(m_fix);
     buttons->addWidget(m_dismiss);
     buttons->addWidget(m_restore);
     buttons->addStretch();
@@ -63,6 +64,7 @@ FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
     connect(m_list, &QListWidget::itemActivated, this, [this] { jump(); });
     connect(m_list, &QListWidget::itemClicked, this, [this] { jump(); });
     connect(m_jump, &QPushButton::clicked, this, &FindingsPanel::jump);
+    connect(m_fix, &QPushButton::clicked, this, &FindingsPanel::fixCurrent);
     connect(m_dismiss, &QPushButton::clicked, this, &FindingsPanel::askDismiss);
     connect(m_restore, &QPushButton::clicked, this, &FindingsPanel::takeBack);
     connect(&session, &Session::predictionChanged, this, &FindingsPanel::refresh);
@@ -148,6 +150,8 @@ QString FindingsPanel::text(const review::Finding& finding) const
         lines << tr("Why: %1").arg(sayMessage(finding.why, units));
     if (!finding.remedy.empty())
         lines << tr("What to do: %1").arg(sayMessage(finding.remedy, units));
+    if (finding.fix)
+        lines << tr("Quick fix: %1").arg(sayMessage(finding.fix->title, units));
     if (!finding.caseName.empty())
         lines << tr("Seen in case: %1").arg(plain(finding.caseName));
     if (!finding.source.empty())
@@ -165,6 +169,10 @@ void FindingsPanel::showDetail()
     m_detail->setText(finding ? text(*finding) : QString());
     m_detailArea->setVisible(finding != nullptr);
     m_jump->setEnabled(finding && finding->part != document::kNoPart);
+    const bool fixable = finding && finding->fix && !finding->dismissed && !m_session.isStale();
+    m_fix->setVisible(fixable);
+    m_fix->setToolTip(fixable ? sayMessage(finding->fix->title, m_session.units()) : QString());
+    m_fix->setAccessibleDescription(m_fix->toolTip());
     m_dismiss->setVisible(!finding || !finding->dismissed);
     m_dismiss->setEnabled(finding != nullptr);
     m_restore->setVisible(finding && finding->dismissed);
@@ -227,6 +235,18 @@ void FindingsPanel::dismissCurrent(const QString& reason)
     const auto refused = m_session.perform(
         document::Edit{Message("Set finding aside"), {document::SetDismissals{std::move(dismissals)}}});
     if (refused)
+        m_detail->setText(sayProblem(*refused, m_session.units()));
+}
+
+void FindingsPanel::fixCurrent()
+{
+    const int at = current();
+    if (at < 0 || at >= static_cast<int>(m_session.findings().size()) || m_session.isStale())
+        return;
+    const auto fix = m_session.findings()[static_cast<std::size_t>(at)].fix;  // a copy: performing drops the list
+    if (!fix)
+        return;
+    if (const auto refused = m_session.perform(*fix))
         m_detail->setText(sayProblem(*refused, m_session.units()));
 }
 

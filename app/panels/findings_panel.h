@@ -24,6 +24,8 @@ public:
     void step(int direction);
     /// Sets the chosen finding aside with a reason; an empty reason is refused.
     void dismissCurrent(const QString& reason);
+    /// Makes the chosen finding's quick fix, one undo step; nothing when it has none.
+    void fixCurrent();
     int current() const;               ///< index in session.findings(), -1 = none
 
 Q_SIGNALS:
@@ -45,7 +47,7 @@ private:
     QListWidget* m_list;
     QLabel *m_detail, *m_empty;
     QWidget* m_detailArea = nullptr;
-    QPushButton *m_jump, *m_dismiss, *m_restore;
+    QPushButton *m_jump, *m_fix, *m_dismiss, *m_restore;
 };
 
 }  // namespace tapward::app

@@ -189,6 +189,17 @@ Field drinkingField(bool initial)
             .help = "Warm water left in the line then is a caution."};
 }
 
+Field recirculationField()
+{
+    return {.key = "recirculation",
+            .label = "Maker on a loop",
+            .type = FieldType::Choice,
+            .initial = std::string{"unknown"},
+            .source = "read its manual",
+            .choices = {{"unknown", "Not known"}, {"allowed", "Allowed"}, {"not_allowed", "Not allowed"}},
+            .help = "Whether the heater's maker allows a recirculation loop."};
+}
+
 std::vector<Port> inLinePorts()
 {
     return {{"inlet", "Inlet", Side::Left, -2, 0}, {"outlet", "Outlet", Side::Right, 2, 0}};

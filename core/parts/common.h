@@ -30,6 +30,7 @@ Field wireLengthField(std::string_view help = {});
 Field wireGaugeField(std::string_view initial);
 Field fuseField(std::string_view help);
 Field drinkingField(bool initial);       ///< "drinking": somebody drinks from this tap
+Field recirculationField();              ///< "recirculation": what a heater's maker says about a loop
 
 /// "inlet" left, "outlet" right: a part in a line, 4 x 4 modules.
 std::vector<Port> inLinePorts();

@@ -109,6 +109,7 @@ const PartKind& storageHeater()
                  .initial = 1.5,
                  .source = kFromMemory},
                 bayField(),
+                recirculationField(),
                 temperatureLimitField(0),
                 pressureLimitField(),
                 drinkingWaterField(),

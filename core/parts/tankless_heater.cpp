@@ -234,6 +234,7 @@ const PartKind& tanklessHeater()
                 fuseField("Empty: a branch of its own."),
                 wireLengthField("From battery to its board; the current runs out and back."),
                 wireGaugeField("14"),
+                recirculationField(),
                 temperatureLimitField(0),
                 pressureLimitField(),
                 drinkingWaterField(),

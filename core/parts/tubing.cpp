@@ -9,17 +9,19 @@ namespace {
 
 // Materials; the ranges found are wide, the middle is used.
 struct Stuff {
-    double conductivity_W_mK, volumeHeat_J_m3K, roughness_m, limit_C, limit_Pa;
+    double conductivity_W_mK, volumeHeat_J_m3K, roughness_m, limit_C, limit_Pa, elasticity_Pa, expansion_1_K;
 };
 // PEX: 0.35..0.41 W/(m K) in European PE-X data sheets (memory), 0.461 on a trade page (3.2 Btu in/(h ft² F));
 // 940 kg/m³ and 2,300 J/(kg K) from PE-X data sheets (memory). Rating 100 psi at 180 °F: ASTM F876.
-constexpr Stuff kPex{0.40, 940.0 * 2300.0, 1.5e-6, 82.2, 100 * us::kPsi};
+constexpr Stuff kPex{0.40, 940.0 * 2300.0, 1.5e-6, 82.2, 100 * us::kPsi, 0.5e9, 1.4e-4};
 // Copper: DHP copper 339 W/(m K), 8,940 kg/m³, 385 J/(kg K), copper handbooks (memory); no rating that
 // would bind in a coach, the joints do.
-constexpr Stuff kCopper{339.0, 8940.0 * 385.0, 1.5e-6, 0, 0};
+constexpr Stuff kCopper{339.0, 8940.0 * 385.0, 1.5e-6, 0, 0, 117e9, 1.65e-5};
 // CPVC: 0.14..0.16 W/(m K) (0.16 found in print, 0.137 from data sheets, memory); 1,550 kg/m³ and
 // 900..1,050 J/(kg K) (memory). Rating 100 psi at 180 °F: ASTM D2846 (memory).
-constexpr Stuff kCpvc{0.15, 1550.0 * 975.0, 1.5e-6, 82.2, 100 * us::kPsi};
+constexpr Stuff kCpvc{0.15, 1550.0 * 975.0, 1.5e-6, 82.2, 100 * us::kPsi, 2.9e9, 6.3e-5};
+// Young's modulus and linear expansion: PEX 0.5 GPa warm and 1.4e-4 1/K, copper 117 GPa and 1.65e-5 1/K, CPVC
+// 2.9 GPa and 6.3e-5 1/K (memory).
 // Roughness 0.0015 mm, drawn tubing: Moody (1944), Trans. ASME 66, 671-684.
 
 Tube make(std::string_view id, std::string_view title, std::string_view standard, double outside_in, double bore_in,
@@ -34,7 +36,9 @@ Tube make(std::string_view id, std::string_view title, std::string_view standard
             stuff.volumeHeat_J_m3K,
             stuff.roughness_m,
             stuff.limit_C,
-            stuff.limit_Pa};
+            stuff.limit_Pa,
+            stuff.elasticity_Pa,
+            stuff.expansion_1_K};
 }
 
 std::vector<Tube> makeTubes()

@@ -20,6 +20,8 @@ struct Tube {
     double roughness_m;
     double limit_C;               ///< marked rating, 0 = none stated here
     double limit_Pa;              ///< marked rating at limit_C, 0 = none stated here
+    double elasticity_Pa;         ///< Young's modulus of the wall, warm
+    double expansion_1_K;         ///< linear expansion of the wall
 
     double wall_m() const { return (outside_m - bore_m) / 2; }
     double volume_m3_m() const;   ///< water in one metre

@@ -24,7 +24,7 @@ PageContent page(const document::Drawing& drawing, const study::Prediction& pred
     row("Revision", job.revision);
     row("Notes", job.notes);
     content.answers = keyAnswers(drawing, prediction);
-    content.cautions = review::cautions(drawing, prediction);
+    content.cautions = review::cautionsBeside(findings, drawing, prediction);
     content.parts = partsList(drawing);
 
     content.footnotes.emplace_back(

@@ -64,5 +64,10 @@ std::string predictionJson(const document::Drawing& drawing, const study::Predic
                            const std::string& fileName);
 std::string findingsText(const document::Drawing& drawing, const std::vector<review::Finding>& findings,
                          UnitSystem units);
+/// The winterizing sequence derived from the drawing, numbered; empty when there is nothing to winterize.
+std::string winterText(const document::Drawing& drawing, UnitSystem units);
+/// The standing cautions that no finding of this list says already, one a line.
+std::string cautionsText(const document::Drawing& drawing, const study::Prediction& prediction,
+                         const std::vector<review::Finding>& findings, UnitSystem units);
 
 }  // namespace tapward::report

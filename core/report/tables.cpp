@@ -7,6 +7,7 @@
 #include "report/csv.h"
 #include "report/report.h"
 #include "report/text.h"
+#include "review/winter.h"
 
 namespace tapward::report {
 namespace {
@@ -186,6 +187,29 @@ std::string findingsText(const document::Drawing& drawing, const std::vector<rev
         }
     }
     return out.empty() ? "Nothing found.\n" : out;
+}
+
+std::string winterText(const document::Drawing& drawing, UnitSystem units)
+{
+    const review::WinterPlan plan = review::winterPlan(drawing);
+    if (plan.steps.empty()) {
+        return {};
+    }
+    std::string out = heading("Winterizing, as drawn");
+    for (std::size_t i = 0; i < plan.steps.size(); ++i) {
+        out += fmt::format("{:3}. {}\n", i + 1, render(plan.steps[i], units));
+    }
+    return out;
+}
+
+std::string cautionsText(const document::Drawing& drawing, const study::Prediction& prediction,
+                         const std::vector<review::Finding>& findings, UnitSystem units)
+{
+    std::string out = heading("Cautions");
+    for (const Message& caution : review::cautionsBeside(findings, drawing, prediction)) {
+        out += "  " + render(caution, units) + '\n';
+    }
+    return out;
 }
 
 }  // namespace tapward::report

@@ -9,7 +9,15 @@
 namespace tapward::review {
 namespace {
 
-using Cautions = std::vector<Message>;
+/// A standing caution, and the rule whose findings say the same with this drawing's own parts and figures.
+struct Caution {
+    Message text;
+    const char* rule = "";
+
+    Caution(Message what, const char* sameAs = "")
+        : text(std::move(what)), rule(sameAs) {}  // NOLINT(google-explicit-constructor)
+};
+using Cautions = std::vector<Caution>;
 
 Message burns(double celsius, Message without, std::string with)
 {
@@ -23,22 +31,25 @@ Message burns(double celsius, Message without, std::string with)
 void hotWater(const Seen& seen, Cautions& out)
 {
     if (const auto tap = highest(seen, "hottest_tap"); tap && tap->value > kColdLineLimit_C) {
-        out.push_back(burns(tap->value,
-                            {"Hot water can burn. The hottest predicted at a tap is {0}.",
-                             {Measure{tap->value, Quantity::Temperature}}},
-                            "Hot water can burn. The hottest predicted at a tap is {0}: adult skin burns in about {1}, "
-                            "children, elders and people with reduced feeling sooner."));
+        out.push_back(
+            {burns(tap->value,
+                   {"Hot water can burn. The hottest predicted at a tap is {0}.",
+                    {Measure{tap->value, Quantity::Temperature}}},
+                   "Hot water can burn. The hottest predicted at a tap is {0}: adult skin burns in about {1}, "
+                   "children, elders and people with reduced feeling sooner."),
+             "scald_at_tap"});
     } else {
-        out.emplace_back("Hot water can burn. Feel the water before anybody steps under it.");
+        out.emplace_back(Message("Hot water can burn. Feel the water before anybody steps under it."));
     }
     const auto repeated = highest(seen, "hottest_heater_outlet", 2);
     if (repeated) {
         out.push_back(
-            burns(repeated->value,
-                  {"Let the line cool before pressing again: over repeated runs the heater reached {0}.",
-                   {Measure{repeated->value, Quantity::Temperature}}},
-                  "Let the line cool before pressing again: over repeated runs the heater reached {0}, which burns in "
-                  "about {1}. Each repeat starts warmer than the one before."));
+            {burns(repeated->value,
+                   {"Let the line cool before pressing again: over repeated runs the heater reached {0}.",
+                    {Measure{repeated->value, Quantity::Temperature}}},
+                   "Let the line cool before pressing again: over repeated runs the heater reached {0}, which burns in "
+                   "about {1}. Each repeat starts warmer than the one before."),
+             "repeated_presses_unprotected"});
     }
 }
 
@@ -49,11 +60,14 @@ void loopItself(const Seen& seen, Cautions& out)
         return;
     }
     if (!highest(seen, "hottest_heater_outlet", 2)) {
-        out.emplace_back(
-            "Let the line cool before pressing again: each repeat starts warmer and can end far above the setting.");
+        out.emplace_back(Message("Let the line cool before pressing again: each repeat starts warmer and can end far "
+                                 "above the setting."),
+                         "repeated_presses_unprotected");
     }
     out.emplace_back(
-        "Never rely on one stop: a separate high limit must end the run if the stop, a relay or a sensor fails.");
+        Message(
+            "Never rely on one stop: a separate high limit must end the run if the stop, a relay or a sensor fails."),
+        "single_stop");
     const ColdReturn way = coldReturn(seen);
     if (way.byColdLine) {
         std::string tags;
@@ -61,47 +75,73 @@ void loopItself(const Seen& seen, Cautions& out)
             tags += (tags.empty() ? "" : ", ") + tagOf(seen, id);
         }
         if (tags.empty()) {
-            out.emplace_back("After a run the cold line holds warm water. Fill no kettle, filter or ice maker from it "
-                             "until it runs cold.");
+            out.emplace_back(
+                Message("After a run the cold line holds warm water. Fill no kettle, filter or ice maker from it "
+                        "until it runs cold."));
         } else {
-            out.push_back({"After a run the cold water at {0} may be warm or hot. Fill no kettle, filter or ice maker "
-                           "from it until it runs cold.",
-                           {tags}});
+            out.emplace_back(Message("After a run the cold water at {0} may be warm or hot. Fill no kettle, filter or "
+                                     "ice maker from it until it runs cold.",
+                                     {tags}));
         }
     }
     if (!seen.after.withRole(parts::Role::MotorValve).empty()) {
         out.emplace_back(
-            "If the loop's valve stays open, an open cold tap can draw hot water through the stopped pumps.");
+            Message("If the loop's valve stays open, an open cold tap can draw hot water through the stopped pumps."),
+            "loop_open_at_rest");
     }
+    out.emplace_back(Message("Freeze: pipe, pumps and checks of the loop hold water. Open its valve and run its pump "
+                             "while winterizing."),
+                     "winter_trapped");
+    out.emplace_back(Message(
+        "12 V: isolate the battery before work; fuse at the source end; wire sized for drop and heat; splices dry."));
     out.emplace_back(
-        "Freeze: pipe, pumps and checks of the loop hold water. Open its valve and run its pump while winterizing.");
-    out.emplace_back(
-        "12 V: isolate the battery before work; fuse at the source end; wire sized for drop and heat; splices dry.");
-    out.emplace_back("Pressure: relieve the water and let it cool before opening a joint; leak-test. Heated water "
-                     "needs room to grow.");
-    out.emplace_back(
-        "Drinking water: use listed parts, sanitise and flush before drinking, flush standing water after storage.");
+        Message("Pressure: relieve the water and let it cool before opening a joint; leak-test. Heated water "
+                "needs room to grow."));
+    out.emplace_back(Message(
+        "Drinking water: use listed parts, sanitise and flush before drinking, flush standing water after storage."));
 }
 
-}  // namespace
-
-std::vector<Message> cautions(const document::Drawing& drawing, const study::Prediction& prediction)
+Cautions all(const document::Drawing& drawing, const study::Prediction& prediction)
 {
     Cautions out;
     const Result<study::Plant> plant = study::makePlant(drawing, document::View::After);
     const study::Plant nothing;
-    const Seen seen{drawing, prediction, plant ? *plant : nothing};
+    const Pipes pipes = plant ? pipesOf(drawing, *plant) : Pipes{};
+    const Seen seen{drawing, prediction, plant ? *plant : nothing, pipes};
     hotWater(seen, out);
     loopItself(seen, out);
     const bool burner = std::any_of(seen.after.parts.begin(), seen.after.parts.end(), [](const study::PlantPart& part) {
         return part.model.tankless || (part.model.storage && part.model.storage->burnerInput_W > 0);
     });
     if (burner) {
-        out.emplace_back("Gas: do not alter, bypass or jumper the heater's switches. A loop may affect its warranty: "
-                         "read its manual.");
+        out.emplace_back(
+            Message("Gas: do not alter, bypass or jumper the heater's switches. A loop may affect its warranty: "
+                    "read its manual."));
     }
-    out.emplace_back("The makers' instructions, local codes and licensed practice come before this page.");
+    out.emplace_back(Message("The makers' instructions, local codes and licensed practice come before this page."));
     return out;
+}
+
+}  // namespace
+
+std::vector<Message> cautions(const document::Drawing& drawing, const study::Prediction& prediction)
+{
+    return cautionsBeside({}, drawing, prediction);
+}
+
+std::vector<Message> cautionsBeside(const std::vector<Finding>& findings, const document::Drawing& drawing,
+                                    const study::Prediction& prediction)
+{
+    std::vector<Message> texts;
+    for (Caution& caution : all(drawing, prediction)) {
+        const bool said = std::any_of(findings.begin(), findings.end(), [&](const Finding& finding) {
+            return !finding.dismissed && finding.rule == caution.rule;
+        });
+        if (!said) {
+            texts.push_back(std::move(caution.text));
+        }
+    }
+    return texts;
 }
 
 }  // namespace tapward::review

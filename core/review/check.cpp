@@ -13,20 +13,43 @@ const std::vector<Rule>& rules()
     static const std::vector<Rule> all{
         {"scald_at_tap", &rule::scaldAtTap},
         {"cold_outlet_warm", &rule::coldOutletWarm},
+        {"drinking_branch_warm", &rule::drinkingBranchWarm},
+        {"filter_on_return", &rule::filterOnReturn},
         {"repeated_presses_unprotected", &rule::repeatedPresses},
         {"single_stop", &rule::singleStop},
+        {"limit_shares_sensor", &rule::limitSharesSensor},
+        {"protection_without_sensor", &rule::protectionWithoutSensor},
+        {"clipped_on_sensor", &rule::clippedOnSensor},
+        {"sensor_late", &rule::sensorLate},
         {"inlet_lockout_missing", &rule::inletLockout},
+        {"loop_open_at_rest", &rule::loopOpenAtRest},
+        {"valve_power_loss_unsafe", &rule::valvePowerLoss},
+        {"heater_recirculation_unknown", &rule::heaterRecirculation},
         {"shower_without_mixing_valve", &rule::showerWithoutMixingValve},
         {"loop_blocked", &rule::loopBlocked},
+        {"check_valve_backward", &rule::checkValveBackward},
+        {"pump_dead_headed", &rule::pumpDeadHeaded},
+        {"pump_sucks_dry", &rule::pumpSucksDry},
         {"flow_margin_thin", &rule::flowMargin},
+        {"tap_flow_margin", &rule::tapFlowMargin},
+        {"demand_pump_cycling", &rule::demandPumpCycling},
         {"minimum_fire_too_strong", &rule::minimumFire},
         {"circulator_too_hot", &rule::circulatorTooHot},
         {"loop_without_check", &rule::loopWithoutCheck},
+        {"crossover_open", &rule::crossoverOpen},
+        {"pump_without_own_check", &rule::pumpWithoutOwnCheck},
         {"regulator_missing", &rule::regulatorMissing},
+        {"part_too_hot", &rule::partTooHot},
+        {"part_over_pressure", &rule::partOverPressure},
+        {"part_not_listed", &rule::partNotListed},
+        {"part_volts_exceeded", &rule::partVolts},
+        {"trapped_expansion", &rule::trappedExpansion},
         {"wire_drop", &rule::wireDrop},
         {"fuse_above_wire", &rule::fuseAboveWire},
         {"outlet_without_supply", &rule::outletWithoutSupply},
         {"open_end", &rule::openEnd},
+        {"dead_end", &rule::deadEnd},
+        {"winter_trapped", &rule::winterTrapped},
         {"case_without_answer", &rule::caseWithoutAnswer},
         {"rests_on_estimates", &rule::restsOnEstimates},
     };
@@ -50,7 +73,8 @@ std::vector<Finding> review(const document::Drawing& drawing, const study::Predi
         finding.part = part ? part->id : document::kNoPart;
         findings.push_back(std::move(finding));
     } else {
-        const Seen seen{drawing, prediction, *plant};
+        const Pipes pipes = pipesOf(drawing, *plant);
+        const Seen seen{drawing, prediction, *plant, pipes};
         for (const Rule& rule : rules()) {
             const std::size_t before = findings.size();
             rule.look(seen, findings);

@@ -24,6 +24,15 @@ bool drawsColdFrom(const study::Plant& plant, const study::PlantPart& outlet, co
                           [&](PartId id) { return id != outlet.id && way.has(id); });
 }
 
+std::vector<PartId> inOrder(const std::vector<std::vector<PartId>>& lists)
+{
+    std::set<PartId> all;
+    for (const std::vector<PartId>& list : lists) {
+        all.insert(list.begin(), list.end());
+    }
+    return {all.begin(), all.end()};
+}
+
 }  // namespace
 
 ColdReturn coldReturn(const Seen& seen)
@@ -39,7 +48,7 @@ ColdReturn coldReturn(const Seen& seen)
     };
     int joins = 0;
     PartId before = document::kNoPart;
-    std::vector<std::vector<PartId>> outletsAt;
+    std::vector<std::vector<PartId>> outletsAt, filtersAt;
     for (const PartId id : loop.returnPath) {
         const study::PlantPart* part = seen.after.find(id);
         // A join shows up once for each of its two paths on the way.
@@ -48,7 +57,7 @@ ColdReturn coldReturn(const Seen& seen)
         }
         before = id;
         bool leadsToCold = false;
-        std::vector<PartId> outlets;
+        std::vector<PartId> outlets, filters;
         for (std::size_t path = 0; path < part->places.size(); ++path) {
             if (part->places[path].link < 0) {
                 continue;
@@ -59,6 +68,12 @@ ColdReturn coldReturn(const Seen& seen)
                 continue;  // the loop itself
             }
             const Reach way = reach(seen.after, *part, path, stops);
+            const bool toSupply = std::any_of(way.parts.begin(), way.parts.end(), [&](PartId reached) {
+                const study::PlantPart* other = seen.after.find(reached);
+                return other
+                       && (other->model.role == parts::Role::CitySupply
+                           || other->model.role == parts::Role::DemandPump);
+            });
             for (const PartId reached : way.parts) {
                 const study::PlantPart* other = seen.after.find(reached);
                 if (!other) {
@@ -68,22 +83,23 @@ ColdReturn coldReturn(const Seen& seen)
                     leadsToCold = true;
                     outlets.push_back(reached);
                 }
-                leadsToCold = leadsToCold || other->model.role == parts::Role::CitySupply
-                              || other->model.role == parts::Role::DemandPump;
+                // A filter on the way from the supply has fresh water only.
+                if (!toSupply && document::kindOf(*other->part).field("cartridge")) {
+                    filters.push_back(reached);
+                }
             }
+            leadsToCold = leadsToCold || toSupply;
         }
         if (leadsToCold) {
             ++joins;
             outletsAt.push_back(std::move(outlets));
+            filtersAt.push_back(std::move(filters));
         }
     }
     answer.byColdLine = joins >= 2;
     if (answer.byColdLine) {
-        for (std::size_t i = 0; i < outletsAt.size(); ++i) {
-            answer.outlets.insert(answer.outlets.end(), outletsAt[i].begin(), outletsAt[i].end());
-        }
-        std::sort(answer.outlets.begin(), answer.outlets.end());
-        answer.outlets.erase(std::unique(answer.outlets.begin(), answer.outlets.end()), answer.outlets.end());
+        answer.outlets = inOrder(outletsAt);
+        answer.filters = inOrder(filtersAt);
     }
     return answer;
 }

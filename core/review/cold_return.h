@@ -11,6 +11,7 @@ namespace tapward::review {
 struct ColdReturn {
     bool byColdLine = false;                  ///< a stretch that cold outlets also draw from carries it
     std::vector<document::PartId> outlets;    ///< that draw cold water from this stretch, in id order
+    std::vector<document::PartId> filters;    ///< in the branches to them
 };
 
 /// A return of its own meets the cold line once, at the heater; a return by the cold line meets it at the

@@ -23,6 +23,7 @@ struct Finding {
     std::string source;    ///< published source or "common practice, no published source"
     document::PartId part = document::kNoPart;  ///< to jump to
     std::string caseName;  ///< the case that shows it, may be empty
+    std::optional<document::Edit> fix = {};  ///< quick fix, one undo step, where one is safe
     bool dismissed = false;
     std::string dismissReason;
 };
@@ -42,5 +43,9 @@ std::vector<Finding> review(const document::Drawing& drawing, const study::Predi
 
 /// The standing cautions that apply to these results (trade cautions; cannot be dismissed).
 std::vector<Message> cautions(const document::Drawing& drawing, const study::Prediction& prediction);
+/// Those that no open finding says already: what is printed beside the findings, each thing once. A finding
+/// that was set aside brings its caution back.
+std::vector<Message> cautionsBeside(const std::vector<Finding>& findings, const document::Drawing& drawing,
+                                    const study::Prediction& prediction);
 
 }  // namespace tapward::review

@@ -2,6 +2,7 @@
 #include "review/seen.h"
 
 #include <algorithm>
+#include <charconv>
 
 namespace tapward::review {
 
@@ -11,6 +12,14 @@ std::string tagOf(const Seen& seen, PartId id)
 {
     const document::Part* part = seen.drawing.find(id);
     return part ? part->tag : "?";
+}
+
+const study::PlantPart* partCalled(const Seen& seen, const std::string& reference)
+{
+    PartId id = document::kNoPart;
+    const char* end = reference.data() + reference.size();
+    const auto [stop, error] = std::from_chars(reference.data(), end, id);
+    return error == std::errc() && stop == end ? seen.after.find(id) : nullptr;
 }
 
 int presses(const document::Drawing& drawing, const std::string& caseName)

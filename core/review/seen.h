@@ -10,6 +10,7 @@
 
 #include "document/drawing.h"
 #include "review/finding.h"
+#include "review/pipes.h"
 #include "study/plant.h"
 #include "study/prediction.h"
 
@@ -20,9 +21,13 @@ struct Seen {
     const document::Drawing& drawing;
     const study::Prediction& prediction;
     const study::Plant& after;
+    const Pipes& pipes;          ///< of `after`
 };
 
 inline constexpr const char* kPractice = "common practice, no published source";
+
+/// The part a field refers to by its id, nullptr when it names none that is present.
+const study::PlantPart* partCalled(const Seen& seen, const std::string& reference);
 
 /// "P1", or "?" for a part that is not in the drawing.
 std::string tagOf(const Seen& seen, document::PartId id);

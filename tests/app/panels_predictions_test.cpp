@@ -194,6 +194,38 @@ TEST_CASE("a finding set aside needs a reason, leaves the count, and is kept wit
     CHECK(panel.openCount() == open);
 }
 
+TEST_CASE("a quick fix is one undo step with its own title, and takes its finding away", "[panels]")
+{
+    Session session;
+    FindingsPanel panel(session);
+    REQUIRE_FALSE(session.open(samplePath()));
+    const auto& parts = session.drawing().parts;
+    const auto valve =
+        std::ranges::find(parts, std::string("motor_valve"), [](const document::Part& part) { return part.kind; });
+    REQUIRE(valve != parts.end());
+    const document::PartId id = valve->id;
+    REQUIRE_FALSE(session.perform(
+        {"Valve that stays", {document::SetField{id, "on_power_loss", parts::Entry{std::string("stays"), {}}}}}));
+    REQUIRE(waitForAnswer(session));
+    const auto found = [&] {
+        return std::ranges::count(session.findings(), std::string("valve_power_loss_unsafe"), &review::Finding::rule);
+    };
+    REQUIRE(found() == 1);
+    for (int i = 0; i < panel.openCount(); ++i) {
+        panel.step(1);
+        if (session.findings()[static_cast<std::size_t>(panel.current())].rule == "valve_power_loss_unsafe")
+            break;
+    }
+    const int steps = session.undoStack().count();
+    panel.fixCurrent();
+    CHECK(session.undoStack().count() == steps + 1);
+    CHECK(document::values(*session.drawing().find(id)).text("on_power_loss") == "closes");
+    REQUIRE(waitForAnswer(session));
+    CHECK(found() == 0);
+    session.undoStack().undo();
+    CHECK(document::values(*session.drawing().find(id)).text("on_power_loss") == "stays");
+}
+
 TEST_CASE("the outline names every part, its joints and its stage, and selecting there selects", "[panels]")
 {
     Session session;

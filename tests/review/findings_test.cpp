@@ -73,11 +73,11 @@ TEST_CASE("a blocked loop names the part in the way", "[review]")
     Coach coach;
     CHECK_FALSE(coach.finds("loop_blocked"));
     coach.prediction.loop.flow_m3s = 0;
-    coach.prediction.loop.blockedBy = coach.id("CV1");
+    coach.prediction.loop.blockedBy = coach.id("MV1");
     const auto found = coach.found("loop_blocked");
     REQUIRE(found.size() == 1);
-    CHECK(found[0].part == coach.id("CV1"));
-    CHECK(render(found[0].what, UnitSystem::Us) == "No water goes round the loop: CV1 blocks it.");
+    CHECK(found[0].part == coach.id("MV1"));
+    CHECK(render(found[0].what, UnitSystem::Us) == "No water goes round the loop: MV1 blocks it.");
 }
 
 TEST_CASE("a circulator whose way is broken is found with the reason, a coach without one is not", "[review]")

@@ -1,12 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "review/margin.h"
 #include "review/rules/rules.h"
 #include "review/seen.h"
 
 namespace tapward::review::rule {
-
-namespace {
-constexpr double kSafeMargin = 1.10;  // common practice, no published source
-}
 
 void flowMargin(const Seen& seen, Findings& findings)
 {

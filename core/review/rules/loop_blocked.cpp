@@ -11,6 +11,10 @@ void loopBlocked(const Seen& seen, Findings& findings)
     if (loop.circulators.empty() || runs) {
         return;  // a coach without a loop needs none
     }
+    const study::PlantPart* blocking = seen.after.find(loop.blockedBy);
+    if (blocking && blocking->model.role == parts::Role::CheckValve) {
+        return;  // it faces backward: that rule says so
+    }
     Finding finding;
     finding.severity = Severity::Caution;
     if (loop.blockedBy != document::kNoPart) {
