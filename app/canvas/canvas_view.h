@@ -7,6 +7,7 @@
 #include <QBasicTimer>
 #include <QGraphicsScene>
 #include <QGraphicsView>
+#include <QLineF>
 #include <set>
 #include <vector>
 
@@ -26,6 +27,7 @@ struct Overlay {
     std::optional<QPointF> port;             ///< the one a release would take
     std::vector<QPointF> line;               ///< the pipe being drawn
     std::optional<QRectF> band;              ///< rubber band
+    std::vector<QLineF> guides;              ///< from the part in hand to what it is in line with
 };
 
 /// The drawing on screen: zoom, pan, grid, and what is under the mouse. Shows the session's drawing, or
@@ -78,6 +80,8 @@ public Q_SLOTS:
 Q_SIGNALS:
     void zoomChanged(double zoom);
     void message(const QString& text);       ///< for the status bar; empty clears it
+    /// A pipe was drawn to where nothing is: `end` (0 or 1) of it hangs there.
+    void looseEndMade(tapward::document::PartId pipe, int end);
     void detailsRequested(tapward::document::PartId part);
 
 protected:
@@ -96,13 +100,17 @@ protected:
     bool viewportEvent(QEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
 
+    static constexpr double kZoomStep = 1.189207115;  // fourth root of two
+
 private:
     void rebuild();                          // layout and items from shown()
     void refreshOptions();
     void showMoment();
     void pan(const QPointF& pixels);
     void updateCursor();
-    void paintGrid(QPainter& painter, const QRectF& rect) const;
+    void paintGrid(QPainter& painter) const;
+    void paintOverlay(QPainter& painter) const;
+    void paintPipeEnds(QPainter& painter) const;
     void paintSelection(QPainter& painter, document::PartId id, const QColor& colour, double pixels,
                         const DrawingLayout& layout) const;
 
