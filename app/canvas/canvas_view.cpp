@@ -6,6 +6,8 @@
 #include <QCursor>
 #include <utility>
 
+#include "canvas/canvas_accessible.h"
+
 namespace tapward::app {
 
 namespace {
@@ -33,6 +35,7 @@ CanvasView::CanvasView(Session& session, QWidget* parent)
     setMouseTracking(true);
     viewport()->setMouseTracking(true);
     setFocusPolicy(Qt::StrongFocus);
+    installCanvasAccessibility();
     setAccessibleName(tr("Drawing"));
     setAccessibleDescription(tr("The coach's plumbing. Tab walks through the parts, Insert adds one, C connects, "
                                 "the Menu key lists what can be done. The outline pane says the same in words."));
@@ -48,7 +51,11 @@ CanvasView::CanvasView(Session& session, QWidget* parent)
         showMoment();
         rebuild();
     });
-    connect(&session, &Session::predictionChanged, this, &CanvasView::showMoment);
+    connect(&session, &Session::predictionChanged, this, [this] {
+        showMoment();
+        if (const auto chosen = m_session.selection(); hasFocus() && chosen.size() == 1 && !m_session.isStale())
+            tellChange(*this, chosen.front());
+    });
     connect(&session, &Session::caseChanged, this, &CanvasView::showMoment);
     connect(&session, &Session::timeChanged, this, &CanvasView::showMoment);
     connect(&session, &Session::selectionChanged, this, [this] { viewport()->update(); });
@@ -92,6 +99,7 @@ void CanvasView::rebuild()
     if (m_session.isStale() || m_preview)
         m_options.snapshot = nullptr;
     m_layout = layoutOf(shown(), m_options);
+    m_readingOrder.clear();
     std::map<document::PartId, const LabelShape*> labels;
     for (const auto& label : m_layout.labels)
         labels[label.id] = &label;
@@ -121,6 +129,15 @@ void CanvasView::rebuild()
     std::erase_if(m_parts, [&](const auto& item) { return alive.count(item.first) == 0; });
     std::erase_if(m_pipes, [&](const auto& item) { return alive.count(item.first) == 0; });
     viewport()->update();
+}
+
+QRectF CanvasView::boxOf(document::PartId id) const
+{
+    if (const auto* symbol = m_layout.symbol(id))
+        return symbol->box();
+    if (const auto* pipe = m_layout.pipe(id))
+        return pipe->path.controlPointRect().adjusted(-2, -2, 2, 2);
+    return {};
 }
 
 void CanvasView::preview(const document::Edit& edit)

@@ -47,6 +47,14 @@ public:
     HitTest hits() const { return HitTest(m_session.drawing(), layoutOfDrawing()); }
     const PaintOptions& paintOptions() const { return m_options; }
 
+    // The drawing in words (canvas_reading.cpp)
+    /// "Circulator pump P1, between T3 and V2, running, 0.62 gpm"
+    QString spokenName(document::PartId id) const;
+    QString spokenDetails(document::PartId id) const;  ///< values, ports, stage
+    /// Every part shown, about as the water goes: how Tab and a screen reader walk.
+    const std::vector<document::PartId>& readingOrder() const;
+    QRectF boxOf(document::PartId id) const;           ///< symbol or pipe, canvas units; null when not shown
+
     /// Shows the drawing as `edit` would leave it. An edit that is refused shows the drawing as it is.
     void preview(const document::Edit& edit);
     void clearPreview();
@@ -105,6 +113,7 @@ protected:
 private:
     void rebuild();                          // layout and items from shown()
     void refreshOptions();
+    std::vector<document::PartId> makeReadingOrder() const;
     void showMoment();
     void pan(const QPointF& pixels);
     void updateCursor();
@@ -123,6 +132,7 @@ private:
     std::unique_ptr<document::Drawing> m_preview;
     std::map<document::PartId, std::unique_ptr<PartItem>> m_parts;
     std::map<document::PartId, std::unique_ptr<PipeItem>> m_pipes;
+    mutable std::vector<document::PartId> m_readingOrder;  // empty: to be made
     Overlay m_overlay;
     CanvasTool* m_tool = nullptr;
     CanvasTool m_idleTool;

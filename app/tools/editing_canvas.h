@@ -76,9 +76,6 @@ public Q_SLOTS:
     void cancelTool();                       ///< back to selecting
     void remove(bool heal);
 
-public:
-    std::vector<document::PartId> walkOrder() const;  ///< the order in which Tab visits the parts
-
 protected:
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dragMoveEvent(QDragMoveEvent* event) override;
@@ -105,7 +102,6 @@ private:
     void showPicker();
     void offerPart(document::PartId pipe, int end);
     bool cycleUnderPointer(bool next);
-    QString spoken(document::PartId id) const;
     void focusPart(document::PartId id);
 
     SelectTool m_select;

@@ -38,6 +38,16 @@ document::Point middleOf(const std::vector<document::Part>& copied)
     return {box.center().x(), box.center().y()};
 }
 
+/// Whether a copy would lie exactly on a part that is there.
+bool liesOnAnother(const document::Drawing& drawing, const std::vector<document::Part>& copied, double dx, double dy)
+{
+    return std::ranges::any_of(copied, [&](const document::Part& copy) {
+        return !document::kindOf(copy).isPipe && std::ranges::any_of(drawing.parts, [&](const document::Part& part) {
+            return !document::kindOf(part).isPipe && part.at == document::Point{copy.at.x + dx, copy.at.y + dy};
+        });
+    });
+}
+
 /// The parts as a drawing of their own; a pipe that goes on to something else ends loose.
 document::Drawing excerpt(const document::Drawing& drawing, const std::vector<PartId>& ids)
 {
@@ -140,19 +150,30 @@ void EditingCanvas::paste(bool inPlace, bool atPointer)
         m_lastPaste = *mouse;
         const auto to = toDrawing(snapped(mapToScene(*mouse), Qt::NoModifier));
         const auto from = middleOf(*copied);
-        insertCopies(*copied, std::round(to.x - from.x) + 2 * m_pasteCount,
-                     std::round(to.y - from.y) + 2 * m_pasteCount);
+        double dx = std::round(to.x - from.x) + 2 * m_pasteCount, dy = std::round(to.y - from.y) + 2 * m_pasteCount;
+        while (liesOnAnother(session().drawing(), *copied, dx, dy)) {
+            dx += 2;
+            dy += 2;
+        }
+        insertCopies(*copied, dx, dy);
         return;
     }
-    ++m_pasteCount;
-    insertCopies(*copied, 2 * m_pasteCount, 2 * m_pasteCount);
+    double by = 2;
+    while (liesOnAnother(session().drawing(), *copied, by, by))
+        by += 2;
+    insertCopies(*copied, by, by);
 }
 
 void EditingCanvas::duplicate()
 {
     const auto json = document::writeParts(session().drawing(), session().selection());
-    if (const auto copied = document::readParts(json))
-        insertCopies(*copied, 2, 2);
+    const auto copied = document::readParts(json);
+    if (!copied)
+        return;
+    double by = 2;
+    while (liesOnAnother(session().drawing(), *copied, by, by))
+        by += 2;
+    insertCopies(*copied, by, by);
 }
 
 }  // namespace tapward::app

@@ -3,12 +3,11 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <QAccessible>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <utility>
 
-#include "look/kind_text.h"
+#include "canvas/canvas_accessible.h"
 #include "session/message_text.h"
 #include "tools/editing_canvas.h"
 
@@ -65,81 +64,9 @@ void EditingCanvas::focusPart(document::PartId id)
         box = QRectF(pipe->path.pointAtPercent(0.5), QSizeF(1, 1));
     if (!box.isNull() && !mapToScene(viewport()->rect()).boundingRect().contains(box))
         centerOn(box.center());
-    Q_EMIT message(spoken(id));
-    setAccessibleDescription(spoken(id));
-    QAccessibleEvent told(this, QAccessible::DescriptionChanged);
-    QAccessible::updateAccessibility(&told);
-}
-
-QString EditingCanvas::spoken(document::PartId id) const
-{
-    const auto& drawing = shown();
-    const auto* part = drawing.find(id);
-    if (part == nullptr)
-        return {};
-    const auto& kind = document::kindOf(*part);
-    QStringList words{tr("%1 %2").arg(kindTitle(kind), toText(part->tag))};
-    const auto tagOf = [&](document::PartId other) {
-        const auto* neighbour = drawing.find(other);
-        return neighbour != nullptr ? toText(neighbour->tag) : tr("a loose end");
-    };
-    if (kind.isPipe) {
-        words << tr("from %1 to %2").arg(tagOf(part->ends[0].part), tagOf(part->ends[1].part));
-    } else {
-        for (const auto& port : kind.ports) {
-            const auto* pipe = drawing.pipeAt(id, port.id);
-            words << (pipe != nullptr ? tr("%1 to %2").arg(toText(port.title), toText(pipe->tag))
-                                      : tr("%1 not connected").arg(toText(port.title)));
-        }
-    }
-    words << shownValues(*part, paintOptions().units);
-    if (part->stage == document::Stage::Added)
-        words << tr("added");
-    if (part->stage == document::Stage::Removed)
-        words << tr("removed");
-    return words.join(QStringLiteral(", "));
-}
-
-std::vector<document::PartId> EditingCanvas::walkOrder() const
-{
-    // From each part on along its pipes, depth first, starting where the drawing starts at the left top:
-    // close to the way the water goes, and stable.
-    const auto& layout = layoutShown();
-    const auto& drawing = shown();
-    std::vector<const SymbolShape*> starts;
-    for (const auto& symbol : layout.symbols)
-        starts.push_back(&symbol);
-    std::ranges::stable_sort(starts, [](const SymbolShape* a, const SymbolShape* b) {
-        return std::pair(a->at.x(), a->at.y()) < std::pair(b->at.x(), b->at.y());
-    });
-    std::vector<document::PartId> order;
-    std::set<document::PartId> seen;
-    for (const auto* start : starts) {
-        std::vector<document::PartId> open{start->id};
-        while (!open.empty()) {
-            const auto id = open.back();
-            open.pop_back();
-            const auto* part = drawing.find(id);
-            if (part == nullptr || (layout.symbol(id) == nullptr && layout.pipe(id) == nullptr)
-                || !seen.insert(id).second)
-                continue;
-            order.push_back(id);
-            const auto& kind = document::kindOf(*part);
-            if (kind.isPipe) {
-                for (auto end = part->ends.rbegin(); end != part->ends.rend(); ++end)
-                    if (end->part != document::kNoPart)
-                        open.push_back(end->part);
-                continue;
-            }
-            for (auto port = kind.ports.rbegin(); port != kind.ports.rend(); ++port)
-                if (const auto* pipe = drawing.pipeAt(id, port->id))
-                    open.push_back(pipe->id);
-        }
-    }
-    for (const auto& pipe : layout.pipes)
-        if (seen.insert(pipe.id).second)
-            order.push_back(pipe.id);
-    return order;
+    const QString details = spokenDetails(id);
+    Q_EMIT message(details.isEmpty() ? spokenName(id) : tr("%1, %2").arg(spokenName(id), details));
+    tellFocus(*this, id);
 }
 
 bool EditingCanvas::focusNextPrevChild(bool next)
@@ -148,7 +75,7 @@ bool EditingCanvas::focusNextPrevChild(bool next)
         return false;  // the tool takes Tab as a key
     if (cycleUnderPointer(next))
         return true;
-    const auto order = walkOrder();
+    const auto& order = readingOrder();
     const auto chosen = session().selection();
     auto place = chosen.empty() ? order.end() : std::ranges::find(order, chosen.front());
     if (order.empty())

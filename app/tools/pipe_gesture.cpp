@@ -18,7 +18,7 @@ Anchor PipeGesture::anchorAt(const Pointer& pointer) const
     if (m_held && hits.pipeEndAt(here, pointer.at, reach) == m_held->end) {
         anchor.at = m_from->at;
         anchor.port = m_from->port;
-    } else if ((anchor.port = hits.portAt(pointer.at, reach)) && anchor.port->pipe != here) {
+    } else if ((anchor.port = hits.portAt(pointer.at, reach)) && !(m_held && anchor.port->pipe == here)) {
         anchor.at = anchor.port->at;
     } else if (const auto near = hits.pipeAt(pointer.at, m_view.toUnits(kPipeReach), here)) {
         anchor.port.reset();

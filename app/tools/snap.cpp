@@ -24,7 +24,7 @@ struct Fit {
 };
 
 /// A free port of the part near a free port that looks at it, or near a loose pipe end.
-std::optional<Fit> fitToPort(const CanvasView& view, const Part& part, const std::vector<PartId>& ignore)
+std::optional<Fit> fitToPort(CanvasView& view, const Part& part, const std::vector<PartId>& ignore)
 {
     const auto& drawing = view.session().drawing();
     const double reach = std::clamp(view.toUnits(kPortSnap), 6.0, 2.5 * kModule);
@@ -73,7 +73,7 @@ std::vector<double> linesOf(const Part& part, bool upright)
 
 }  // namespace
 
-Rest restFor(const CanvasView& view, const Part& part, const std::vector<PartId>& ignore, Qt::KeyboardModifiers keys)
+Rest restFor(CanvasView& view, const Part& part, const std::vector<PartId>& ignore, Qt::KeyboardModifiers keys)
 {
     const QPointF held = toCanvas(part.at);
     if (keys & Qt::AltModifier)

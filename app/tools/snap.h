@@ -20,7 +20,7 @@ struct Rest {
 
 /// @param part  as it would be; its `at` is where the hand holds it
 /// @param ignore  parts that move along: nothing to rest on
-Rest restFor(const CanvasView& view, const document::Part& part, const std::vector<document::PartId>& ignore,
+Rest restFor(CanvasView& view, const document::Part& part, const std::vector<document::PartId>& ignore,
              Qt::KeyboardModifiers keys);
 
 /// The gap left between two ports that are joined because one came near the other, in modules.

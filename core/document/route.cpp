@@ -16,6 +16,8 @@ constexpr double kBackCost = 100;   ///< turning back on itself
 constexpr double kBlockedCost = 40; ///< going through a symbol it has nothing to do with
 constexpr double kClear = 0.5;      ///< modules between a pipe and such a symbol
 constexpr double kLook = 16;        ///< modules around a leg where symbols are minded
+constexpr double kNear = 4;         ///< symbols nearer than this to each other close the way between them
+constexpr std::size_t kMostRounded = 6;  ///< in one go
 constexpr int kDetours = 4;         ///< how often ways around newly met symbols are tried
 
 /// Where a route begins or ends.
@@ -187,6 +189,11 @@ std::vector<Point> cheapest(const Terminal& from, const Terminal& to, const Poin
     return best;
 }
 
+bool near(const Box& a, const Box& b)
+{
+    return a.left < b.right + kNear && b.left < a.right + kNear && a.top < b.bottom + kNear && b.top < a.bottom + kNear;
+}
+
 bool meets(const std::vector<Point>& points, const Box& box)
 {
     for (std::size_t i = 1; i < points.size(); ++i) {
@@ -228,16 +235,32 @@ std::vector<Point> leg(const Terminal& from, const Terminal& to, const std::vect
     std::vector<Point> best = cheapest(from, to, a, b, lanes, boxes);
     std::vector<bool> rounded(boxes.size());
     for (int i = 0; i < kDetours; ++i) {
-        bool more = false;
+        // Round what is in the way; when that is closed by others, round those as well.
+        std::vector<std::size_t> more;
+        bool blocked = false;
         for (std::size_t k = 0; k < boxes.size(); ++k) {
-            if (!rounded[k] && meets(best, boxes[k])) {
-                lanes.around(boxes[k], kStub - kClear);
-                rounded[k] = true;
-                more = true;
+            if (meets(best, boxes[k])) {
+                blocked = true;
+                if (!rounded[k]) {
+                    more.push_back(k);
+                }
             }
         }
-        if (!more) {
+        for (std::size_t k = 0; blocked && more.empty() && k < boxes.size(); ++k) {
+            for (std::size_t other = 0; !rounded[k] && other < boxes.size(); ++other) {
+                if (rounded[other] && near(boxes[k], boxes[other])) {
+                    more.push_back(k);
+                    break;
+                }
+            }
+        }
+        if (more.empty()) {
             break;
+        }
+        more.resize(std::min(more.size(), kMostRounded));
+        for (const std::size_t k : more) {
+            lanes.around(boxes[k], kStub - kClear);
+            rounded[k] = true;
         }
         best = cheapest(from, to, a, b, lanes, boxes);
     }

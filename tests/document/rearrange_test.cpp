@@ -124,6 +124,7 @@ TEST_CASE("aligned parts share one edge or middle, pipes stay attached", "[docum
     CHECK(drawing.find(a)->at.y - half(a) == drawing.find(b)->at.y - half(b));
     CHECK(drawing.find(c)->at.y - half(c) == drawing.find(b)->at.y - half(b));
     CHECK(drawing.find(a)->at.x == 0);  // only across
+    make(drawing, moveParts(drawing, {a}, 0, 7));
     make(drawing, alignParts(drawing, ids, Alignment::Middle));
     CHECK(drawing.find(a)->at.y == drawing.find(b)->at.y);
     CHECK(drawing.find(a)->at.y == drawing.find(c)->at.y);
