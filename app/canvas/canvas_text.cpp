@@ -3,9 +3,12 @@
 
 #include <QFont>
 #include <QFontMetricsF>
+#include <QGlyphRun>
 #include <QHash>
+#include <QPaintEngine>
 #include <QPainter>
 #include <QPointF>
+#include <QTextLayout>
 #include <utility>
 
 namespace tapward::app {
@@ -40,6 +43,28 @@ double bigWidth(const QString& text, bool bold)
     return *found;
 }
 
+/// The letters of a text at kPixels, their places found. Finding them is dearer than drawing them.
+const QList<QGlyphRun>& bigGlyphs(const QString& text, bool bold)
+{
+    static QHash<std::pair<QString, bool>, QList<QGlyphRun>> known;
+    static QString family;
+    if (const QString now = QFont().family(); now != family || known.size() > 20000) {
+        known.clear();
+        family = now;
+    }
+    const auto key = std::pair(text, bold);
+    auto found = known.constFind(key);
+    if (found == known.constEnd()) {
+        QTextLayout layout(text, bigFont(bold));
+        layout.beginLayout();
+        QTextLine line = layout.createLine();
+        layout.endLayout();
+        line.setPosition({0, -line.ascent()});
+        found = known.insert(key, layout.glyphRuns());
+    }
+    return *found;
+}
+
 }  // namespace
 
 double textWidth(const QString& text, double size, bool bold) { return bigWidth(text, bold) * size / kPixels; }
@@ -49,8 +74,13 @@ void drawText(QPainter& painter, const QPointF& baseline, const QString& text, d
     painter.save();
     painter.translate(baseline);
     painter.scale(size / kPixels, size / kPixels);
-    painter.setFont(bigFont(bold));
-    painter.drawText(QPointF(0, 0), text);
+    if (painter.paintEngine()->type() == QPaintEngine::Raster) {
+        for (const auto& run : bigGlyphs(text, bold))
+            painter.drawGlyphRun({0, 0}, run);
+    } else {  // paper and files get text one can search and select
+        painter.setFont(bigFont(bold));
+        painter.drawText(QPointF(0, 0), text);
+    }
     painter.restore();
 }
 

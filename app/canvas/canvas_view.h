@@ -7,6 +7,7 @@
 #include <QBasicTimer>
 #include <QGraphicsScene>
 #include <QGraphicsView>
+#include <QLineF>
 #include <set>
 #include <vector>
 
@@ -26,6 +27,7 @@ struct Overlay {
     std::optional<QPointF> port;             ///< the one a release would take
     std::vector<QPointF> line;               ///< the pipe being drawn
     std::optional<QRectF> band;              ///< rubber band
+    std::vector<QLineF> guides;              ///< from the part in hand to what it is in line with
 };
 
 /// The drawing on screen: zoom, pan, grid, and what is under the mouse. Shows the session's drawing, or
@@ -44,6 +46,14 @@ public:
     const DrawingLayout& layoutOfDrawing() const { return m_preview ? m_base : m_layout; }
     HitTest hits() const { return HitTest(m_session.drawing(), layoutOfDrawing()); }
     const PaintOptions& paintOptions() const { return m_options; }
+
+    // The drawing in words (canvas_reading.cpp)
+    /// "Circulator pump P1, between T3 and V2, running, 0.62 gpm"
+    QString spokenName(document::PartId id) const;
+    QString spokenDetails(document::PartId id) const;  ///< values, ports, stage
+    /// Every part shown, about as the water goes: how Tab and a screen reader walk.
+    const std::vector<document::PartId>& readingOrder() const;
+    QRectF boxOf(document::PartId id) const;           ///< symbol or pipe, canvas units; null when not shown
 
     /// Shows the drawing as `edit` would leave it. An edit that is refused shows the drawing as it is.
     void preview(const document::Edit& edit);
@@ -78,6 +88,8 @@ public Q_SLOTS:
 Q_SIGNALS:
     void zoomChanged(double zoom);
     void message(const QString& text);       ///< for the status bar; empty clears it
+    /// A pipe was drawn to where nothing is: `end` (0 or 1) of it hangs there.
+    void looseEndMade(tapward::document::PartId pipe, int end);
     void detailsRequested(tapward::document::PartId part);
 
 protected:
@@ -96,13 +108,18 @@ protected:
     bool viewportEvent(QEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
 
+    static constexpr double kZoomStep = 1.189207115;  // fourth root of two
+
 private:
     void rebuild();                          // layout and items from shown()
     void refreshOptions();
+    std::vector<document::PartId> makeReadingOrder() const;
     void showMoment();
     void pan(const QPointF& pixels);
     void updateCursor();
-    void paintGrid(QPainter& painter, const QRectF& rect) const;
+    void paintGrid(QPainter& painter) const;
+    void paintOverlay(QPainter& painter) const;
+    void paintPipeEnds(QPainter& painter) const;
     void paintSelection(QPainter& painter, document::PartId id, const QColor& colour, double pixels,
                         const DrawingLayout& layout) const;
 
@@ -115,6 +132,7 @@ private:
     std::unique_ptr<document::Drawing> m_preview;
     std::map<document::PartId, std::unique_ptr<PartItem>> m_parts;
     std::map<document::PartId, std::unique_ptr<PipeItem>> m_pipes;
+    mutable std::vector<document::PartId> m_readingOrder;  // empty: to be made
     Overlay m_overlay;
     CanvasTool* m_tool = nullptr;
     CanvasTool m_idleTool;

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <set>
 
+#include "document/route.h"
+
 namespace tapward::app {
 
 namespace {
@@ -194,6 +196,7 @@ DrawingLayout layoutOf(const Drawing& drawing, const PaintOptions& options)
 {
     DrawingLayout layout;
     const auto traces = tracePipes(drawing);
+    const document::Router router(drawing);
     std::set<std::pair<PartId, std::string>> taken;
     for (const auto& part : drawing.parts) {
         const auto& kind = document::kindOf(part);
@@ -217,7 +220,7 @@ DrawingLayout layoutOf(const Drawing& drawing, const PaintOptions& options)
                            .loose = {},
                            .over = {},
                            .under = {}};
-            for (const auto& corner : document::route(drawing, part))
+            for (const auto& corner : router.route(part))
                 pipe.corners.push_back(toCanvas(corner));
             for (std::size_t end = 0; end < 2; ++end)
                 pipe.loose[end] = part.ends[end].part == document::kNoPart;

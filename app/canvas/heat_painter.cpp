@@ -17,7 +17,6 @@ namespace {
 
 constexpr double kBand = 4.6;      // width of the coloured band, canvas units
 constexpr double kGap = 5.5;       // half the gap where it passes over another pipe
-constexpr double kStillFlow = 1e-7;  // m³/s, a tenth of a millilitre a second: drawn as standing
 
 /// A place along the corners with the way the pipe runs there.
 struct Spot {

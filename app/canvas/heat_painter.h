@@ -10,6 +10,9 @@ class QPainter;
 
 namespace tapward::app {
 
+/// m³/s, a tenth of a millilitre a second: less is shown as standing.
+inline constexpr double kStillFlow = 1e-7;
+
 /// Water in one pipe at one moment; points == 0 where nothing is known.
 struct HeatTrack {
     int points = 0;

@@ -51,14 +51,28 @@ PipeSpot nearest(const PipeShape& pipe, const QPointF& at, double* gap)
     return best;
 }
 
+/// The box, at least so large each way.
+QRectF grown(const QRectF& box, double least)
+{
+    const double dx = std::max(0.0, (least - box.width()) / 2), dy = std::max(0.0, (least - box.height()) / 2);
+    return box.adjusted(-dx, -dy, dx, dy);
+}
+
 }  // namespace
 
-document::PartId HitTest::symbolAt(const QPointF& at, double slack) const
+document::PartId HitTest::symbolAt(const QPointF& at, double least, double slack) const
 {
     for (auto symbol = m_layout.symbols.rbegin(); symbol != m_layout.symbols.rend(); ++symbol)
         if (symbol->box().adjusted(-slack, -slack, slack, slack).contains(at))
             return symbol->id;
-    return document::kNoPart;
+    document::PartId best = document::kNoPart;
+    double bestGap = std::numeric_limits<double>::infinity();
+    for (const auto& symbol : m_layout.symbols)
+        if (const double gap = distance(symbol.at, at); gap < bestGap && grown(symbol.box(), least).contains(at)) {
+            bestGap = gap;
+            best = symbol.id;
+        }
+    return best;
 }
 
 document::PartId HitTest::labelAt(const QPointF& at) const
@@ -69,11 +83,13 @@ document::PartId HitTest::labelAt(const QPointF& at) const
     return document::kNoPart;
 }
 
-std::optional<PipeSpot> HitTest::pipeAt(const QPointF& at, double reach) const
+std::optional<PipeSpot> HitTest::pipeAt(const QPointF& at, double reach, document::PartId leftOut) const
 {
     std::optional<PipeSpot> best;
     double bestGap = reach;
     for (const auto& pipe : m_layout.pipes) {
+        if (pipe.id == leftOut)
+            continue;
         double gap = 0;
         const auto spot = nearest(pipe, at, &gap);
         if (gap <= bestGap) {
@@ -128,7 +144,16 @@ std::vector<PortSpot> HitTest::openPorts() const
     return result;
 }
 
-std::optional<PortSpot> HitTest::portAt(const QPointF& at, double reach) const
+bool HitTest::inBody(const SymbolShape& symbol, const QPointF& at, double least) const
+{
+    const QRectF box = symbol.box();
+    if (box.width() < least || box.height() < least)
+        return grown(box, least).contains(at);
+    const double dx = box.width() * 0.3, dy = box.height() * 0.3;
+    return box.adjusted(dx, dy, -dx, -dy).contains(at);
+}
+
+std::optional<PortSpot> HitTest::portAt(const QPointF& at, double reach, double least) const
 {
     std::optional<PortSpot> best;
     double bestGap = reach;
@@ -136,23 +161,38 @@ std::optional<PortSpot> HitTest::portAt(const QPointF& at, double reach) const
         const double gap = distance(port.at, at);
         if (gap > bestGap)
             continue;
-        if (const auto* symbol = m_layout.symbol(port.end.part)) {
-            const QRectF box = symbol->box();
-            const double dx = box.width() * 0.3, dy = box.height() * 0.3;
-            if (box.adjusted(dx, dy, -dx, -dy).contains(at))
-                continue;
-        }
+        if (const auto* symbol = m_layout.symbol(port.end.part); symbol != nullptr && inBody(*symbol, at, least))
+            continue;
         bestGap = gap;
         best = port;
     }
     return best;
 }
 
-std::vector<document::PartId> HitTest::allAt(const QPointF& at, double reach) const
+int HitTest::pipeEndAt(document::PartId id, const QPointF& at, double reach, double least) const
+{
+    const auto* pipe = m_layout.pipe(id);
+    const auto* part = m_drawing.find(id);
+    if (pipe == nullptr || part == nullptr || pipe->corners.empty())
+        return -1;
+    int best = -1;
+    double bestGap = reach;
+    for (int end = 0; end < 2; ++end) {
+        const double gap = distance(end == 0 ? pipe->corners.front() : pipe->corners.back(), at);
+        const auto* symbol = m_layout.symbol(part->ends[static_cast<std::size_t>(end)].part);
+        if (gap <= bestGap && (symbol == nullptr || !inBody(*symbol, at, least))) {
+            bestGap = gap;
+            best = end;
+        }
+    }
+    return best;
+}
+
+std::vector<document::PartId> HitTest::allAt(const QPointF& at, double reach, double least) const
 {
     std::vector<document::PartId> result;
     for (auto symbol = m_layout.symbols.rbegin(); symbol != m_layout.symbols.rend(); ++symbol)
-        if (symbol->box().contains(at))
+        if (grown(symbol->box(), least).contains(at))
             result.push_back(symbol->id);
     for (const auto& pipe : m_layout.pipes) {
         double gap = 0;

@@ -32,19 +32,24 @@ class HitTest {
 public:
     HitTest(const document::Drawing& drawing, const DrawingLayout& layout) : m_drawing(drawing), m_layout(layout) {}
 
-    document::PartId symbolAt(const QPointF& at, double slack = 0) const;
+    /// The topmost symbol there; a symbol smaller than `least` counts as that large, and then the nearest wins.
+    document::PartId symbolAt(const QPointF& at, double least = 0, double slack = 0) const;
     document::PartId labelAt(const QPointF& at) const;
-    std::optional<PipeSpot> pipeAt(const QPointF& at, double reach) const;
-    /// The nearest free port or loose end within reach. The middle of a symbol belongs to its body.
-    std::optional<PortSpot> portAt(const QPointF& at, double reach) const;
+    std::optional<PipeSpot> pipeAt(const QPointF& at, double reach, document::PartId leftOut = document::kNoPart) const;
+    /// The nearest free port or loose end within reach. The middle of a symbol belongs to its body, and so
+    /// does all of it when it is smaller than `least`.
+    std::optional<PortSpot> portAt(const QPointF& at, double reach, double least = 0) const;
+    /// 0 or 1 when that end of the pipe is within reach, as portAt(); -1 when none is.
+    int pipeEndAt(document::PartId pipe, const QPointF& at, double reach, double least = 0) const;
     std::vector<PortSpot> openPorts() const;
     /// Everything under the point, topmost first, for cycling with Tab.
-    std::vector<document::PartId> allAt(const QPointF& at, double reach) const;
+    std::vector<document::PartId> allAt(const QPointF& at, double reach, double least = 0) const;
     std::vector<document::PartId> touching(const QRectF& band) const;
     /// A place on this pipe near `at`, on the grid along the pipe when `step` > 0.
     std::optional<PipeSpot> spotOn(document::PartId pipe, const QPointF& at, double step) const;
 
 private:
+    bool inBody(const SymbolShape& symbol, const QPointF& at, double least) const;
     const document::Drawing& m_drawing;
     const DrawingLayout& m_layout;
 };

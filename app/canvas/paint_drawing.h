@@ -25,6 +25,7 @@ struct PaintOptions {
     bool labels = true;              ///< tags and shown values beside the symbols
     double labelSize = 9.0;          ///< label letter size in canvas units (pixel size of the font)
     bool openPortMarks = false;      ///< hollow marks on ports without a pipe: screen yes, paper on request
+    bool keptPictures = false;       ///< symbols from pictures kept between frames: for the canvas only
     const study::Snapshot* snapshot = nullptr;  ///< with it pipes are coloured by temperature at time_s
     double time_s = 0;
     bool flowArrows = true;  ///< arrowheads from the snapshot's flow, else along ends[0] -> ends[1] of hot/return/cold

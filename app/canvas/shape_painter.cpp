@@ -203,14 +203,15 @@ void paintShape(QPainter& painter, const SymbolShape& symbol, const PaintOptions
         paintNote(painter, symbol, options);
     } else {
         painter.translate(symbol.at);
-        paintSymbol(painter, symbol.kind->id,
-                    {.ink = removed ? options.theme.removed : options.theme.ink,
-                     .paper = options.theme.paper,
-                     .weight = removed                           ? Weight::Dashed
-                               : stage == document::Stage::Added ? Weight::Heavy
-                                                                 : Weight::Normal,
-                     .turn = symbol.turn,
-                     .flipped = symbol.flipped});
+        const auto paint = options.keptPictures ? paintSymbolOnScreen : paintSymbol;
+        paint(painter, symbol.kind->id,
+              {.ink = removed ? options.theme.removed : options.theme.ink,
+               .paper = options.theme.paper,
+               .weight = removed                           ? Weight::Dashed
+                         : stage == document::Stage::Added ? Weight::Heavy
+                                                           : Weight::Normal,
+               .turn = symbol.turn,
+               .flipped = symbol.flipped});
         painter.translate(-symbol.at);
     }
     if (removed) {

@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "look/symbols.h"
 
+#include <algorithm>
+#include <cmath>
 #include <memory>
 #include <QFile>
 #include <QFont>
 #include <QFontMetricsF>
 #include <QHash>
 #include <QIconEngine>
+#include <QPaintEngine>
 #include <QPainter>
 #include <QPainterPath>
 #include <QPixmap>
@@ -148,6 +151,24 @@ private:
     QColor m_ink, m_paper;
 };
 
+/// A letter's outline about its own middle. Outlines, not text: a symbol's letters are part of its shape, may be
+/// small, and are no words to search for.
+const QPainterPath& outlineOf(const Letter& letter, bool bold)
+{
+    static QHash<QString, QPainterPath> known;
+    const QString family = QFont().family();
+    auto& outline = known[QStringLiteral("%1 %2 %3 %4").arg(family, letter.text).arg(letter.size).arg(bold)];
+    if (!outline.isEmpty())
+        return outline;
+    QFont font;
+    font.setBold(bold);
+    font.setHintingPreference(QFont::PreferNoHinting);
+    font.setPixelSize(static_cast<int>(letter.size));
+    const double width = QFontMetricsF(font).horizontalAdvance(letter.text);
+    outline.addText(QPointF(-width / 2, 0.36 * letter.size), font, letter.text);
+    return outline;
+}
+
 }  // namespace
 
 QRectF symbolBox(std::string_view kind) { return symbolOf(kind).box; }
@@ -172,20 +193,58 @@ void paintSymbol(QPainter& painter, std::string_view kind, const SymbolStyle& st
     rendererOf(kind, style)->render(&painter, symbol.box);
     painter.restore();
 
-    QFont font;
-    font.setBold(style.weight == Weight::Heavy);
-    font.setHintingPreference(QFont::PreferNoHinting);
     for (const auto& letter : symbol.letters) {
-        font.setPixelSize(static_cast<int>(letter.size));
-        painter.setFont(font);
         // Letters turn about their own middle; 0.36 of the size is half a capital's height.
         const QPointF middle = turned.map(letter.at - QPointF(0, 0.36 * letter.size));
-        const double width = QFontMetricsF(font).horizontalAdvance(letter.text);
-        // Outlines, not text: a symbol's letters are part of its shape, may be small, and are no words to search for.
-        QPainterPath outline;
-        outline.addText(QPointF(middle.x() - width / 2, middle.y() + 0.36 * letter.size), font, letter.text);
-        painter.fillPath(outline, style.ink);
+        painter.translate(middle);
+        painter.fillPath(outlineOf(letter, style.weight == Weight::Heavy), style.ink);
+        painter.translate(-middle);
     }
+    painter.restore();
+}
+
+void paintSymbolOnScreen(QPainter& painter, std::string_view kind, const SymbolStyle& style)
+{
+    constexpr double kMargin = 3;      // lines reach beyond the box
+    constexpr double kMostPixels = 400;  // larger ones are few on a screen
+    const QTransform transform = painter.deviceTransform();
+    const double scale = transform.m11();
+    const QRectF box = hasSymbol(kind) ? symbolBox(kind).adjusted(-kMargin, -kMargin, kMargin, kMargin) : QRectF();
+    const double reach = std::max(box.width(), box.height()) * scale;
+    if (painter.paintEngine()->type() != QPaintEngine::Raster || box.isNull() || reach > kMostPixels
+        || transform.type() > QTransform::TxScale || transform.m22() != scale || scale <= 0) {
+        paintSymbol(painter, kind, style);
+        return;
+    }
+    static QHash<QString, QPixmap> known;
+    if (known.size() > 1500)
+        known.clear();
+    auto& picture = known[QStringLiteral("%1 %2 %3 %4 %5 %6 %7 %8")
+                              .arg(QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size())))
+                              .arg(style.ink.rgba())
+                              .arg(style.paper.rgba())
+                              .arg(static_cast<int>(style.weight))
+                              .arg(style.turn)
+                              .arg(style.flipped)
+                              .arg(scale, 0, 'g', 9)
+                              .arg(QFont().family())];
+    const int half = static_cast<int>(std::ceil(reach / 2));  // square: it may lie on its side
+    if (picture.isNull()) {
+        picture = QPixmap(2 * half, 2 * half);
+        picture.fill(Qt::transparent);
+        QPainter inside(&picture);
+        inside.setRenderHint(QPainter::Antialiasing);
+        inside.translate(half, half);
+        inside.scale(scale, scale);
+        paintSymbol(inside, kind, style);
+    }
+    // On whole pixels of the screen, so that the picture is copied, not resampled.
+    const double ratio = painter.device()->devicePixelRatioF();
+    picture.setDevicePixelRatio(ratio);
+    const QPointF corner(std::round(transform.dx()) - half, std::round(transform.dy()) - half);
+    painter.save();
+    painter.resetTransform();
+    painter.drawPixmap(corner / ratio, picture);
     painter.restore();
 }
 

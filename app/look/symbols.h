@@ -28,6 +28,10 @@ struct SymbolStyle {
 /// is drawn as a box with a question mark.
 void paintSymbol(QPainter& painter, std::string_view kind, const SymbolStyle& style);
 
+/// The same from a picture kept for this size, for many symbols in every frame. Falls back to paintSymbol()
+/// for paper, files and very large symbols.
+void paintSymbolOnScreen(QPainter& painter, std::string_view kind, const SymbolStyle& style);
+
 /// The unturned symbol's box in canvas units, centred on the origin: the file's viewBox.
 QRectF symbolBox(std::string_view kind);
 bool hasSymbol(std::string_view kind);

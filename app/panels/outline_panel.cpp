@@ -7,6 +7,7 @@
 #include <QCoreApplication>
 #include <QHeaderView>
 #include <QLineEdit>
+#include <QSignalBlocker>
 #include <QTreeWidget>
 #include <QVBoxLayout>
 #include <set>
@@ -109,8 +110,9 @@ OutlinePanel::OutlinePanel(Session& session, QWidget* parent)
     m_tree->header()->setSectionResizeMode(kName, QHeaderView::Interactive);
     m_tree->header()->resizeSection(kName, fontMetrics().averageCharWidth() * 27);
     m_tree->setIndentation(fontMetrics().averageCharWidth() * 2);
+    // Wide enough for any flow and temperature: to fit the contents, a tree measures every row for every text set.
     for (const int column : {kFlow, kWarmth})
-        m_tree->header()->setSectionResizeMode(column, QHeaderView::ResizeToContents);
+        m_tree->header()->resizeSection(column, fontMetrics().averageCharWidth() * 12);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(4, 4, 4, 4);
     all->setSpacing(4);
@@ -134,16 +136,49 @@ OutlinePanel::OutlinePanel(Session& session, QWidget* parent)
     connect(m_tree, &QTreeWidget::itemActivated, this, [this](QTreeWidgetItem* item) {
         m_session.requestJump((item->parent() ? item->parent() : item)->data(0, Qt::UserRole).toInt());
     });
-    connect(&session, &Session::changed, this, &OutlinePanel::rebuild);
-    connect(&session, &Session::selectionChanged, this, &OutlinePanel::showSelection);
+    // Behind another pane it only remembers that it is out of date.
+    connect(&session, &Session::changed, this, [this] {
+        m_outdated = true;
+        if (isVisible())
+            rebuild();
+    });
+    connect(&session, &Session::selectionChanged, this, [this] {
+        if (!m_outdated)
+            showSelection();
+    });
     for (const auto signal :
          {&Session::predictionChanged, &Session::timeChanged, &Session::viewChanged, &Session::caseChanged})
-        connect(&session, signal, this, &OutlinePanel::refreshLive);
+        connect(&session, signal, this, [this] {
+            m_liveOutdated = true;
+            if (isVisible())
+                refreshLive();
+        });
     rebuild();
+}
+
+void OutlinePanel::showEvent(QShowEvent* event)
+{
+    catchUp();
+    QWidget::showEvent(event);
+}
+
+void OutlinePanel::catchUp()
+{
+    if (m_outdated)
+        rebuild();
+    else if (m_liveOutdated)
+        refreshLive();
+}
+
+QTreeWidget& OutlinePanel::tree()
+{
+    catchUp();
+    return *m_tree;
 }
 
 void OutlinePanel::rebuild()
 {
+    m_outdated = false;
     m_filling = true;
     std::set<PartId> open;
     for (int i = 0; i < m_tree->topLevelItemCount(); ++i)
@@ -211,6 +246,7 @@ void OutlinePanel::showSelection()
 
 void OutlinePanel::refreshLive()
 {
+    m_liveOutdated = false;
     const auto* result = m_session.currentCase();
     const UnitSystem units = m_session.units();
     std::map<PartId, std::pair<double, double>> live;  // flow, mean temperature
@@ -227,6 +263,7 @@ void OutlinePanel::refreshLive()
                  {shot.flow_m3s[moment * shot.tracks.size() + i], track.points > 0 ? sum / track.points : NAN}});
         }
     }
+    const QSignalBlocker quiet(m_tree->model());  // one repaint for all rows
     for (int i = 0; i < m_tree->topLevelItemCount(); ++i) {
         auto* item = m_tree->topLevelItem(i);
         const auto found = live.find(item->data(0, Qt::UserRole).toInt());
@@ -236,10 +273,12 @@ void OutlinePanel::refreshLive()
         item->setTextAlignment(kFlow, Qt::AlignRight | Qt::AlignVCenter);
         item->setTextAlignment(kWarmth, Qt::AlignRight | Qt::AlignVCenter);
     }
+    m_tree->viewport()->update();
 }
 
 void OutlinePanel::findNext()
 {
+    catchUp();
     const int count = m_tree->topLevelItemCount();
     const auto* current = m_tree->currentItem();
     const int from = current ? m_tree->indexOfTopLevelItem(current->parent() ? current->parent()

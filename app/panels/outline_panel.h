@@ -19,9 +19,13 @@ public:
     explicit OutlinePanel(Session& session, QWidget* parent = nullptr);
     void focusFilter();
     void findNext();  ///< the next part that fits the words typed, shown on the drawing
-    QTreeWidget& tree() { return *m_tree; }
+    QTreeWidget& tree();  ///< up to date even while the pane is hidden
+
+protected:
+    void showEvent(QShowEvent* event) override;
 
 private:
+    void catchUp();
     void rebuild();
     void refreshLive();
     void showSelection();
@@ -30,7 +34,7 @@ private:
     Session& m_session;
     QLineEdit* m_filter;
     QTreeWidget* m_tree;
-    bool m_filling = false;
+    bool m_filling = false, m_outdated = false, m_liveOutdated = false;
 };
 
 /// "run_a to L4, Pipe run (joined to P1)" and the like, one line per port or pipe end.

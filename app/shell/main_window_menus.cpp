@@ -115,7 +115,8 @@ void MainWindow::buildMenus()
     edit->addActions({undo, redo});
     addActions({undo, redo});
     edit->addSeparator();
-    drawing(edit, {C::Cut, C::Copy, C::Paste, C::PasteInPlace, C::Duplicate, C::Delete, C::DeleteLoose});
+    drawing(edit,
+            {C::Cut, C::Copy, C::Paste, C::PasteBeside, C::PasteInPlace, C::Duplicate, C::Delete, C::DeleteLoose});
     edit->addSeparator();
     drawing(edit, {C::SelectAll, C::SelectNone});
     edit->addSeparator();
@@ -137,9 +138,17 @@ void MainWindow::buildMenus()
     edit->addAction(needs(command(tr("Cop&y Predictions"), {}, [this] { m_answers->copy(); })));
 
     QMenu* draw = menuBar()->addMenu(tr("&Drawing"));
-    drawing(draw, {C::Insert, C::Connect});
+    drawing(draw, {C::Insert, C::InsertAgain, C::Connect});
     draw->addSeparator();
-    drawing(draw, {C::RotateRight, C::RotateLeft, C::Flip, C::Reroute, C::ResetLabel});
+    drawing(draw, {C::RotateRight, C::RotateLeft, C::Flip, C::TakeOut, C::Reroute, C::ResetLabel});
+    draw->addSeparator();
+    QMenu* lineUp = draw->addMenu(tr("Line &Up"));
+    drawing(lineUp, {C::AlignLeft, C::AlignCentre, C::AlignRight});
+    lineUp->addSeparator();
+    drawing(lineUp, {C::AlignTop, C::AlignMiddle, C::AlignBottom});
+    lineUp->addSeparator();
+    drawing(lineUp, {C::SpreadAcross, C::SpreadDown});
+    drawing(draw, {C::TidyUp});
     draw->addSeparator();
     drawing(draw, {C::StageExisting, C::StageAdded, C::StageRemoved});
     draw->addSeparator();

@@ -1,56 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The canvas's commands: their actions, the clipboard and the context menu.
+// The canvas's commands: their actions and the context menu. What they do to the clipboard: editing_clipboard.cpp.
 #include <algorithm>
 #include <QAction>
-#include <QApplication>
-#include <QClipboard>
 #include <QContextMenuEvent>
 #include <QMenu>
-#include <QMimeData>
 #include <utility>
 
-#include "document/file.h"
-#include "look/kind_text.h"
-#include "session/message_text.h"
-#include "session/mime_types.h"
+#include "document/rearrange.h"
 #include "tools/editing_canvas.h"
 
 namespace tapward::app {
 
-namespace {
-
 using document::PartId;
-
-/// The middle of a group of parts and pipes, in modules.
-document::Point middleOf(const std::vector<document::Part>& copied)
-{
-    QRectF box;
-    for (const auto& part : copied) {
-        if (!document::kindOf(part).isPipe) {
-            box |= QRectF(part.at.x - 1, part.at.y - 1, 2, 2);
-            continue;
-        }
-        for (const auto& end : part.ends)
-            if (end.part == document::kNoPart)
-                box |= QRectF(end.loose.x - 0.5, end.loose.y - 0.5, 1, 1);
-    }
-    return {box.center().x(), box.center().y()};
-}
-
-std::optional<std::vector<document::Part>> clipboardParts(std::optional<Problem>* why)
-{
-    const auto* data = QApplication::clipboard()->mimeData();
-    if (data == nullptr || !data->hasFormat(QLatin1String(kPartsMime)))
-        return std::nullopt;
-    const QByteArray json = data->data(QLatin1String(kPartsMime));
-    auto copied = document::readParts({json.constData(), static_cast<std::size_t>(json.size())});
-    if (copied)
-        return std::move(*copied);
-    *why = copied.error();
-    return std::nullopt;
-}
-
-}  // namespace
 
 QAction* EditingCanvas::add(Command command, const QString& text, const QList<QKeySequence>& keys,
                             std::function<void()> run)
@@ -80,6 +41,7 @@ void EditingCanvas::addActions()
     });
     add(C::Copy, tr("&Copy"), {QKeySequence::Copy}, [this] { copy(); });
     add(C::Paste, tr("&Paste"), {QKeySequence::Paste}, [this] { paste(false, true); });
+    add(C::PasteBeside, tr("Paste &Beside the Original"), {}, [this] { paste(false, false); });
     add(C::PasteInPlace, tr("Paste &in Place"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V)},
         [this] { paste(true, false); });
     add(C::Duplicate, tr("D&uplicate"), {QKeySequence(Qt::CTRL | Qt::Key_D)}, [this] { duplicate(); });
@@ -104,6 +66,25 @@ void EditingCanvas::addActions()
         [this] { perform(document::flipParts(session().drawing(), session().selection())); });
     add(C::Reroute, tr("R&e-route Pipes"), {},
         [this] { perform(rerouted(session().drawing(), session().selection())); });
+    const auto align = [this](document::Alignment way) {
+        return [this, way] { perform(document::alignParts(session().drawing(), session().selection(), way)); };
+    };
+    add(C::AlignLeft, tr("Align &Left Edges"), {}, align(document::Alignment::Left));
+    add(C::AlignCentre, tr("Align &Centres"), {}, align(document::Alignment::Centre));
+    add(C::AlignRight, tr("Align &Right Edges"), {}, align(document::Alignment::Right));
+    add(C::AlignTop, tr("Align &Top Edges"), {}, align(document::Alignment::Top));
+    add(C::AlignMiddle, tr("Align &Middles"), {}, align(document::Alignment::Middle));
+    add(C::AlignBottom, tr("Align &Bottom Edges"), {}, align(document::Alignment::Bottom));
+    add(C::SpreadAcross, tr("Spread &Across"), {},
+        [this] { perform(document::distributeParts(session().drawing(), session().selection(), true)); });
+    add(C::SpreadDown, tr("Spread &Down"), {},
+        [this] { perform(document::distributeParts(session().drawing(), session().selection(), false)); });
+    add(C::TidyUp, tr("Tid&y Up"), {QKeySequence(Qt::CTRL | Qt::Key_T)},
+        [this] { perform(document::tidyParts(session().drawing(), session().selection())); });
+    add(C::TakeOut, tr("Take &Out of Pipe"), {QKeySequence(Qt::Key_O)}, [this] {
+        if (session().selection().size() == 1)
+            perform(document::takeOutOfPipe(session().drawing(), session().selection().front(), 0, 6));
+    });
     add(C::ResetLabel, tr("Place La&bel Automatically"), {}, [this] {
         if (session().selection().size() == 1)
             perform(labelMoved(session().drawing(), session().selection().front(), std::nullopt));
@@ -112,6 +93,7 @@ void EditingCanvas::addActions()
     add(C::StageAdded, tr("Mark as A&dded"), {}, [stage] { stage(document::Stage::Added); });
     add(C::StageRemoved, tr("Mark as Re&moved"), {}, [stage] { stage(document::Stage::Removed); });
     add(C::Insert, tr("&Insert Part..."), {QKeySequence(Qt::Key_Insert)}, [this] { showPicker(); });
+    add(C::InsertAgain, tr("Insert A&gain"), {QKeySequence(Qt::Key_A)}, [this] { insertAgain(); });
     add(C::Connect, tr("&Connect..."), {QKeySequence(Qt::Key_C)}, [this] { startConnecting(); });
     add(C::Details, tr("Detail&s"), {QKeySequence(Qt::ALT | Qt::Key_Return)}, [this] {
         if (session().selection().size() == 1)
@@ -139,10 +121,11 @@ void EditingCanvas::updateActions()
     using C = Command;
     const auto& chosen = session().selection();
     const auto& drawing = session().drawing();
-    bool symbols = false, bent = false, labelled = false;
+    int symbols = 0;
+    bool bent = false, labelled = false;
     for (const auto id : chosen)
         if (const auto* part = drawing.find(id)) {
-            symbols |= !document::kindOf(*part).isPipe;
+            symbols += !document::kindOf(*part).isPipe;
             bent |= !part->bends.empty();
             labelled |= part->label.has_value();
         }
@@ -150,7 +133,15 @@ void EditingCanvas::updateActions()
                                C::StageExisting, C::StageAdded, C::StageRemoved, C::FitSelection})
         action(command)->setEnabled(!chosen.empty());
     for (const auto command : {C::RotateRight, C::RotateLeft, C::Flip})
-        action(command)->setEnabled(symbols);
+        action(command)->setEnabled(symbols > 0);
+    for (const auto command :
+         {C::AlignLeft, C::AlignCentre, C::AlignRight, C::AlignTop, C::AlignMiddle, C::AlignBottom})
+        action(command)->setEnabled(symbols > 1);
+    for (const auto command : {C::SpreadAcross, C::SpreadDown})
+        action(command)->setEnabled(symbols > 2);
+    action(C::TidyUp)->setEnabled(symbols > 0);
+    action(C::TakeOut)->setEnabled(symbols == 1 && chosen.size() == 1);
+    action(C::InsertAgain)->setEnabled(!m_lastKind.isEmpty());
     action(C::Reroute)->setEnabled(bent);
     action(C::ResetLabel)->setEnabled(labelled && chosen.size() == 1);
     action(C::Details)->setEnabled(chosen.size() == 1);
@@ -158,75 +149,12 @@ void EditingCanvas::updateActions()
     action(C::FitDrawing)->setEnabled(!drawing.parts.empty());
 }
 
-void EditingCanvas::copy()
-{
-    const auto& drawing = session().drawing();
-    const auto& chosen = session().selection();
-    if (chosen.empty())
-        return;
-    QStringList lines;
-    for (const auto id : chosen)
-        if (const auto* part = drawing.find(id))
-            lines << (QStringList{toText(part->tag), kindTitle(document::kindOf(*part))}
-                      + shownValues(*part, session().units()))
-                         .join(QLatin1Char('\t'));
-    auto* mime = new QMimeData;
-    mime->setData(QLatin1String(kPartsMime), QByteArray::fromStdString(document::writeParts(drawing, chosen)));
-    mime->setText(lines.join(QLatin1Char('\n')));
-    QApplication::clipboard()->setMimeData(mime);
-    m_pasteCount = 0;
-}
-
-void EditingCanvas::insertCopies(const std::vector<document::Part>& copied, double dx, double dy)
-{
-    auto edit = document::pasteParts(session().drawing(), copied, dx, dy);
-    const bool made = edit.has_value();
-    perform(std::move(edit));
-    if (made)
-        session().select(session().lastAdded());
-}
-
-void EditingCanvas::paste(bool inPlace, bool atPointer)
-{
-    std::optional<Problem> why;
-    const auto copied = clipboardParts(&why);
-    if (!copied) {
-        Q_EMIT message(why ? problemText(*why, session().units())
-                           : tr("There are no parts on the clipboard. Copy some first."));
-        return;
-    }
-    if (inPlace) {
-        insertCopies(*copied, 0, 0);
-        return;
-    }
-    const auto mouse = mouseOnView();
-    if (atPointer && mouse) {
-        // Again at the same place: step aside, never exactly on top of the last copy.
-        m_pasteCount = *mouse == m_lastPaste ? m_pasteCount + 1 : 0;
-        m_lastPaste = *mouse;
-        const auto to = toDrawing(snapped(mapToScene(*mouse), Qt::NoModifier));
-        const auto from = middleOf(*copied);
-        insertCopies(*copied, std::round(to.x - from.x) + 2 * m_pasteCount,
-                     std::round(to.y - from.y) + 2 * m_pasteCount);
-        return;
-    }
-    ++m_pasteCount;
-    insertCopies(*copied, 2 * m_pasteCount, 2 * m_pasteCount);
-}
-
-void EditingCanvas::duplicate()
-{
-    const auto json = document::writeParts(session().drawing(), session().selection());
-    if (const auto copied = document::readParts(json))
-        insertCopies(*copied, 2, 2);
-}
-
 void EditingCanvas::contextMenuEvent(QContextMenuEvent* event)
 {
     using C = Command;
     QPoint at = event->pos();
     if (event->reason() == QContextMenuEvent::Mouse) {
-        const auto under = hits().allAt(mapToScene(at), toUnits(kPipeReach));
+        const auto under = hits().allAt(mapToScene(at), toUnits(kPipeReach), toUnits(kLeastTarget));
         const auto& chosen = session().selection();
         if (!under.empty() && std::ranges::find(chosen, under.front()) == chosen.end())
             session().select({under.front()});
@@ -235,6 +163,8 @@ void EditingCanvas::contextMenuEvent(QContextMenuEvent* event)
     } else if (!session().selection().empty()) {
         if (const auto* symbol = layoutShown().symbol(session().selection().front()))
             at = mapFromScene(symbol->box().bottomRight());
+        else if (const auto* pipe = layoutShown().pipe(session().selection().front()))
+            at = mapFromScene(pipe->path.pointAtPercent(0.5));
     }
     auto* menu = new QMenu(this);
     menu->setAttribute(Qt::WA_DeleteOnClose);
@@ -249,7 +179,7 @@ void EditingCanvas::contextMenuEvent(QContextMenuEvent* event)
         put({C::FitDrawing, C::ShowGrid, C::SnapToGrid});
     } else {
         put({C::Details, C::Insert, C::Connect});
-        put({C::RotateRight, C::RotateLeft, C::Flip, C::Reroute, C::ResetLabel});
+        put({C::RotateRight, C::RotateLeft, C::Flip, C::TakeOut, C::Reroute, C::ResetLabel, C::TidyUp});
         put({C::StageExisting, C::StageAdded, C::StageRemoved});
         put({C::Cut, C::Copy, C::Paste, C::Duplicate});
         put({C::Delete, C::DeleteLoose});

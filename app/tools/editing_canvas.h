@@ -15,6 +15,8 @@ class QMenu;
 
 namespace tapward::app {
 
+class KindPicker;
+
 /// The canvas one edits on: the tools, the commands as actions, drag and drop, clipboard, keyboard and
 /// the context menu. The window puts the same actions into its menus.
 class EditingCanvas final : public CanvasView {
@@ -27,6 +29,7 @@ public:
         Cut,
         Copy,
         Paste,
+        PasteBeside,
         PasteInPlace,
         Duplicate,
         Delete,
@@ -36,12 +39,23 @@ public:
         RotateRight,
         RotateLeft,
         Flip,
+        AlignLeft,
+        AlignCentre,
+        AlignRight,
+        AlignTop,
+        AlignMiddle,
+        AlignBottom,
+        SpreadAcross,
+        SpreadDown,
+        TidyUp,
+        TakeOut,
         Reroute,
         ResetLabel,
         StageExisting,
         StageAdded,
         StageRemoved,
         Insert,
+        InsertAgain,
         Connect,
         Details,
         ZoomIn,
@@ -62,9 +76,6 @@ public Q_SLOTS:
     void cancelTool();                       ///< back to selecting
     void remove(bool heal);
 
-public:
-    std::vector<document::PartId> walkOrder() const;  ///< the order in which Tab visits the parts
-
 protected:
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dragMoveEvent(QDragMoveEvent* event) override;
@@ -72,6 +83,7 @@ protected:
     void dropEvent(QDropEvent* event) override;
     void contextMenuEvent(QContextMenuEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
     bool focusNextPrevChild(bool next) override;
 
 private:
@@ -85,8 +97,11 @@ private:
     void insertCopies(const std::vector<document::Part>& copied, double dx, double dy);
     void nudge(int key, Qt::KeyboardModifiers keys);
     void walk(int key);
+    void insertAgain();
+    KindPicker* openPicker(const QPoint& at);  // viewport pixels
     void showPicker();
-    QString spoken(document::PartId id) const;
+    void offerPart(document::PartId pipe, int end);
+    bool cycleUnderPointer(bool next);
     void focusPart(document::PartId id);
 
     SelectTool m_select;
@@ -99,6 +114,8 @@ private:
     std::vector<document::PartId> m_nudged;
     QPoint m_lastPaste;
     int m_pasteCount = 0;
+    QString m_lastKind;             // for Insert Again
+    std::optional<QPoint> m_clicked;  // where Tab goes round among what lies on top of each other
 };
 
 }  // namespace tapward::app

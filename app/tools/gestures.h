@@ -21,6 +21,15 @@ struct Anchor {
 Result<document::Edit> connectAnchors(const document::Drawing& drawing, const Anchor& from, const Anchor& to,
                                       document::Stage stage);
 
+/// One end of a pipe taken to another place: a port, a pipe (with a tee), a loose end, or the empty canvas.
+/// The pipe's values and hand-made bends stay.
+Result<document::Edit> moveEnd(const document::Drawing& drawing, document::PartId pipe, int end, const Anchor& to,
+                               document::Stage stage);
+
+/// What `placed` does, and the part's port joined to `partner` by a pipe; a loose end is carried on to it.
+Result<document::Edit> joinedTo(const document::Drawing& drawing, Result<document::Edit> placed, document::PartId part,
+                                const std::string& port, const PortSpot& partner, document::Stage stage);
+
 /// A part of this kind put down at `at`: into the pipe of `target` if there is one, else by itself. Pipe
 /// kinds become a short loose pipe.
 Result<document::Edit> putDown(const document::Drawing& drawing, std::string_view kind, const QPointF& at,
@@ -41,8 +50,12 @@ Result<document::Edit> labelMoved(const document::Drawing& drawing, document::Pa
 /// Both as one edit with the first one's title. The second must have been made for the drawing after the first.
 document::Edit joined(document::Edit first, document::Edit second);
 
-/// A part and the new kind beside it, joined by a pipe where both have a free port facing each other;
-/// on a pipe the new part is put into its middle. For building without a mouse.
+/// A new part on the loose end of a pipe, turned to it.
+Result<document::Edit> putAtEnd(const document::Drawing& drawing, document::PartId pipe, int end, std::string_view kind,
+                                document::Stage stage);
+
+/// A part and the new kind beside it, joined by a pipe where both have a free port facing each other; on a
+/// pipe with a loose end the new part goes there, on any other into its middle. For building without a mouse.
 Result<document::Edit> putAfter(const document::Drawing& drawing, const DrawingLayout& layout, document::PartId after,
                                 std::string_view kind, document::Stage stage);
 

@@ -15,6 +15,8 @@ public:
 
     bool isOn() const { return m_from.has_value(); }
     void start(Anchor from);
+    /// Takes one end of a pipe that is there already to another place.
+    void startWithEnd(document::PartId pipe, int end);
     void follow(const Pointer& pointer);
     /// Makes the pipe, or says why not. True when one was made.
     bool finish(const Pointer& pointer);
@@ -26,12 +28,20 @@ public:
     Anchor anchorAt(const Pointer& pointer) const;
 
 private:
+    struct Held {
+        document::PartId pipe;
+        int end;
+    };
     void showTargets(const Anchor& to);
+    Result<document::Edit> editTo(const Anchor& to) const;
     CanvasView& m_view;
     std::optional<Anchor> m_from;
+    std::optional<Held> m_held;  // the pipe whose end is in hand; none: a new pipe
 };
 
-inline constexpr double kPortReach = 14.0;  ///< pixels: a port is a target of 28 pixels across
-inline constexpr double kPipeReach = 7.0;
+// Pixels, for fingers as well: every target is 24 pixels across or more, whatever the zoom.
+inline constexpr double kPortReach = 14.0;
+inline constexpr double kPipeReach = 12.0;
+inline constexpr double kLeastTarget = 24.0;
 
 }  // namespace tapward::app

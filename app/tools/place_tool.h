@@ -23,12 +23,20 @@ public:
     void cancel();
 
 private:
+    /// What letting go here would do, and what to show meanwhile.
+    struct Plan {
+        Result<document::Edit> edit;
+        std::optional<PipeSpot> target;
+        std::optional<PortSpot> partner;
+        std::vector<QLineF> guides;
+    };
     std::optional<PipeSpot> targetAt(const Pointer& pointer) const;
-    Result<document::Edit> editFor(const Pointer& pointer) const;
+    Plan planFor(const Pointer& pointer) const;
 
     CanvasView& m_view;
     std::string m_kind;
     int m_turn = 0;
+    bool m_turnedByHand = false;
 };
 
 /// Pick in the tray, click on the canvas. Shift keeps the kind in hand for the next one; R turns it.

@@ -7,7 +7,9 @@
 #include <QKeyEvent>
 #include <utility>
 
+#include "document/rearrange.h"
 #include "session/message_text.h"
+#include "tools/snap.h"
 
 namespace tapward::app {
 
@@ -47,7 +49,18 @@ void SelectTool::press(const Pointer& pointer)
     m_selectionBefore = m_view.session().selection();
     const auto hits = m_view.hits();
     const bool plain = !(pointer.keys & (Qt::ControlModifier | Qt::ShiftModifier));
-    if (const auto port = hits.portAt(pointer.at, m_view.toUnits(kPortReach)); port && plain) {
+    const double least = m_view.toUnits(kLeastTarget), reach = m_view.toUnits(kPortReach);
+    if (plain && m_selectionBefore.size() == 1) {
+        const auto* part = m_view.session().drawing().find(m_selectionBefore.front());
+        const int end = hits.pipeEndAt(m_selectionBefore.front(), pointer.at, reach, least);
+        if (end >= 0 && part->ends[static_cast<std::size_t>(end)].part != document::kNoPart) {
+            m_gesture = Gesture::End;
+            m_grabbed = part->id;
+            m_pipe.startWithEnd(part->id, end);
+            return;
+        }
+    }
+    if (const auto port = hits.portAt(pointer.at, reach, least); port && plain) {
         m_gesture = Gesture::Port;
         Anchor from;
         from.at = port->at;
@@ -55,7 +68,8 @@ void SelectTool::press(const Pointer& pointer)
         m_pipe.start(std::move(from));
         return;
     }
-    if (const auto id = hits.symbolAt(pointer.at); id != document::kNoPart) {
+    const auto spot = hits.pipeAt(pointer.at, m_view.toUnits(kPipeReach));
+    if (const auto id = hits.symbolAt(pointer.at, least); id != document::kNoPart) {
         m_gesture = Gesture::Parts;
         m_grabbed = id;
         choose(id, pointer.keys);
@@ -67,7 +81,7 @@ void SelectTool::press(const Pointer& pointer)
         choose(id, pointer.keys);
         return;
     }
-    if (const auto spot = hits.pipeAt(pointer.at, m_view.toUnits(kPipeReach))) {
+    if (spot) {
         m_grabbed = spot->pipe;
         m_segment = spot->segment;
         m_shape = *m_view.layoutOfDrawing().pipe(spot->pipe);
@@ -100,15 +114,19 @@ void SelectTool::hover(const Pointer& pointer)
 {
     const auto hits = m_view.hits();
     Overlay overlay;
-    const auto id = hits.symbolAt(pointer.at, m_view.toUnits(6));
+    const double least = m_view.toUnits(kLeastTarget), reach = m_view.toUnits(kPortReach);
+    const auto id = hits.symbolAt(pointer.at, least, m_view.toUnits(6));
     for (const auto& port : hits.openPorts())
         if (port.end.part == id && id != document::kNoPart)
             overlay.ports.push_back(port.at);
     m_cursor = Qt::ArrowCursor;
-    if (const auto port = hits.portAt(pointer.at, m_view.toUnits(kPortReach))) {
+    const auto chosen = m_view.session().selection();
+    if (chosen.size() == 1 && hits.pipeEndAt(chosen.front(), pointer.at, reach, least) >= 0) {
+        m_cursor = Qt::CrossCursor;
+    } else if (const auto port = hits.portAt(pointer.at, reach, least)) {
         overlay.port = port->at;
         m_cursor = Qt::CrossCursor;
-    } else if (hits.symbolAt(pointer.at) != document::kNoPart || hits.labelAt(pointer.at) != document::kNoPart) {
+    } else if (hits.symbolAt(pointer.at, least) != document::kNoPart || hits.labelAt(pointer.at) != document::kNoPart) {
         m_cursor = Qt::SizeAllCursor;
     } else if (const auto spot = hits.pipeAt(pointer.at, m_view.toUnits(kPipeReach))) {
         m_cursor = spot->level ? Qt::SizeVerCursor : Qt::SizeHorCursor;
@@ -116,17 +134,61 @@ void SelectTool::hover(const Pointer& pointer)
     m_view.setOverlay(std::move(overlay));
 }
 
-Result<document::Edit> SelectTool::editFor(const Pointer& pointer) const
+document::PartId SelectTool::freeSymbol() const
+{
+    const auto& drawing = m_view.session().drawing();
+    const auto* part = drawing.find(m_grabbed);
+    if (part == nullptr || m_view.session().selection().size() != 1 || !document::kindOf(*part).goesInLine())
+        return document::kNoPart;
+    for (const auto& port : document::kindOf(*part).ports)
+        if (drawing.pipeAt(part->id, port.id) != nullptr)
+            return document::kNoPart;
+    return part->id;
+}
+
+Result<document::Edit> SelectTool::moveFor(const Pointer& pointer, Overlay* overlay) const
+{
+    const auto& session = m_view.session();
+    const auto& drawing = session.drawing();
+    const auto hits = m_view.hits();
+    const auto chosen = session.selection();
+    const QPointF way = pointer.at - m_start.at;
+    const auto* symbol = m_view.layoutOfDrawing().symbol(m_grabbed);
+    if (symbol == nullptr) {
+        const QPointF middle = m_view.snapped(m_start.at, Qt::NoModifier);
+        const QPointF by = m_view.snapped(middle + way, pointer.keys) - middle;
+        return document::moveParts(drawing, chosen, by.x() / kModule, by.y() / kModule);
+    }
+    if (const auto id = freeSymbol(); id != document::kNoPart)
+        if (const auto near = hits.pipeAt(symbol->at + way, m_view.toUnits(kPipeReach))) {
+            const auto spot =
+                hits.spotOn(near->pipe, symbol->at + way, m_view.snaps() && pointer.snaps() ? kModule : 0);
+            auto edit = document::putIntoPipe(drawing, id, near->pipe, toDrawing(spot->at), spot->share);
+            if (overlay != nullptr && edit)
+                overlay->joinTargets.insert(near->pipe);
+            return edit;
+        }
+    // The grabbed part comes to rest; the others keep their distance to it.
+    document::Part part = *drawing.find(m_grabbed);
+    part.at = toDrawing(symbol->at + way);
+    const Rest rest = restFor(m_view, part, chosen, pointer.keys);
+    const QPointF by = rest.at - symbol->at;
+    auto edit = document::moveParts(drawing, chosen, by.x() / kModule, by.y() / kModule);
+    if (overlay != nullptr)
+        overlay->guides = rest.guides;
+    if (!rest.partner || chosen.size() != 1)
+        return edit;
+    if (overlay != nullptr)
+        overlay->port = rest.partner->at;
+    return joinedTo(drawing, std::move(edit), m_grabbed, rest.port, *rest.partner, session.newStage());
+}
+
+Result<document::Edit> SelectTool::editFor(const Pointer& pointer, Overlay* overlay) const
 {
     const auto& drawing = m_view.session().drawing();
     const QPointF way = pointer.at - m_start.at;
-    if (m_gesture == Gesture::Parts) {
-        // The grabbed part's middle lands on the grid; the others keep their distance to it.
-        const auto* symbol = m_view.layoutOfDrawing().symbol(m_grabbed);
-        const QPointF middle = symbol != nullptr ? symbol->at : m_view.snapped(m_start.at, Qt::NoModifier);
-        const QPointF by = m_view.snapped(middle + way, pointer.keys) - middle;
-        return document::moveParts(drawing, m_view.session().selection(), by.x() / kModule, by.y() / kModule);
-    }
+    if (m_gesture == Gesture::Parts)
+        return moveFor(pointer, overlay);
     if (m_gesture == Gesture::Segment) {
         const QPointF a = m_shape.corners[m_segment];
         const bool level = std::abs(a.y() - m_shape.corners[m_segment + 1].y()) < 0.01;
@@ -147,7 +209,7 @@ Result<document::Edit> SelectTool::editFor(const Pointer& pointer) const
 
 void SelectTool::follow(const Pointer& pointer)
 {
-    if (m_gesture == Gesture::Port) {
+    if (m_gesture == Gesture::Port || m_gesture == Gesture::End) {
         m_pipe.follow(pointer);
         return;
     }
@@ -158,10 +220,20 @@ void SelectTool::follow(const Pointer& pointer)
         finishBand(pointer);
         return;
     }
-    if (const auto edit = editFor(pointer))
+    Overlay overlay;
+    const auto edit = editFor(pointer, &overlay);
+    const auto why = edit ? document::refusal(m_view.session().drawing(), *edit) : edit.error();
+    if (!why) {
         m_view.preview(*edit);
-    else
-        say(problemText(edit.error(), m_view.session().units()));
+        say(!overlay.joinTargets.empty() ? CanvasView::tr("Release to put it into this pipe.")
+            : overlay.port               ? CanvasView::tr("Release to join it to this port.")
+                                         : QString());
+    } else {
+        m_view.clearPreview();
+        say(problemText(*why, m_view.session().units()));
+        overlay = {};
+    }
+    m_view.setOverlay(std::move(overlay));
 }
 
 void SelectTool::finishBand(const Pointer& pointer)
@@ -188,6 +260,14 @@ void SelectTool::release(const Pointer& pointer)
         return;
     }
     const Gesture gesture = std::exchange(m_gesture, Gesture::None);
+    if (gesture == Gesture::End) {
+        if (m_dragging)
+            m_pipe.finish(pointer);
+        else
+            m_pipe.cancel();
+        m_dragging = false;
+        return;
+    }
     if (gesture == Gesture::Port) {
         if (m_dragging) {
             m_pipe.finish(pointer);

@@ -23,12 +23,15 @@ public:
     Qt::CursorShape cursor() const override { return m_cursor; }
 
 private:
-    enum class Gesture { None, Parts, Segment, Label, Port, Band, ClickedPipe };
+    enum class Gesture { None, Parts, Segment, Label, Port, End, Band, ClickedPipe };
 
     void choose(document::PartId id, Qt::KeyboardModifiers keys);
     void hover(const Pointer& pointer);
     void follow(const Pointer& pointer);
-    Result<document::Edit> editFor(const Pointer& pointer) const;
+    Result<document::Edit> editFor(const Pointer& pointer, Overlay* overlay = nullptr) const;
+    Result<document::Edit> moveFor(const Pointer& pointer, Overlay* overlay) const;
+    /// The one symbol being moved when it hangs on no pipe and could go into one.
+    document::PartId freeSymbol() const;
     void finishBand(const Pointer& pointer);
     void say(const QString& text) { Q_EMIT m_view.message(text); }
 

@@ -1,14 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Cutting a part into a pipe, and healing the pipe when the part goes.
+// Cutting a part into a pipe. Healing the pipe when the part goes: gestures_heal.cpp.
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <optional>
 #include <string>
 #include <tuple>
+#include <utility>
 
 #include "document/edit.h"
 #include "document/gesture.h"
-#include "document/references.h"
+#include "document/rearrange.h"
 
 namespace tapward::document {
 namespace {
@@ -103,127 +105,32 @@ void inheritChoices(const Part& pipe, Part& part)
     }
 }
 
-/// A pipe seen from one of its ends.
-struct Hanging {
-    PartId pipe;
-    std::size_t end;
-};
-
-std::vector<Hanging> hangingOn(const Drawing& drawing, PartId part)
+/// The two halves of a pipe with this part between them; the second one still wants an id and a tag.
+std::pair<Part, Part> halves(const Part& pipe, const std::vector<Point>& corners, const OnLine& place, double share,
+                             const Part& between)
 {
-    std::vector<Hanging> hanging;
-    for (const Part& pipe : drawing.parts) {
-        for (std::size_t end = 0; end < 2; ++end) {
-            if (pipe.ends[end].part == part) {
-                hanging.push_back({pipe.id, end});
-            }
-        }
-    }
-    return hanging;
+    const parts::PartKind& kind = kindOf(between);
+    Part first = pipe;
+    Part second = pipe;
+    first.ends[1] = {between.id, std::string(kind.inLine[0]), {}};
+    second.ends[0] = {between.id, std::string(kind.inLine[1]), {}};
+    std::tie(first.bends, second.bends) = divideBends(corners, pipe.bends, place);
+    divideFields(kindOf(pipe), pipe, std::isfinite(share) ? std::clamp(share, 0.0, 1.0) : 0.5, first, second);
+    return {std::move(first), std::move(second)};
 }
 
-/// The length that decides which of two pipes lends its fields.
-double measure(const Part& pipe)
+std::optional<Problem> lineFlaw(const Part* pipe, const parts::PartKind& kind)
 {
-    for (const parts::Field& field : kindOf(pipe).fields) {
-        if (field.divides && field.quantity == Quantity::Length) {
-            return values(pipe).number(field.key);
-        }
+    if (!pipe || !kindOf(*pipe).isPipe) {
+        return Problem{"There is no pipe there any more.", "Drop the part on a pipe.", {}};
     }
-    return 0;
+    if (!kind.goesInLine()) {
+        return Problem{{"{0} does not go into a line.", {std::string(kind.title)}},
+                       "Place it beside the pipe and join it with a pipe of its own.",
+                       pipe->tag};
+    }
+    return std::nullopt;
 }
-
-void turnRound(Part& pipe)
-{
-    std::swap(pipe.ends[0], pipe.ends[1]);
-    std::reverse(pipe.bends.begin(), pipe.bends.end());
-}
-
-void addFields(const Part& first, const Part& second, Part& joined)
-{
-    const Part& longer = measure(second) > measure(first) ? second : first;
-    joined.entries = longer.entries;
-    for (const parts::Field& field : kindOf(first).fields) {
-        if (!field.divides) {
-            continue;
-        }
-        const parts::Values a = values(first);
-        const parts::Values b = values(second);
-        if (!a.isSet(field.key) && !b.isSet(field.key) && a.number(field.key) == 0 && b.number(field.key) == 0) {
-            continue;
-        }
-        const double sum = std::min(a.number(field.key) + b.number(field.key), field.most);
-        // A sum is known no better than its weaker part.
-        joined.entries[std::string(field.key)] = {sum, std::max(a.basis(field.key), b.basis(field.key))};
-    }
-}
-
-class Removal {
-public:
-    explicit Removal(const Drawing& drawing) : m_gesture(drawing) {}
-
-    void remove(PartId id, PartId heir = kNoPart)
-    {
-        if (!m_gesture.now().find(id)) {
-            return;  // went with another one
-        }
-        for (Step& step : releaseReferences(m_gesture.now(), id, heir)) {
-            m_gesture.make(std::move(step));
-        }
-        m_gesture.make(RemovePart{id});
-    }
-
-    /// @param alsoGoing  pipes that are removed for themselves and so cannot be joined
-    void removeSymbol(PartId id, bool heal, const std::vector<PartId>& alsoGoing)
-    {
-        std::vector<Hanging> hanging = hangingOn(m_gesture.now(), id);
-        std::erase_if(hanging, [&](const Hanging& one) {
-            const bool going = std::find(alsoGoing.begin(), alsoGoing.end(), one.pipe) != alsoGoing.end();
-            if (going) {
-                remove(one.pipe);
-            }
-            return going;
-        });
-        if (heal && hanging.size() == 2 && hanging[0].pipe != hanging[1].pipe) {
-            join(hanging[0], hanging[1]);
-        } else {
-            for (const Hanging& one : hanging) {
-                remove(one.pipe);
-            }
-        }
-        remove(id);
-    }
-
-    Result<Edit> finish(Message title) { return m_gesture.finish(std::move(title)); }
-
-private:
-    /// Makes one pipe of two that hang on the same part. The one that comes first in flow keeps its name.
-    void join(Hanging a, Hanging b)
-    {
-        if (a.end == 0 && b.end == 1) {
-            std::swap(a, b);
-        }
-        const Part first = *m_gesture.now().find(a.pipe);
-        Part second = *m_gesture.now().find(b.pipe);
-        Part joined = first;
-        if (a.end == 0) {
-            turnRound(joined);  // both flow away from the part: the first one is turned
-        }
-        if (b.end == 1) {
-            turnRound(second);
-        }
-        joined.ends[1] = second.ends[1];
-        joined.bends.insert(joined.bends.end(), second.bends.begin(), second.bends.end());
-        addFields(first, second, joined);
-        for (const auto& [key, text] : second.unknown) {
-            joined.unknown.emplace(key, text);
-        }
-        remove(b.pipe, a.pipe);
-        m_gesture.make(ChangePart{std::move(joined)});
-    }
-
-    Gesture m_gesture;
-};
 
 }  // namespace
 
@@ -231,17 +138,13 @@ Result<Edit> splitPipe(const Drawing& drawing, PartId pipeId, std::string_view k
                        Stage stage)
 {
     const Part* pipe = drawing.find(pipeId);
-    if (!pipe || !kindOf(*pipe).isPipe) {
-        return problem("There is no pipe there any more.", "Drop the part on a pipe.");
-    }
     const parts::PartKind* kind = parts::find(kindId);
     if (!kind) {
         return problem({"There is no kind of part called \"{0}\".", {std::string(kindId)}},
                        "Choose one from the tray.");
     }
-    if (!kind->goesInLine()) {
-        return problem({"{0} does not go into a line.", {std::string(kind->title)}},
-                       "Place it beside the pipe and join it with a pipe of its own.", pipe->tag);
+    if (auto why = lineFlaw(pipe, *kind)) {
+        return tl::unexpected(*why);
     }
     const std::vector<Point> corners = route(drawing, *pipe);
     const OnLine place = nearest(corners, at);
@@ -255,12 +158,7 @@ Result<Edit> splitPipe(const Drawing& drawing, PartId pipeId, std::string_view k
     part.turn = place.turn;
     inheritChoices(*pipe, part);
 
-    Part first = *pipe;
-    Part second = *pipe;
-    first.ends[1] = {part.id, std::string(kind->inLine[0]), {}};
-    second.ends[0] = {part.id, std::string(kind->inLine[1]), {}};
-    std::tie(first.bends, second.bends) = divideBends(corners, pipe->bends, place);
-    divideFields(kindOf(*pipe), *pipe, std::isfinite(share) ? std::clamp(share, 0.0, 1.0) : 0.5, first, second);
+    auto [first, second] = halves(*pipe, corners, place, share, part);
     second.id = part.id + 1;
     second.mark.reset();  // a role is held once
 
@@ -281,28 +179,38 @@ Result<Edit> teeOff(const Drawing& drawing, PartId pipeId, Point at, double shar
     return edit;
 }
 
-Result<Edit> removeParts(const Drawing& drawing, const std::vector<PartId>& ids, bool heal)
+Result<Edit> putIntoPipe(const Drawing& drawing, PartId partId, PartId pipeId, Point at, double share)
 {
-    std::vector<PartId> pipes;
-    std::vector<PartId> symbols;
-    for (const PartId id : ids) {
-        if (const Part* part = drawing.find(id)) {
-            (kindOf(*part).isPipe ? pipes : symbols).push_back(id);
+    const Part* pipe = drawing.find(pipeId);
+    const Part* held = drawing.find(partId);
+    if (!held || kindOf(*held).isPipe) {
+        return problem("That part is gone.", "Start again.");
+    }
+    if (auto why = lineFlaw(pipe, kindOf(*held))) {
+        return tl::unexpected(*why);
+    }
+    for (const std::string_view port : kindOf(*held).inLine) {
+        if (const Part* taken = drawing.pipeAt(partId, port)) {
+            return problem({"Pipe {0} already ends on that port of {1}.", {taken->tag, held->tag}},
+                           "Take the part out of its pipe first.", held->tag);
         }
     }
-    if (pipes.empty() && symbols.empty()) {
-        return problem("Nothing is selected.", "Select a part first.");
-    }
-    Removal removal(drawing);
-    for (const PartId id : symbols) {
-        removal.removeSymbol(id, heal, pipes);
-    }
-    for (const PartId id : pipes) {
-        removal.remove(id);
-    }
-    const Part* only = ids.size() == 1 ? drawing.find(ids.front()) : nullptr;
-    return removal.finish(only ? Message{"Remove {0}", {only->tag}}
-                               : Message{"Remove {0} parts", {static_cast<std::int64_t>(ids.size())}});
+    const std::vector<Point> corners = route(drawing, *pipe);
+    const OnLine place = nearest(corners, at);
+    Part part = *held;
+    part.at = place.at;
+    part.turn = place.turn;
+    part.flipped = false;
+    auto [first, second] = halves(*pipe, corners, place, share, part);
+    second.id = drawing.nextId;
+    second.tag = drawing.freeTag(kindOf(second));
+    Message title{"Put {0} into {1}", {held->tag, pipe->tag}};
+
+    Gesture gesture(drawing);
+    gesture.make(ChangePart{std::move(part)});
+    gesture.make(ChangePart{std::move(first)});
+    gesture.make(AddPart{std::move(second)});
+    return gesture.finish(std::move(title));
 }
 
 }  // namespace tapward::document

@@ -4,7 +4,7 @@
 #include <limits>
 #include <optional>
 
-#include "document/drawing.h"
+#include "document/route.h"
 
 namespace tapward::document {
 namespace {
@@ -13,10 +13,12 @@ constexpr double kStub = 1;         ///< modules a pipe runs straight out of a p
 constexpr double kCornerCost = 3;   ///< a corner is worth this many modules of detour
 constexpr double kThroughCost = 50; ///< going through the symbol it comes from
 constexpr double kBackCost = 100;   ///< turning back on itself
-
-struct Box {
-    double left, top, right, bottom;
-};
+constexpr double kBlockedCost = 40; ///< going through a symbol it has nothing to do with
+constexpr double kClear = 0.5;      ///< modules between a pipe and such a symbol
+constexpr double kLook = 16;        ///< modules around a leg where symbols are minded
+constexpr double kNear = 4;         ///< symbols nearer than this to each other close the way between them
+constexpr std::size_t kMostRounded = 6;  ///< in one go
+constexpr int kDetours = 4;         ///< how often ways around newly met symbols are tried
 
 /// Where a route begins or ends.
 struct Terminal {
@@ -40,6 +42,14 @@ Point unit(parts::Side side)
     return {1, 0};
 }
 
+Box boxOf(const Part& part, const parts::PartKind& kind)
+{
+    const bool across = part.turn % 2 != 0;
+    const double halfWidth = (across ? kind.height : kind.width) / 2;
+    const double halfHeight = (across ? kind.width : kind.height) / 2;
+    return {part.at.x - halfWidth, part.at.y - halfHeight, part.at.x + halfWidth, part.at.y + halfHeight};
+}
+
 Terminal terminal(const Drawing& drawing, const PipeEnd& end)
 {
     const Part* part = drawing.find(end.part);
@@ -48,11 +58,7 @@ Terminal terminal(const Drawing& drawing, const PipeEnd& end)
     if (!port) {
         return {end.loose, std::nullopt, std::nullopt};
     }
-    const bool across = part->turn % 2 != 0;
-    const double halfWidth = (across ? kind->height : kind->width) / 2;
-    const double halfHeight = (across ? kind->width : kind->height) / 2;
-    return {portPlace(*part, *port), unit(portSide(*part, *port)),
-            Box{part->at.x - halfWidth, part->at.y - halfHeight, part->at.x + halfWidth, part->at.y + halfHeight}};
+    return {portPlace(*part, *port), unit(portSide(*part, *port)), boxOf(*part, *kind)};
 }
 
 bool same(double a, double b) { return std::abs(a - b) < 1e-9; }
@@ -88,7 +94,7 @@ bool crosses(const Point& a, const Point& b, const Box& box)
            && std::max(a.y, b.y) > box.top + slack && std::min(a.y, b.y) < box.bottom - slack;
 }
 
-double cost(const std::vector<Point>& points, const Terminal& from, const Terminal& to)
+double cost(const std::vector<Point>& points, const Terminal& from, const Terminal& to, const std::vector<Box>& boxes)
 {
     double sum = 0;
     for (std::size_t i = 1; i < points.size(); ++i) {
@@ -98,6 +104,11 @@ double cost(const std::vector<Point>& points, const Terminal& from, const Termin
         for (const Terminal* end : {&from, &to}) {
             if (end->box && crosses(a, b, *end->box)) {
                 sum += kThroughCost;
+            }
+        }
+        for (const Box& box : boxes) {
+            if (crosses(a, b, box)) {
+                sum += kBlockedCost;
             }
         }
         if (i >= 2) {
@@ -123,12 +134,91 @@ bool straightOut(const Terminal& end, const Point& there)
     return dx * end.facing->x + dy * end.facing->y > 0 && same(dx * end.facing->y, dy * end.facing->x);
 }
 
-/// The cheapest of a fixed list of right-angled ways; the first of equals, so the answer is stable.
-std::vector<Point> leg(const Terminal& from, const Terminal& to)
+/// Columns and rows a way may turn in.
+struct Lanes {
+    std::vector<double> columns, rows;
+
+    void around(const Box& box, double gap)
+    {
+        columns.insert(columns.end(), {box.left - gap, box.right + gap});
+        rows.insert(rows.end(), {box.top - gap, box.bottom + gap});
+    }
+};
+
+/// All ways from stub to stub with up to two turns in these lanes.
+std::vector<std::vector<Point>> waysBetween(const Point& a, const Point& b, const Lanes& lanes)
 {
+    std::vector<std::vector<Point>> ways;
+    if (same(a.x, b.x) || same(a.y, b.y)) {
+        ways.push_back({a, b});
+    }
+    ways.push_back({a, {b.x, a.y}, b});
+    ways.push_back({a, {a.x, b.y}, b});
+    for (const double x : lanes.columns) {
+        ways.push_back({a, {x, a.y}, {x, b.y}, b});
+    }
+    for (const double y : lanes.rows) {
+        ways.push_back({a, {a.x, y}, {b.x, y}, b});
+    }
+    for (const double x : lanes.columns) {
+        for (const double y : lanes.rows) {
+            ways.push_back({a, {x, a.y}, {x, y}, {b.x, y}, b});
+            ways.push_back({a, {a.x, y}, {x, y}, {x, b.y}, b});
+        }
+    }
+    return ways;
+}
+
+/// The cheapest of a fixed list of right-angled ways; the first of equals, so the answer is stable.
+std::vector<Point> cheapest(const Terminal& from, const Terminal& to, const Point& a, const Point& b,
+                            const Lanes& lanes, const std::vector<Box>& boxes)
+{
+    std::vector<Point> best;
+    double least = std::numeric_limits<double>::infinity();
+    for (const std::vector<Point>& way : waysBetween(a, b, lanes)) {
+        std::vector<Point> points{from.at};
+        points.insert(points.end(), way.begin(), way.end());
+        points.push_back(to.at);
+        points = tidy(points);
+        const double price = cost(points, from, to, boxes);
+        if (price < least - 1e-9) {
+            least = price;
+            best = std::move(points);
+        }
+    }
+    return best;
+}
+
+bool near(const Box& a, const Box& b)
+{
+    return a.left < b.right + kNear && b.left < a.right + kNear && a.top < b.bottom + kNear && b.top < a.bottom + kNear;
+}
+
+bool meets(const std::vector<Point>& points, const Box& box)
+{
+    for (std::size_t i = 1; i < points.size(); ++i) {
+        if (crosses(points[i - 1], points[i], box)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+std::vector<Point> leg(const Terminal& from, const Terminal& to, const std::vector<Box>& all)
+{
+    std::vector<Box> boxes;
+    const Box room{std::min(from.at.x, to.at.x) - kLook, std::min(from.at.y, to.at.y) - kLook,
+                   std::max(from.at.x, to.at.x) + kLook, std::max(from.at.y, to.at.y) + kLook};
+    for (const Box& box : all) {
+        if (box.right > room.left && box.left < room.right && box.bottom > room.top && box.top < room.bottom) {
+            boxes.push_back(box);
+        }
+    }
     // Ports that face each other nearer than their two stubs: straight across, no way round.
-    if (straightOut(from, to.at) && straightOut(to, from.at)) {
-        return {from.at, to.at};
+    const std::vector<Point> across{from.at, to.at};
+    if (straightOut(from, to.at) && straightOut(to, from.at)
+        && std::none_of(boxes.begin(), boxes.end(), [&](const Box& box) { return meets(across, box); })) {
+        return across;
     }
     const auto stub = [](const Terminal& end) {
         return end.facing ? Point{end.at.x + kStub * end.facing->x, end.at.y + kStub * end.facing->y} : end.at;
@@ -136,42 +226,43 @@ std::vector<Point> leg(const Terminal& from, const Terminal& to)
     const Point a = stub(from);
     const Point b = stub(to);
 
-    std::vector<double> columns{std::round((a.x + b.x) / 2)};
-    std::vector<double> rows{std::round((a.y + b.y) / 2)};
+    Lanes lanes{{std::round((a.x + b.x) / 2)}, {std::round((a.y + b.y) / 2)}};
     for (const Terminal* end : {&from, &to}) {
         if (end->box) {
-            columns.insert(columns.end(), {end->box->left - kStub, end->box->right + kStub});
-            rows.insert(rows.end(), {end->box->top - kStub, end->box->bottom + kStub});
+            lanes.around(*end->box, kStub);
         }
     }
-    std::vector<std::vector<Point>> ways{{a, b}, {a, {b.x, a.y}, b}, {a, {a.x, b.y}, b}};
-    for (const double x : columns) {
-        ways.push_back({a, {x, a.y}, {x, b.y}, b});
-    }
-    for (const double y : rows) {
-        ways.push_back({a, {a.x, y}, {b.x, y}, b});
-    }
-    for (const double x : columns) {
-        for (const double y : rows) {
-            ways.push_back({a, {x, a.y}, {x, y}, {b.x, y}, b});
-            ways.push_back({a, {a.x, y}, {x, y}, {x, b.y}, b});
+    std::vector<Point> best = cheapest(from, to, a, b, lanes, boxes);
+    std::vector<bool> rounded(boxes.size());
+    for (int i = 0; i < kDetours; ++i) {
+        // Round what is in the way; when that is closed by others, round those as well.
+        std::vector<std::size_t> more;
+        bool blocked = false;
+        for (std::size_t k = 0; k < boxes.size(); ++k) {
+            if (meets(best, boxes[k])) {
+                blocked = true;
+                if (!rounded[k]) {
+                    more.push_back(k);
+                }
+            }
         }
-    }
-    std::vector<Point> best;
-    double least = std::numeric_limits<double>::infinity();
-    for (std::size_t i = 0; i < ways.size(); ++i) {
-        if (i == 0 && !same(a.x, b.x) && !same(a.y, b.y)) {
-            continue;  // not straight
+        for (std::size_t k = 0; blocked && more.empty() && k < boxes.size(); ++k) {
+            for (std::size_t other = 0; !rounded[k] && other < boxes.size(); ++other) {
+                if (rounded[other] && near(boxes[k], boxes[other])) {
+                    more.push_back(k);
+                    break;
+                }
+            }
         }
-        std::vector<Point> points{from.at};
-        points.insert(points.end(), ways[i].begin(), ways[i].end());
-        points.push_back(to.at);
-        points = tidy(points);
-        const double price = cost(points, from, to);
-        if (price < least - 1e-9) {
-            least = price;
-            best = std::move(points);
+        if (more.empty()) {
+            break;
         }
+        more.resize(std::min(more.size(), kMostRounded));
+        for (const std::size_t k : more) {
+            lanes.around(boxes[k], kStub - kClear);
+            rounded[k] = true;
+        }
+        best = cheapest(from, to, a, b, lanes, boxes);
     }
     return best;
 }
@@ -194,17 +285,19 @@ void append(std::vector<Point>& points, const Point& next, bool horizontalFirst)
     points.push_back(next);
 }
 
-std::vector<Point> throughBends(const Terminal& from, const Terminal& to, const std::vector<Point>& bends)
+std::vector<Point> throughBends(const Terminal& from, const Terminal& to, const std::vector<Point>& bends,
+                                const std::vector<Box>& boxes)
 {
     // From each port to its nearest bend as any pipe, unless the bend lies straight ahead of the port.
-    std::vector<Point> points = liesAhead(from, bends.front()) ? std::vector<Point>{from.at, bends.front()}
-                                                               : leg(from, {bends.front(), std::nullopt, std::nullopt});
+    std::vector<Point> points = liesAhead(from, bends.front())
+                                    ? std::vector<Point>{from.at, bends.front()}
+                                    : leg(from, {bends.front(), std::nullopt, std::nullopt}, boxes);
     for (std::size_t i = 1; i < bends.size(); ++i) {
         const bool wasHorizontal = points.size() >= 2 && same(points[points.size() - 2].y, points.back().y);
         append(points, bends[i], !wasHorizontal);
     }
     std::vector<Point> last = liesAhead(to, bends.back()) ? std::vector<Point>{bends.back(), to.at}
-                                                          : leg({bends.back(), std::nullopt, std::nullopt}, to);
+                                                          : leg({bends.back(), std::nullopt, std::nullopt}, to, boxes);
     points.insert(points.end(), last.begin(), last.end());
 
     // Only repeated points go: a hand-made bend stays a corner that can be taken hold of.
@@ -214,15 +307,35 @@ std::vector<Point> throughBends(const Terminal& from, const Terminal& to, const 
 
 }  // namespace
 
-std::vector<Point> route(const Drawing& drawing, const Part& pipe)
+Router::Router(const Drawing& drawing) : m_drawing(drawing)
 {
-    const Terminal from = terminal(drawing, pipe.ends[0]);
-    const Terminal to = terminal(drawing, pipe.ends[1]);
-    std::vector<Point> points = pipe.bends.empty() ? leg(from, to) : throughBends(from, to, pipe.bends);
+    for (const Part& part : drawing.parts) {
+        const parts::PartKind* kind = parts::find(part.kind);
+        if (kind && !kind->isPipe) {
+            Box box = boxOf(part, *kind);
+            m_obstacles.push_back(
+                {part.id, {box.left - kClear, box.top - kClear, box.right + kClear, box.bottom + kClear}});
+        }
+    }
+}
+
+std::vector<Point> Router::route(const Part& pipe) const
+{
+    const Terminal from = terminal(m_drawing, pipe.ends[0]);
+    const Terminal to = terminal(m_drawing, pipe.ends[1]);
+    std::vector<Box> boxes;
+    for (const Obstacle& obstacle : m_obstacles) {
+        if (obstacle.part != pipe.ends[0].part && obstacle.part != pipe.ends[1].part) {
+            boxes.push_back(obstacle.box);
+        }
+    }
+    std::vector<Point> points = pipe.bends.empty() ? leg(from, to, boxes) : throughBends(from, to, pipe.bends, boxes);
     if (points.size() == 1) {
         points.push_back(points.front());  // both ends in one place
     }
     return points;
 }
+
+std::vector<Point> route(const Drawing& drawing, const Part& pipe) { return Router(drawing).route(pipe); }
 
 }  // namespace tapward::document

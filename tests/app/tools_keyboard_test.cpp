@@ -11,7 +11,7 @@ using namespace tapward;
 using namespace tapward::app;
 using namespace tapward::app::test;
 
-TEST_CASE("a run of arrow keys moves the part and is one undo step", "[canvas]")
+TEST_CASE("a run of Shift and arrow keys moves the part and is one undo step", "[canvas]")
 {
     Bench b;
     const auto part = b.place("circulator", 0, 0);
@@ -19,8 +19,8 @@ TEST_CASE("a run of arrow keys moves the part and is one undo step", "[canvas]")
     const auto before = b.drawing();
     const int steps = b.session.undoStack().count();
     for (int i = 0; i < 4; ++i)
-        b.key(Qt::Key_Right);
-    b.key(Qt::Key_Down);
+        b.key(Qt::Key_Right, Qt::ShiftModifier);
+    b.key(Qt::Key_Down, Qt::ShiftModifier);
     CHECK(b.drawing().find(part)->at == document::Point{4, 1});
     CHECK(b.session.undoStack().count() == steps + 1);
     b.session.undoStack().undo();
@@ -29,15 +29,15 @@ TEST_CASE("a run of arrow keys moves the part and is one undo step", "[canvas]")
     CHECK(b.drawing().find(part)->at == document::Point{4, 1});
 }
 
-TEST_CASE("a second run of arrow keys on another part is its own undo step", "[canvas]")
+TEST_CASE("a second run of Shift and arrow keys on another part is its own undo step", "[canvas]")
 {
     Bench b;
     const auto a = b.place("circulator", 0, 0), c = b.place("circulator", 10, 0);
     const int steps = b.session.undoStack().count();
     b.session.select({a});
-    b.key(Qt::Key_Up);
+    b.key(Qt::Key_Up, Qt::ShiftModifier);
     b.session.select({c});
-    b.key(Qt::Key_Up);
+    b.key(Qt::Key_Up, Qt::ShiftModifier);
     CHECK(b.session.undoStack().count() == steps + 2);
 }
 

@@ -163,3 +163,46 @@ TEST_CASE("pipes run at right angles from port to port and leave their ports str
         }
     }));
 }
+
+TEST_CASE("a pipe goes round a symbol that stands in its way, and straight again when it is gone", "[document]")
+{
+    Drawing drawing;
+    drawing.parts = {symbol("circulator", {0, 0}), symbol("check_valve", {30, 0}), symbol("hand_valve", {15, 0})};
+    for (std::size_t i = 0; i < drawing.parts.size(); ++i)
+        drawing.parts[i].id = static_cast<PartId>(i) + 1;
+    Part pipe = symbol("pipe_run", {});
+    pipe.ends = {PipeEnd{1, "outlet", {}}, PipeEnd{2, "inlet", {}}};
+    const auto touches = [&](const std::vector<Point>& points) {
+        for (std::size_t i = 1; i < points.size(); ++i) {
+            const Part& valve = drawing.parts[2];
+            const double left = std::min(points[i - 1].x, points[i].x), right = std::max(points[i - 1].x, points[i].x);
+            const double top = std::min(points[i - 1].y, points[i].y), bottom = std::max(points[i - 1].y, points[i].y);
+            const auto& kind = kindOf(valve);
+            if (right > valve.at.x - kind.width / 2 && left < valve.at.x + kind.width / 2
+                && bottom > valve.at.y - kind.height / 2 && top < valve.at.y + kind.height / 2) {
+                return true;
+            }
+        }
+        return false;
+    };
+    const auto around = route(drawing, pipe);
+    CHECK_FALSE(touches(around));
+    CHECK(around.front() == Point{2, 0});
+    CHECK(around.back() == Point{28, 0});
+    for (std::size_t i = 1; i < around.size(); ++i)
+        CHECK((around[i].x == around[i - 1].x || around[i].y == around[i - 1].y));
+
+    // Two more close the way above and below: still nothing is run through.
+    drawing.parts.push_back(symbol("hand_valve", {12, 4}));
+    drawing.parts.push_back(symbol("hand_valve", {18, -4}));
+    drawing.parts[3].id = 4;
+    drawing.parts[4].id = 5;
+    CHECK_FALSE(touches(route(drawing, pipe)));
+
+    // Hand-made bends are kept even when a symbol stands on them.
+    pipe.bends = {{8, 0}, {20, 0}};
+    CHECK(touches(route(drawing, pipe)));
+    pipe.bends.clear();
+    drawing.parts.resize(2);
+    CHECK(route(drawing, pipe).size() == 2);
+}

@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The canvas's zoom and pan.
+#include <algorithm>
+#include <cmath>
+#include <QScrollBar>
+
+#include "canvas/canvas_view.h"
+
+namespace tapward::app {
+
+namespace {
+
+constexpr double kLeastZoom = 0.1, kMostZoom = 8.0;
+
+}  // namespace
+
+void CanvasView::zoomAbout(const QPointF& fixed, double newZoom)
+{
+    newZoom = std::clamp(newZoom, kLeastZoom, kMostZoom);
+    const bool goesOn = fixed == m_zoomFixed && viewportTransform() == m_zoomedTo;
+    const QPointF point = goesOn ? m_zoomPoint : viewportTransform().inverted().map(fixed);
+    setTransform(QTransform::fromScale(newZoom, newZoom));
+    pan(fixed - viewportTransform().map(point));
+    m_zoomFixed = fixed;
+    m_zoomPoint = point;
+    m_zoomedTo = viewportTransform();
+    const double size = m_options.labelSize;
+    refreshOptions();
+    if (size != m_options.labelSize)
+        rebuild();
+    viewport()->update();
+    Q_EMIT zoomChanged(zoom());
+}
+
+void CanvasView::pan(const QPointF& pixels)
+{
+    horizontalScrollBar()->setValue(horizontalScrollBar()->value() - static_cast<int>(std::lround(pixels.x())));
+    verticalScrollBar()->setValue(verticalScrollBar()->value() - static_cast<int>(std::lround(pixels.y())));
+}
+
+void CanvasView::setZoom(double zoom) { zoomAbout(QRectF(viewport()->rect()).center(), zoom); }
+
+void CanvasView::zoomIn() { setZoom(zoom() * kZoomStep * kZoomStep); }
+
+void CanvasView::zoomOut() { setZoom(zoom() / (kZoomStep * kZoomStep)); }
+
+void CanvasView::resetZoom() { setZoom(1.0); }
+
+void CanvasView::fitDrawing()
+{
+    QRectF area = m_layout.bounds;
+    if (area.isNull())
+        area = QRectF(-200, -150, 400, 300);
+    area.adjust(-20, -20, 20, 20);
+    const QSizeF view = viewport()->size();
+    // Not larger than 200 %: three parts on a big screen should not turn into posters.
+    setZoom(std::min({view.width() / area.width(), view.height() / area.height(), 2.0}));
+    centerOn(area.center());
+}
+
+void CanvasView::fitSelection()
+{
+    QRectF area;
+    for (const auto id : m_session.selection()) {
+        if (const auto* symbol = m_layout.symbol(id))
+            area |= symbol->box();
+        else if (const auto* pipe = m_layout.pipe(id))
+            area |= pipe->path.controlPointRect().adjusted(-1, -1, 1, 1);
+    }
+    if (area.isNull())
+        return fitDrawing();
+    area.adjust(-60, -60, 60, 60);
+    const QSizeF view = viewport()->size();
+    setZoom(std::min({view.width() / area.width(), view.height() / area.height(), 3.0}));
+    centerOn(area.center());
+}
+
+void CanvasView::showPart(document::PartId id)
+{
+    QPointF at;
+    if (const auto* symbol = m_layout.symbol(id))
+        at = symbol->at;
+    else if (const auto* pipe = m_layout.pipe(id))
+        at = pipe->path.pointAtPercent(0.5);
+    else if (m_session.drawing().find(id) != nullptr) {
+        Q_EMIT message(tr("This part is not in the view shown. Switch the stage to Both to see it."));
+        return;
+    } else
+        return;
+    if (zoom() < 0.8)
+        setZoom(1.0);
+    centerOn(at);
+    m_session.select({id});
+    m_pointedOut = id;
+    m_pointOutTimer.start(2500, this);
+    viewport()->update();
+}
+
+}  // namespace tapward::app

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// From starting the program to its first painted frame, as a ratio to an empty Qt window.
+//   tapward_start_bench [rounds]
+#include <algorithm>
+#include <chrono>
+#include <cstdlib>
+#include <QApplication>
+#include <QProcess>
+#include <QStandardPaths>
+#include <vector>
+
+#include <fmt/format.h>
+
+#include "first_frame.h"
+#include "shell/main_window.h"
+
+namespace {
+
+/// Seconds from start to end of the program, or a negative number when it failed.
+double secondsOf(const QString& program, const QStringList& arguments)
+{
+    const auto start = std::chrono::steady_clock::now();
+    const int code = QProcess::execute(program, arguments);
+    const double taken = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+    return code == 0 ? taken : -1;
+}
+
+}  // namespace
+
+int main(int argc, char** argv)
+{
+    if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    QStandardPaths::setTestModeEnabled(true);
+    if (argc > 1 && QByteArray(argv[1]) == "--window") {
+        QApplication app(argc, argv);
+        tapward::app::MainWindow window;
+        const tapward::bench::QuitAtFirstFrame quit(window);
+        window.show();
+        return QApplication::exec();
+    }
+    const QCoreApplication app(argc, argv);
+    const int rounds = argc > 1 ? std::max(3, std::atoi(argv[1])) : 11;
+    const QString self = QCoreApplication::applicationFilePath();
+    const QString empty = QCoreApplication::applicationDirPath() + QStringLiteral("/tapward_empty_window");
+    std::vector<double> bare, whole;
+    for (int i = 0; i < rounds; ++i) {
+        bare.push_back(secondsOf(empty, {}));
+        whole.push_back(secondsOf(self, {QStringLiteral("--window")}));
+    }
+    std::ranges::sort(bare);
+    std::ranges::sort(whole);
+    if (bare.front() < 0 || whole.front() < 0) {
+        fmt::print(stderr, "A window could not be started.\n");
+        return 2;
+    }
+    const double ratio = whole[whole.size() / 2] / bare[bare.size() / 2];
+    fmt::print("start to first frame: {:.2f} x an empty Qt window (medians of {}; best {:.2f} x)\n", ratio, rounds,
+               whole.front() / bare.front());
+    return 0;
+}
