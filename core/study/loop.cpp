@@ -243,17 +243,6 @@ bool pumpStandsStill(const network::Network& network, const PlantPart& pump)
     return true;
 }
 
-void setWater(network::Network& network, double celsius)
-{
-    const water::Properties properties = water::at(celsius);
-    for (int l = 0; l < network.linkCount(); ++l) {
-        for (network::Element& element : network.elements(l)) {
-            element.density = properties.density;
-            element.viscosity = properties.viscosity;
-        }
-    }
-}
-
 /// A return is piped to a fresh tank (its second path is the way in), and pumps to send water there are drawn.
 bool returnsToTank(const Plant& plant)
 {
@@ -266,6 +255,17 @@ bool returnsToTank(const Plant& plant)
 }
 
 }  // namespace
+
+void setWater(network::Network& network, double celsius)
+{
+    const water::Properties properties = water::at(celsius);
+    for (int l = 0; l < network.linkCount(); ++l) {
+        for (network::Element& element : network.elements(l)) {
+            element.density = properties.density;
+            element.viscosity = properties.viscosity;
+        }
+    }
+}
 
 void setAtRest(const Plant& plant, network::Network& network)
 {
@@ -307,7 +307,7 @@ void setAtRest(const Plant& plant, network::Network& network)
     }
 }
 
-const network::Solution& runLoop(const Plant& plant, network::Network& network, const Supply& supply)
+const network::Solution& runLoop(const Plant& plant, network::Network& network, const Supply& supply, WiringNet* solved)
 {
     // With its return open to the tank the coach is fed by the demand pump; city water would only fill the tank.
     if (returnsToTank(plant) && !plant.withRole(parts::Role::DemandPump).empty()) {
@@ -366,6 +366,9 @@ const network::Solution& runLoop(const Plant& plant, network::Network& network, 
                 wiring.draws()[i].flow_m3s = part->places[0].reversed ? -flow : flow;
             }
         }
+    }
+    if (solved) {
+        *solved = std::move(wiring);
     }
     return *solution;
 }

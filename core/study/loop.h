@@ -39,9 +39,13 @@ struct LoopMap {
 
 /// Settings for a steady question: outlets shut, drain valves shut, supply connected.
 void setAtRest(const Plant& plant, network::Network& network);
+/// All water at one temperature.
+void setWater(network::Network& network, double celsius);
 /// Motorized valves open, circulators at the speed the wiring gives them with this supply, controllers and
 /// heater boards working; solved, currents and flows together.
-const network::Solution& runLoop(const Plant& plant, network::Network& network, const Supply& supply);
+/// @param solved  gets the wiring as solved, where wanted
+const network::Solution& runLoop(const Plant& plant, network::Network& network, const Supply& supply,
+                                 WiringNet* solved = nullptr);
 
 /// Water temperature the steady loop question is asked at: the first case that presses a button, else the
 /// first case, else a mild day.

@@ -138,6 +138,7 @@ struct Options {
     int wallLayers = 4;
     double solveEvery_s = 1;  ///< between events: viscosity changes slowly
     bool curves = true;  ///< false: no series, events and scalars only (searches)
+    bool loopJoin = false;  ///< also record "loop_join", the water where the loop leaves the hot line
     std::stop_token stop = {};  ///< checked every few steps; a stopped prediction is a Problem
 };
 

@@ -128,6 +128,11 @@ void Simulation::prepareRecord()
             "pumped_volume", "Pumped volume", Quantity::Volume, document::kNoPart,
             [](const Simulation& s, std::size_t) { return s.m_pumped_m3; }, 0);
     }
+    if (m_options.loopJoin && m_loop.tapJunction >= 0) {
+        column(
+            "loop_join", "Where the loop leaves the hot line", Quantity::Temperature, document::kNoPart,
+            [](const Simulation& s, std::size_t) { return s.m_field.junctionTemperature(s.m_loop.tapJunction); }, 0);
+    }
     for (std::size_t h = 0; h < m_heaters.size(); ++h) {
         const std::string suffix = h == 0 ? "" : "." + m_heaters[h].part->part->tag;
         const PartId id = m_heaters[h].part->id;

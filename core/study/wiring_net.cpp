@@ -38,7 +38,7 @@ double behind(double from, double ohm, Current current)
     }
     // Regula falsi with the Illinois weighting: bracketed, so it cannot run away.
     for (int i = 0; i < 60 && high - low > 1e-10 * from; ++i) {
-        const double middle = low - lowGap * (high - low) / (highGap - lowGap);
+        const double middle = i % 4 == 3 ? 0.5 * (low + high) : low - lowGap * (high - low) / (highGap - lowGap);
         const double gap = middle + ohm * current(middle) - from;
         if (std::abs(gap) < 1e-10 * from) {
             return middle;

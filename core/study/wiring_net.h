@@ -56,8 +56,9 @@ struct Branch {
 /// small radial pump rising in a straight line from shut-off (common practice, no published source). Without
 /// I0 the current is the same at every flow. The other loads draw a constant current.
 ///
-/// Every current rises with its volts, so there is one answer, and neither a higher supply nor a thicker
-/// wire can lower the volts at any load. No allocation after the constructor.
+/// No current falls with rising volts, so there is one answer; a higher supply lowers the volts at no load,
+/// and less resistance on a load's own way never those at that load (its greater current may take a little
+/// from the others). No allocation after the constructor.
 class WiringNet {
 public:
     struct Draw {
