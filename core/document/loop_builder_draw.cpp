@@ -106,6 +106,7 @@ void LoopBuilder::drawRun(const PlanRun& run)
         pipe.stage = Stage::Added;
         pipe.entries["length_m"] = {run.length_m, parts::Basis::Estimated};
         pipe.entries["couplings"] = {static_cast<double>(run.couplings), parts::Basis::Estimated};
+        pipe.entries["carries"] = {std::string("return"), parts::Basis::Estimated};
         if (run.elbows > 0) {
             pipe.entries["elbows"] = {static_cast<double>(run.elbows), parts::Basis::Estimated};
         }

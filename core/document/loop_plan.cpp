@@ -14,9 +14,10 @@ parts::Entry estimated(parts::Value value) { return {std::move(value), parts::Ba
 /// Settings a careful technician begins with; each is an estimate to be checked on the coach.
 parts::Entries controllerEntries(const Survey& survey)
 {
-    // Water to reach hot is 1.1 to 1.5 times the water that stands in the way (range from memory), more at low flow;
-    // the temperature stop ends the run sooner. Never less than a short loop's 0.3 gal.
-    const double stop_m3 = std::clamp(1.5 * survey.hotVolume_m3, 0.3 * us::kGallon, 5 * us::kGallon);
+    // Tube walls take their share, so hot comes after well more than the water that stands in the way: 1.1 to 1.5 times
+    // it, more at low flow; the heater's own water and what runs while it lights add about 0.3 gal. All from memory: the
+    // temperature stop ends the run sooner, and the first runs show where to set it.
+    const double stop_m3 = std::clamp(2 * survey.hotVolume_m3 + 0.3 * us::kGallon, 0.4 * us::kGallon, 5 * us::kGallon);
     // Twice the time that takes at 0.4 gpm, a low loop flow: common practice, no published source.
     const double longest_s = std::clamp(2 * stop_m3 / (0.4 * us::kGpm), 120.0, 900.0);
     parts::Entries entries;
@@ -39,6 +40,15 @@ parts::Entries controllerEntries(const Survey& survey)
 }
 
 parts::Entries named(const char* name) { return {{"name", estimated(std::string(name))}}; }
+
+/// The demand pump drives a return into the tank: unthrottled it sends more through the heater than the fire can warm.
+/// About 1 gpm at the pump's pressure (Cv 0.16); common practice, no published source, to be set on the coach.
+parts::Entries throttleEntries()
+{
+    parts::Entries entries = named("Throttle, to be set");
+    entries["flow_coefficient_m3s_sqrtPa"] = estimated(0.16 * us::kGpm / std::sqrt(us::kPsi));
+    return entries;
+}
 
 parts::Entries pumpEntries()
 {
@@ -130,7 +140,14 @@ Plan planFor(Variant variant, const Survey& survey)
         last = "check_1";
         plan.out = {at - 2, row};
     }
-    if (survey.sensorInBlock) {
+    if (variant.way == ReturnWay::Tank) {
+        const double at = parallel ? 2 : plan.out.x + 2 - kPitch;
+        item("throttle", "hand_valve", {at, row}, true, throttleEntries());
+        run("to_throttle", last, lastPort, "throttle", "inlet");
+        last = "throttle";
+        lastPort = "outlet";
+        plan.out = {at - 2, row};
+    } else if (survey.sensorInBlock) {
         item(kInletSensor, "temperature_sensor", {0, row}, true, named("Heater inlet"));
         run("to_inlet_sensor", last, lastPort, kInletSensor, "inlet");
         last = kInletSensor;

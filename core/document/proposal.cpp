@@ -188,20 +188,27 @@ std::optional<Place> usualEnd(const Drawing& drawing, const Place& hot, ReturnWa
     }
     if (way == ReturnWay::ColdLine) {
         // The tap nearest to the place on the hot side, and the pipes nearest to its cold port.
-        const Part* from = drawing.find(hot.pipe);
-        const PartId start = from ? from->ends[0].part : hot.port.part;
-        Walk around = from ? Walk{} : walkFrom(drawing, start, {});
-        if (from) {
-            for (const PipeEnd& end : from->ends) {
-                around.merge(walkFrom(drawing, end.part, {}));
-            }
-        }
         std::vector<std::pair<double, PartId>> taps;
-        for (const auto& [id, met] : around) {
-            const Part* tap = drawing.find(drawing.find(id)->ends[1 - met.end].part);
-            if (tap && kindOf(*tap).group == parts::TrayGroup::Outlets && drawing.pipeAt(tap->id, "cold")
-                && sides.of(id) == WaterSide::Hot) {
-                taps.emplace_back(met.length_m + tubeLength_m(*drawing.find(id)), tap->id);
+        const auto count = [&](PartId part, double length_m) {
+            const Part* tap = drawing.find(part);
+            if (tap && kindOf(*tap).group == parts::TrayGroup::Outlets && drawing.pipeAt(tap->id, "cold")) {
+                taps.emplace_back(length_m, tap->id);
+                return true;
+            }
+            return false;
+        };
+        const Part* pipe = drawing.find(hot.pipe);
+        for (const std::size_t end : {std::size_t{0}, std::size_t{1}}) {
+            const PartId start = pipe ? pipe->ends[end].part : hot.port.part;
+            const double before_m = pipe ? tubeLength_m(*pipe) * (end == 0 ? hot.share : 1 - hot.share) : 0;
+            if (start == kNoPart || count(start, before_m)) {
+                continue;
+            }
+            for (const auto& [id, met] : walkFrom(drawing, start, {})) {
+                const Part& next = *drawing.find(id);
+                if (id != hot.pipe && sides.of(id) == WaterSide::Hot) {
+                    count(next.ends[1 - met.end].part, before_m + met.length_m + tubeLength_m(next));
+                }
             }
         }
         std::sort(taps.begin(), taps.end());

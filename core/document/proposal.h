@@ -50,7 +50,7 @@ std::optional<Problem> endRefusal(const Drawing& drawing, const Place& hot, cons
 std::optional<Place> usualEnd(const Drawing& drawing, const Place& hot, ReturnWay way);
 
 /// The whole loop as one edit, all of it 'added': tee, sensors, motorized valve, flow sensor, circulators, check
-/// valves, the way back, controller, button, fuse; laid out in free room, wired, with safe settings (stop sensor and
+/// valves, the way back (into a tank through a throttle), controller, button, fuse; laid out in free room, wired, with safe settings (stop sensor and
 /// volume, high limit, inlet lockout, cool-down wait). Lengths are estimates, to be measured. A case that presses the
 /// button comes with it when there is none. Refused, with the reason: a place on the wrong side, no heater, a loop
 /// that is there already, no room for a tee, no fresh tank to return to.
