@@ -13,6 +13,7 @@
 #include <QWheelEvent>
 #include <utility>
 
+#include "canvas/floor_plan_painter.h"
 #include "canvas/heat_painter.h"
 #include "canvas/shape_painter.h"
 
@@ -443,6 +444,7 @@ void CanvasView::changeEvent(QEvent* event)
 void CanvasView::drawBackground(QPainter* painter, const QRectF& rect)
 {
     painter->fillRect(rect, m_options.theme.paper);
+    paintFloorPlans(*painter, shown());
     if (m_gridShown)
         paintGrid(*painter, rect);
     for (const auto& bridge : m_layout.bridges)
