@@ -6,6 +6,7 @@
 #include <QPainter>
 
 #include "canvas/canvas_view.h"
+#include "canvas/floor_plan_painter.h"
 #include "canvas/heat_painter.h"
 #include "canvas/shape_painter.h"
 
@@ -14,6 +15,7 @@ namespace tapward::app {
 void CanvasView::drawBackground(QPainter* painter, const QRectF& rect)
 {
     painter->fillRect(rect, m_options.theme.paper);
+    paintFloorPlans(*painter, shown());
     if (m_gridShown)
         paintGrid(*painter);
     for (const auto& bridge : m_layout.bridges)

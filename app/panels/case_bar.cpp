@@ -8,6 +8,7 @@
 #include <QToolButton>
 
 #include "panels/choice_button.h"
+#include "panels/flow_layout.h"
 #include "panels/icons.h"
 #include "panels/quiet_combo.h"
 #include "panels/say.h"
@@ -18,9 +19,18 @@ CaseBar::CaseBar(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_case(new QuietCombo), m_stage(new QuietCombo)
 {
     setAccessibleName(tr("Case and view"));
-    auto* line = new QHBoxLayout(this);
-    line->setContentsMargins(6, 4, 6, 4);
-    line->setSpacing(6);
+    auto* all = new FlowLayout(this);
+    all->setContentsMargins(6, 4, 6, 4);
+    all->setSpacing(8);
+    QHBoxLayout* line = nullptr;
+    const auto beginGroup = [&] {
+        auto* group = new QWidget;
+        line = new QHBoxLayout(group);
+        line->setContentsMargins(0, 0, 0, 0);
+        line->setSpacing(6);
+        all->addWidget(group);
+    };
+    beginGroup();
     const auto addLabel = [&](const QString& text, QWidget* buddy) {
         auto* label = new QLabel(text);
         label->setBuddy(buddy);
@@ -38,21 +48,21 @@ CaseBar::CaseBar(Session& session, QWidget* parent)
     edit->setToolTip(tr("Edit Cases\u2026"));
     edit->setAccessibleName(tr("Edit cases"));
     line->addWidget(edit);
-    line->addStretch(0);  // the case takes the room up to its widest
-
+    beginGroup();
     m_view = addSwitch(line, tr("Show"),
                        {{sayView(document::View::Before), int(document::View::Before)},
                         {sayView(document::View::After), int(document::View::After)},
                         {sayView(document::View::Both), int(document::View::Both)}},
                        {tr("The coach as it is today"), tr("The coach when the job is done"),
                         tr("Both: added parts heavy, removed parts crossed")});
+    beginGroup();
     addLabel(tr("New parts are"), m_stage);
     m_stage->setAccessibleName(tr("Stage of new parts"));
     for (const auto stage : {document::Stage::Existing, document::Stage::Added})
         m_stage->addItem(sayStage(stage), int(stage));
     static_cast<QComboBox*>(m_stage)->setMinimumContentsLength(8);
     line->addWidget(m_stage);
-    line->addSpacing(6);
+    beginGroup();
     m_units = addSwitch(line, tr("Units"), {{tr("US"), int(UnitSystem::Us)}, {tr("Metric"), int(UnitSystem::Metric)}},
                         {tr("Gallons, feet, \u00B0F, psi"), tr("Liters, meters, \u00B0C, kPa")});
 

@@ -12,10 +12,10 @@ class QLabel;
 class QLineEdit;
 class QListWidget;
 class QPushButton;
-class QTableWidget;
 
 namespace tapward::app {
 
+class CaseActions;
 class ValueEdit;
 
 /// The cases of the drawing, edited beside it. Not modal; every change is one undo step.
@@ -41,13 +41,10 @@ private:
                          bool mayBeEmpty, std::function<std::optional<double>(const document::Case&)> get,
                          std::function<void(document::Case&, std::optional<double>)> set);
     void refresh();
-    void refreshActions();
-    void fillRow(int row, const document::Action& action);
     const document::Case* shown() const;
     bool change(const Message& title, const std::function<void(document::Case&)>& change);
-    bool changeAction(int row, const std::function<void(document::Action&)>& change);
+    void changeAction(int row, const std::function<void(document::Action&)>& change);
     bool store(const Message& title, std::vector<document::Case> cases);
-    std::vector<document::PartId> fittingParts(document::ActionKind kind) const;
 
     Session& m_session;
     int m_index = 0;
@@ -56,7 +53,7 @@ private:
     QLineEdit* m_name;
     QComboBox *m_view, *m_target;
     std::vector<NumberRow> m_numbers;
-    QTableWidget* m_actions;
+    CaseActions* m_actions;
     QLabel* m_complaint;
     QPushButton *m_remove, *m_removeAction, *m_addAction;
     QWidget* m_form;

@@ -2,84 +2,25 @@
 #include "panels/curve_editor.h"
 
 #include <algorithm>
-#include <cmath>
+#include <QApplication>
+#include <QClipboard>
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QLabel>
-#include <QPainter>
+#include <QKeyEvent>
 #include <QTableWidget>
 #include <QToolButton>
 #include <QVBoxLayout>
 
-#include "base/monotone_curve.h"
-#include "look/theme.h"
+#include "document/curve_cells.h"
+#include "panels/curve_plot.h"
 #include "panels/icons.h"
 #include "panels/say.h"
 
 namespace tapward::app {
 
-CurvePlot::CurvePlot(QWidget* parent) : QWidget(parent)
-{
-    setMinimumHeight(fontMetrics().height() * 4);
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-}
-
-QSize CurvePlot::sizeHint() const { return {160, fontMetrics().height() * 5}; }
-
-void CurvePlot::setCurve(const parts::Curve& curve)
-{
-    m_curve = curve;
-    update();
-}
-
-void CurvePlot::paintEvent(QPaintEvent*)
-{
-    QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.fillRect(rect(), palette().base());
-    const QRectF area = QRectF(rect()).adjusted(8, 8, -8, -8);
-    painter.setPen(QPen(palette().color(QPalette::Mid), 1));
-    painter.drawLine(area.bottomLeft(), area.bottomRight());
-    painter.drawLine(area.bottomLeft(), area.topLeft());
-
-    std::vector<MonotoneCurve::Point> points;
-    for (const auto& point : m_curve)
-        if (std::isfinite(point.x) && std::isfinite(point.y))
-            points.push_back({point.x, point.y});
-    const bool rising = std::is_sorted(points.begin(), points.end(), [](auto a, auto b) { return a.x <= b.x; });
-    if (points.size() < 2 || !rising)
-        return;
-    double top = 0, bottom = 0;
-    for (const auto& point : points) {
-        top = std::max(top, point.y);
-        bottom = std::min(bottom, point.y);
-    }
-    const double left = std::min(0.0, points.front().x), right = points.back().x;
-    if (top - bottom <= 0 || right - left <= 0)
-        return;
-    const auto place = [&](double x, double y) {
-        return QPointF(area.left() + (x - left) / (right - left) * area.width(),
-                       area.bottom() - (y - bottom) / (top - bottom) * area.height());
-    };
-    const MonotoneCurve curve(points);
-    QPolygonF line;
-    constexpr int kSteps = 80;
-    for (int i = 0; i <= kSteps; ++i) {
-        const double x = points.front().x + (right - points.front().x) * i / kSteps;
-        line << place(x, curve.at(x));
-    }
-    const QColor colour = Theme::of(palette()).note;
-    painter.setPen(QPen(colour, 1.8));
-    painter.drawPolyline(line);
-    painter.setBrush(colour);
-    painter.setPen(Qt::NoPen);
-    for (const auto& point : points)
-        painter.drawEllipse(place(point.x, point.y), 3, 3);
-}
-
-CurveEditor::CurveEditor(const parts::Field& field, UnitSystem units, QWidget* parent)
-    : QWidget(parent), m_field(field), m_units(units), m_table(new QTableWidget(0, 2)), m_add(new QToolButton),
-      m_remove(new QToolButton), m_plot(new CurvePlot)
+CurveEditor::CurveEditor(const parts::PartKind& kind, const parts::Field& field, UnitSystem units, QWidget* parent)
+    : QWidget(parent), m_kind(kind), m_field(field), m_units(units), m_table(new QTableWidget(0, 2)),
+      m_add(new QToolButton), m_remove(new QToolButton), m_plot(new CurvePlot(field))
 {
     const QString name = say(field.label);
     m_table->setAccessibleName(tr("%1 readings").arg(name));
@@ -113,6 +54,9 @@ CurveEditor::CurveEditor(const parts::Field& field, UnitSystem units, QWidget* p
     all->addLayout(top);
     all->addWidget(m_plot);
 
+    m_table->installEventFilter(this);
+    m_table->setToolTip(tr("Insert adds a reading, Delete removes it, Ctrl+V takes two columns from a spreadsheet"));
+    m_table->setAccessibleDescription(m_table->toolTip());
     connect(m_table, &QTableWidget::cellChanged, this, &CurveEditor::cellEdited);
     connect(m_add, &QToolButton::clicked, this, &CurveEditor::addReading);
     connect(m_remove, &QToolButton::clicked, this, &CurveEditor::removeReading);
@@ -156,13 +100,14 @@ void CurveEditor::fill()
     }
     if (row >= 0 && row < m_table->rowCount())
         m_table->setCurrentCell(row, std::max(0, column));
-    m_table->setToolTip(m_mixed ? tr("The chosen parts have different curves") : QString());
+    m_table->setToolTip(m_mixed ? tr("The chosen parts have different curves; pasting one sets them all")
+                                : m_table->accessibleDescription());
     const int height = m_table->horizontalHeader()->sizeHint().height() + 2 * m_table->frameWidth()
                        + std::max(1, m_table->rowCount()) * m_table->verticalHeader()->defaultSectionSize();
     m_table->setFixedHeight(height);
     m_remove->setEnabled(m_table->rowCount() > 2);
     m_add->setEnabled(!m_mixed);
-    m_plot->setCurve(m_curve);
+    m_plot->setCurve(m_curve, m_units);
     m_filling = false;
 }
 
@@ -213,6 +158,51 @@ void CurveEditor::removeReading()
     parts::Curve next = m_curve;
     next.erase(next.begin() + row);
     Q_EMIT committed(next);
+}
+
+bool CurveEditor::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched != m_table || event->type() != QEvent::KeyPress)
+        return QWidget::eventFilter(watched, event);
+    const auto* key = static_cast<QKeyEvent*>(event);
+    if (key->matches(QKeySequence::Copy))
+        copy();
+    else if (key->matches(QKeySequence::Paste))
+        paste();
+    else if (key->key() == Qt::Key_Insert && !m_mixed)
+        addReading();
+    else if (key->key() == Qt::Key_Delete && m_remove->isEnabled())
+        removeReading();
+    else
+        return false;
+    return true;
+}
+
+void CurveEditor::copy() const
+{
+    const auto cells = document::writeCells(document::curveCells(m_curve, m_field, m_units));
+    QApplication::clipboard()->setText(QString::fromStdString(cells));
+}
+
+void CurveEditor::paste()
+{
+    const auto block = document::readCells(QApplication::clipboard()->text().toStdString());
+    if (!block) {
+        Q_EMIT complaint(sayProblem(block.error(), m_units));
+        return;
+    }
+    auto* item = m_table->currentItem();
+    if (item && block->size() == 1 && block->front().size() == 1) {
+        item->setText(plain(block->front().front()));  // one number goes into one cell
+        return;
+    }
+    const auto curve = document::readCurve(*block, m_kind, m_field, m_units);
+    if (!curve) {
+        Q_EMIT complaint(sayProblem(curve.error(), m_units));
+        return;
+    }
+    Q_EMIT complaint({});
+    Q_EMIT committed(*curve);
 }
 
 }  // namespace tapward::app

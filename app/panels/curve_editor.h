@@ -11,35 +11,28 @@ class QToolButton;
 
 namespace tapward::app {
 
-/// The line through a curve's readings, drawn small.
-class CurvePlot final : public QWidget {
-    Q_OBJECT
-public:
-    explicit CurvePlot(QWidget* parent = nullptr);
-    void setCurve(const parts::Curve& curve);
-    QSize sizeHint() const override;
-
-protected:
-    void paintEvent(QPaintEvent* event) override;
-
-private:
-    parts::Curve m_curve;
-};
+class CurvePlot;
 
 /// The readings of one curve field as a table to type into, with the curve drawn live beneath it.
+/// Insert adds a reading, Delete removes one; two columns of a spreadsheet can be pasted as the whole curve.
 class CurveEditor final : public QWidget {
     Q_OBJECT
 public:
-    CurveEditor(const parts::Field& field, UnitSystem units, QWidget* parent = nullptr);
+    CurveEditor(const parts::PartKind& kind, const parts::Field& field, UnitSystem units, QWidget* parent = nullptr);
 
     void setCurve(const parts::Curve& curve);
     void setMixed();
     void setUnits(UnitSystem units);
     const parts::Curve& curve() const { return m_curve; }
+    void copy() const;
+    void paste();
 
 Q_SIGNALS:
     void committed(const tapward::parts::Curve& curve);
     void complaint(const QString& text);
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void fill();
@@ -47,6 +40,7 @@ private:
     void addReading();
     void removeReading();
 
+    const parts::PartKind& m_kind;
     const parts::Field& m_field;
     UnitSystem m_units;
     parts::Curve m_curve;

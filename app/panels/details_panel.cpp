@@ -8,11 +8,15 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include "document/survey.h"
 #include "panels/field_editor.h"
+#include "panels/floor_plan_box.h"
 #include "panels/job_form.h"
+#include "panels/jug_dialog.h"
 #include "panels/quiet_combo.h"
 #include "panels/say.h"
 #include "panels/value_edit.h"
@@ -20,6 +24,19 @@
 namespace tapward::app {
 
 using document::PartId;
+
+namespace {
+
+/// Whether a part has this field too, meaning the same: then several parts can be set together.
+bool hasField(const document::Part& part, const parts::Field& field)
+{
+    const parts::Field* other = document::kindOf(part).field(field.key);
+    return other && other->type == field.type && other->quantity == field.quantity
+           && std::ranges::equal(other->choices, field.choices, {}, &parts::Choice::id, &parts::Choice::id)
+           && other->refKinds == field.refKinds;
+}
+
+}  // namespace
 
 DetailsPanel::DetailsPanel(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_scroll(new QScrollArea)
@@ -52,6 +69,7 @@ void DetailsPanel::rebuild()
     m_tag = nullptr;
     m_stage = nullptr;
     m_height = nullptr;
+    m_plan = nullptr;
 
     auto* content = new QWidget;
     auto* column = new QVBoxLayout(content);
@@ -136,32 +154,48 @@ QWidget* DetailsPanel::buildParts(const std::vector<PartId>& ids)
         pair->setFocusProxy(m_height);
         connect(m_height, &ValueEdit::committed, this, &DetailsPanel::commitHeight);
         connect(m_height, &ValueEdit::complaint, this, [this](const QString& text) { m_height->setToolTip(text); });
-        m_height->setCheck([](double si) -> std::optional<Problem> {
-            if (si >= -5 && si <= 10)
-                return std::nullopt;
-            return Problem{Message("{0} is no height inside a coach.", {Measure{si, Quantity::Length}}),
-                           Message("Measure from the coach floor, up is positive."),
-                           {}};
-        });
+        m_height->setCheck(document::heightRefusal);
     }
-    if (oneKind) {
-        const parts::PartKind& kind = document::kindOf(first);
-        for (const auto& field : kind.fields) {
-            auto* editor = new FieldEditor(m_session, kind, field, *grid, box);
-            editor->setParts(ids);
-            m_fields.push_back(editor);
-        }
-        if (!kind.caution.empty()) {
-            auto* caution = new QLabel(QStringLiteral("\u25C6 %1").arg(say(kind.caution)));
-            caution->setWordWrap(true);
-            grid->addWidget(caution, grid->rowCount(), 0, 1, 4);
-        }
-    } else {
-        auto* note = new QLabel(
-            tr("These parts are of different kinds. Select parts of one kind to set their values together."));
+    const parts::PartKind& kind = document::kindOf(first);
+    for (const auto& field : kind.fields) {
+        if (field.key == "picture")  // chosen as a file below, not typed
+            continue;
+        if (!std::ranges::all_of(ids, [&](PartId id) { return hasField(*m_session.drawing().find(id), field); }))
+            continue;
+        auto* editor = new FieldEditor(m_session, kind, field, *grid, box);
+        editor->setParts(ids);
+        m_fields.push_back(editor);
+    }
+    const auto addNote = [&](const QString& text) {
+        auto* note = new QLabel(text);
         note->setWordWrap(true);
         grid->addWidget(note, grid->rowCount(), 0, 1, 4);
+    };
+    if (!oneKind) {
+        addNote(tr("These parts are of different kinds: only what all of them have is shown."));
+        return box;
     }
+    if (ids.size() == 1 && kind.id == "floor_plan") {
+        m_plan = new FloorPlanBox(m_session, ids.front());
+        connect(m_plan, &FloorPlanBox::scaleRequested, this, &DetailsPanel::scaleRequested);
+        grid->addWidget(m_plan, grid->rowCount(), 0, 1, 4);
+    }
+    if (ids.size() == 1 && document::takesJugFlow(kind)) {
+        auto* jug = new QPushButton(tr("Flow by Jug and Stopwatch\u2026"));
+        connect(jug, &QPushButton::clicked, this, [this, id = ids.front()] {
+            auto* dialog = new JugDialog(m_session, id, window());
+            dialog->setAttribute(Qt::WA_DeleteOnClose);
+            dialog->open();
+        });
+        grid->addWidget(jug, grid->rowCount(), 0, 1, 4);
+    }
+    if (kind.materials) {
+        auto* stock = new QPushButton(tr("Choose from Stock\u2026"));
+        connect(stock, &QPushButton::clicked, this, &DetailsPanel::stockRequested);
+        grid->addWidget(stock, grid->rowCount(), 0, 1, 4);
+    }
+    if (!kind.caution.empty())
+        addNote(QStringLiteral("\u25C6 %1").arg(say(kind.caution)));
     return box;
 }
 
@@ -208,6 +242,8 @@ void DetailsPanel::refresh()
     }
     for (auto* field : m_fields)
         field->refresh();
+    if (m_plan)
+        m_plan->refresh();
 }
 
 void DetailsPanel::commitTag()

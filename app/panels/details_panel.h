@@ -15,6 +15,7 @@ class QScrollArea;
 namespace tapward::app {
 
 class FieldEditor;
+class FloorPlanBox;
 class JobForm;
 class ValueEdit;
 
@@ -26,6 +27,10 @@ public:
     /// Puts the keyboard into the first field (Alt+Return), or into the tag (F2).
     void focusFirstField();
     void focusTag();
+
+Q_SIGNALS:
+    void scaleRequested(tapward::document::PartId plan);
+    void stockRequested();
 
 private:
     void rebuild();
@@ -43,6 +48,7 @@ private:
     QLabel* m_heightUnit = nullptr;
     QLineEdit* m_tag = nullptr;
     QComboBox* m_stage = nullptr;
+    FloorPlanBox* m_plan = nullptr;
     ValueEdit* m_height = nullptr;
     std::vector<FieldEditor*> m_fields;
 };

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <QCoreApplication>
 
+#include "base/editable_number.h"
 #include "session/message_text.h"
 
 namespace tapward::app {
@@ -95,20 +96,7 @@ QString quantityHead(const QString& name, Quantity quantity, UnitSystem units)
 
 QString editableNumber(double si, Quantity quantity, UnitSystem units)
 {
-    if (!std::isfinite(si))
-        return {};
-    const double shown = toDisplay({si, quantity}, units);
-    const int decimals = displayUnit(quantity, units).decimals + 2;
-    // Small values (leaks, gains) would lose their digits with a fixed number of decimals.
-    QString text = shown != 0 && std::abs(shown) < std::pow(10.0, 2 - decimals) ? QString::number(shown, 'g', 4)
-                                                                                : QString::number(shown, 'f', decimals);
-    if (!text.contains(QLatin1Char('e')) && text.contains(QLatin1Char('.'))) {
-        while (text.endsWith(QLatin1Char('0')))
-            text.chop(1);
-        if (text.endsWith(QLatin1Char('.')))
-            text.chop(1);
-    }
-    return text == QLatin1String("-0") ? QStringLiteral("0") : text;
+    return QString::fromStdString(tapward::editableNumber({si, quantity}, units));
 }
 
 QString sayClock(double seconds)

@@ -16,6 +16,7 @@
 #include "panels/say.h"
 #include "print/export_drawing.h"
 #include "print/page.h"
+#include "print/survey_sheet.h"
 #include "report/report.h"
 #include "shell/places.h"
 
@@ -78,6 +79,8 @@ std::optional<Problem> exportBytes(Session& session, ExportKind kind, QByteArray
     switch (kind) {
     case ExportKind::PagePdf:
         return print::printPagePdf(drawing, predictionOf(session), session.findings(), units, usualPaper(), out);
+    case ExportKind::SurveyPdf:
+        return print::surveySheetPdf(report::blankSurvey(drawing, units), usualPaper(), out);
     case ExportKind::DrawingSvg:
     case ExportKind::DrawingPng: {
         print::ExportOptions options;
@@ -116,6 +119,8 @@ QString exportTitle(ExportKind kind)
         return tr("Parts List as CSV");
     case ExportKind::SeriesCsv:
         return tr("Warm-Up as CSV");
+    case ExportKind::SurveyPdf:
+        return tr("Blank Survey Sheet as PDF");
     }
     return {};
 }
@@ -124,6 +129,7 @@ QString exportSuffix(ExportKind kind)
 {
     switch (kind) {
     case ExportKind::PagePdf:
+    case ExportKind::SurveyPdf:
         return QStringLiteral("pdf");
     case ExportKind::DrawingSvg:
         return QStringLiteral("svg");
@@ -146,6 +152,8 @@ QString exportWithDialog(Session& session, ExportKind kind, QWidget* parent)
         base += tr("-parts");
     if (kind == ExportKind::SeriesCsv)
         base += tr("-warm-up");
+    if (kind == ExportKind::SurveyPdf)
+        base += tr("-survey");
     const QString suffix = exportSuffix(kind);
     QFileDialog dialog(parent, tr("Export %1").arg(exportTitle(kind)), folder,
                        tr("%1 file (*.%2)").arg(suffix.toUpper(), suffix));
@@ -196,6 +204,20 @@ void previewPage(Session& session, QWidget* parent)
     QObject::connect(&dialog, &QPrintPreviewDialog::paintRequested, &dialog, [&session](QPrinter* device) {
         print::paintPages(*device, session.drawing(), predictionOf(session), session.findings(), session.units());
     });
+    dialog.exec();
+}
+
+void previewSurveySheet(Session& session, QWidget* parent)
+{
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setPageSize(QPageSize(usualPaper() == print::PaperSize::A4 ? QPageSize::A4 : QPageSize::Letter));
+    const auto sheet = report::blankSurvey(session.drawing(), session.units());
+    printer.setDocName(QString::fromStdString(sheet.title));
+    QPrintPreviewDialog dialog(&printer, parent);
+    dialog.setWindowTitle(tr("Blank Survey Sheet"));
+    dialog.resize(parent->size() * 0.85);
+    QObject::connect(&dialog, &QPrintPreviewDialog::paintRequested, &dialog,
+                     [&sheet](QPrinter* device) { print::paintSurveySheet(*device, sheet); });
     dialog.exec();
 }
 

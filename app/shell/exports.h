@@ -12,7 +12,7 @@ class QWidget;
 namespace tapward::app {
 
 /// What can be written to a file.
-enum class ExportKind { PagePdf, DrawingSvg, DrawingPng, PartsCsv, SeriesCsv };
+enum class ExportKind { PagePdf, DrawingSvg, DrawingPng, PartsCsv, SeriesCsv, SurveyPdf };
 
 /// Makes the file's content; waits for the newest prediction where the file holds results.
 std::optional<Problem> exportBytes(Session& session, ExportKind kind, QByteArray& out);
@@ -28,5 +28,7 @@ bool waitForPrediction(Session& session, int most_ms = 15000);
 
 void printPage(Session& session, QWidget* parent);
 void previewPage(Session& session, QWidget* parent);
+/// The sheet to fill in by hand: with the drawing's tags, or blank when nothing is drawn.
+void previewSurveySheet(Session& session, QWidget* parent);
 
 }  // namespace tapward::app

@@ -2,6 +2,7 @@
 #include <clocale>
 #include <QApplication>
 #include <QCommandLineParser>
+#include <QDockWidget>
 #include <QElapsedTimer>
 #include <QLibraryInfo>
 #include <QLocale>
@@ -33,6 +34,8 @@ int takeScreenshot(MainWindow& window, const QCommandLineParser& line)
         session.setTime(line.value(QStringLiteral("time")).toDouble());
     if (const auto* part = session.drawing().findTag(line.value(QStringLiteral("select")).toStdString()))
         session.select({part->id});
+    if (auto* pane = window.findChild<QDockWidget*>(line.value(QStringLiteral("pane"))))
+        pane->raise();
     window.canvas().fitDrawing();
     QElapsedTimer settle;
     settle.start();
@@ -71,7 +74,7 @@ int main(int argc, char** argv)
             option.setValueName(QStringLiteral("value"));
         line.addOption(option);
     };
-    for (const char* name : {"screenshot", "size", "time", "case", "select", "font"})
+    for (const char* name : {"screenshot", "size", "time", "case", "select", "font", "pane"})
         hidden(name, true);
     for (const char* name : {"dark", "metric", "sample"})
         hidden(name, false);

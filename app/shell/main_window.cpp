@@ -28,19 +28,24 @@
 #include "panels/chart_view.h"
 #include "panels/details_panel.h"
 #include "panels/findings_panel.h"
+#include "panels/floor_plan_box.h"
 #include "panels/icons.h"
 #include "panels/outline_panel.h"
 #include "panels/say.h"
+#include "panels/stock_dialog.h"
+#include "panels/survey_panel.h"
+#include "panels/survey_table.h"
 #include "panels/time_bar.h"
 #include "panels/warm_up_chart.h"
 #include "shell/start_page.h"
 #include "tools/editing_canvas.h"
+#include "tools/scale_tool.h"
 #include "tray/tray.h"
 
 namespace tapward::app {
 
 namespace {
-constexpr int kLookVersion = 1;
+constexpr int kLookVersion = 2;
 }
 
 MainWindow::MainWindow(QWidget* parent)
@@ -48,13 +53,15 @@ MainWindow::MainWindow(QWidget* parent)
       m_tray(new Tray), m_caseBar(new CaseBar(m_session)), m_timeBar(new TimeBar(m_session)),
       m_details(new DetailsPanel(m_session)), m_answers(new AnswersPanel(m_session)),
       m_chart(new WarmUpChart(m_session)), m_findings(new FindingsPanel(m_session)),
-      m_outline(new OutlinePanel(m_session)), m_hint(new QLabel), m_state(new QLabel), m_findingCount(new QPushButton),
-      m_zoom(new QComboBox)
+      m_outline(new OutlinePanel(m_session)), m_survey(new SurveyPanel(m_session)), m_hint(new QLabel),
+      m_state(new QLabel), m_findingCount(new QPushButton), m_zoom(new QComboBox)
 {
     setObjectName(QStringLiteral("MainWindow"));
     setWindowIcon(QIcon(QStringLiteral(":/icons/tapward.svg")));
     setAcceptDrops(true);
     m_autosave = std::make_unique<Autosave>(m_session, stateFolder() + QStringLiteral("/autosave"));
+    m_scaleTool = std::make_unique<ScaleTool>(*m_canvas);
+    m_scaleTool->done = [this] { m_canvas->cancelTool(); };
     buildPanes();
     buildMenus();
     buildToolBar();
@@ -79,6 +86,8 @@ MainWindow::MainWindow(QWidget* parent)
     connect(m_canvas, &CanvasView::detailsRequested, this, [this] { m_details->focusFirstField(); });
     connect(m_canvas, &CanvasView::zoomChanged, this,
             [this](double zoom) { m_zoom->setEditText(tr("%1 %").arg(std::lround(zoom * 100))); });
+    connect(m_details, &DetailsPanel::scaleRequested, this, &MainWindow::scalePlan);
+    connect(m_details, &DetailsPanel::stockRequested, this, &MainWindow::openStock);
     connect(m_tray, &Tray::kindPicked, m_canvas, &EditingCanvas::startPlacing);
     connect(m_start, &StartPage::newRequested, this, &MainWindow::newDrawing);
     connect(m_start, &StartPage::openRequested, this, &MainWindow::openDialog);
@@ -112,6 +121,8 @@ MainWindow::~MainWindow()
     // The panes look at the session while it goes down with the window: they go first.
     disconnect(&m_session, nullptr, this, nullptr);
     delete m_caseEditor;
+    delete m_stock;
+    m_canvas->cancelTool();  // before the tool of this window goes
     for (auto* dock : m_docks)
         delete dock;
     delete takeCentralWidget();
@@ -146,6 +157,7 @@ void MainWindow::buildPanes()
     addDock(Qt::RightDockWidgetArea, QStringLiteral("details"), tr("Details"), m_details);
     addDock(Qt::BottomDockWidgetArea, QStringLiteral("warm-up"), tr("Warm-Up"), m_chart);
     addDock(Qt::BottomDockWidgetArea, QStringLiteral("findings"), tr("Findings"), m_findings);
+    addDock(Qt::BottomDockWidgetArea, QStringLiteral("survey"), tr("Survey"), m_survey);
     m_tray->setMinimumWidth(fontMetrics().averageCharWidth() * 24);
     arrange();
 
@@ -195,6 +207,8 @@ void MainWindow::arrange()
     dock("tray")->raise();
     splitDockWidget(dock("predictions"), dock("details"), Qt::Vertical);
     splitDockWidget(dock("warm-up"), dock("findings"), Qt::Horizontal);
+    tabifyDockWidget(dock("warm-up"), dock("survey"));
+    dock("warm-up")->raise();
     const int letter = fontMetrics().averageCharWidth();
     resizeDocks({dock("tray"), dock("predictions")}, {letter * 34, letter * 60}, Qt::Horizontal);
     resizeDocks({dock("warm-up"), dock("findings")}, {letter * 110, letter * 55}, Qt::Horizontal);
@@ -281,6 +295,7 @@ void MainWindow::cyclePane(int direction)
     add(m_canvas, m_canvas);
     add(m_timeBar, &m_timeBar->slider());
     add(m_chart, &m_chart->view());
+    add(m_survey, &m_survey->shownTable());
     add(m_findings, nullptr);
     add(m_answers, m_answers);
     add(m_details, nullptr);
@@ -304,6 +319,25 @@ void MainWindow::cyclePane(int direction)
             child->setFocus(Qt::ShortcutFocusReason);
             return;
         }
+}
+
+void MainWindow::openStock()
+{
+    if (!m_stock) {
+        m_stock = new StockDialog(m_session, this);
+        m_stock->setAttribute(Qt::WA_DeleteOnClose);
+    }
+    m_stock->show();
+    m_stock->raise();
+    m_stock->activateWindow();
+}
+
+void MainWindow::scalePlan(document::PartId plan)
+{
+    m_scaleTool->picked = [this, plan](document::Point a, document::Point b) {
+        askPlanScale(m_session, plan, a, b, this);
+    };
+    m_scaleTool->begin();
 }
 
 void MainWindow::changeEvent(QEvent* event)

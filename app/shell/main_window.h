@@ -30,7 +30,10 @@ class EditingCanvas;
 class FindingsPanel;
 class HelpWindow;
 class OutlinePanel;
+class ScaleTool;
 class StartPage;
+class StockDialog;
+class SurveyPanel;
 class TimeBar;
 class Tray;
 class WarmUpChart;
@@ -48,6 +51,7 @@ public:
     FindingsPanel& findings() { return *m_findings; }
     DetailsPanel& details() { return *m_details; }
     WarmUpChart& chart() { return *m_chart; }
+    SurveyPanel& survey() { return *m_survey; }
     Autosave& autosave() { return *m_autosave; }
 
     bool openFile(const QString& path);
@@ -86,6 +90,8 @@ private:
     QAction* command(const QString& text, const QKeySequence& key, std::function<void()> run,
                      const char* icon = nullptr);
     void fillRecentMenu();
+    void openStock();
+    void scalePlan(document::PartId plan);
     // main_window_files.cpp
     void complain(const QString& title, const Problem& problem);
     bool restore(const Leftover& leftover);
@@ -112,7 +118,10 @@ private:
     WarmUpChart* m_chart;
     FindingsPanel* m_findings;
     OutlinePanel* m_outline;
+    SurveyPanel* m_survey;
     QPointer<CaseEditor> m_caseEditor;
+    QPointer<StockDialog> m_stock;
+    std::unique_ptr<ScaleTool> m_scaleTool;
     HelpWindow* m_help = nullptr;
     QLabel *m_hint, *m_state;
     QPushButton* m_findingCount;

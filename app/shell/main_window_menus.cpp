@@ -15,7 +15,10 @@
 #include "panels/icons.h"
 #include "panels/outline_panel.h"
 #include "panels/say.h"
+#include "panels/survey_panel.h"
+#include "panels/survey_table.h"
 #include "panels/time_bar.h"
+#include "panels/trace_dialog.h"
 #include "shell/help_window.h"
 #include "shell/main_window.h"
 #include "shell/start_page.h"
@@ -83,13 +86,14 @@ void MainWindow::buildMenus()
     file->addSeparator();
     QMenu* exports = file->addMenu(look::icon(QStringLiteral("export")), tr("&Export"));
     for (const auto kind : {ExportKind::PagePdf, ExportKind::DrawingSvg, ExportKind::DrawingPng, ExportKind::PartsCsv,
-                            ExportKind::SeriesCsv})
+                            ExportKind::SeriesCsv, ExportKind::SurveyPdf})
         exports->addAction(needs(command(tr("%1\u2026").arg(exportTitle(kind)), {}, [this, kind] { exportTo(kind); })));
     file->addAction(needs(command(
         tr("Print Pre&view\u2026"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P),
         [this] { previewPage(m_session, this); }, "preview")));
     file->addAction(
         needs(command(tr("&Print\u2026"), QKeySequence::Print, [this] { printPage(m_session, this); }, "print")));
+    file->addAction(command(tr("&Blank Survey Sheet\u2026"), {}, [this] { previewSurveySheet(m_session, this); }));
     file->addSeparator();
     file->addAction(needs(command(tr("&Close Drawing"), QKeySequence(Qt::CTRL | Qt::Key_W), [this] {
         if (!mayClose())
@@ -152,6 +156,18 @@ void MainWindow::buildMenus()
     draw->addSeparator();
     drawing(draw, {C::StageExisting, C::StageAdded, C::StageRemoved});
     draw->addSeparator();
+    draw->addAction(needs(command(tr("Survey &Table"), QKeySequence(Qt::CTRL | Qt::Key_T), [this] {
+        auto* dock = findChild<QDockWidget*>(QStringLiteral("survey"));
+        dock->show();
+        dock->raise();
+        m_survey->shownTable().setFocus(Qt::ShortcutFocusReason);
+    })));
+    draw->addAction(needs(command(tr("Stock &List\u2026"), {}, [this] { openStock(); })));
+    draw->addAction(needs(command(tr("Le&ngths from Floor Plan\u2026"), {}, [this] {
+        auto* dialog = new TraceDialog(m_session, this);
+        dialog->setAttribute(Qt::WA_DeleteOnClose);
+        dialog->open();
+    })));
     draw->addAction(
         needs(command(tr("Edit Ca&ses\u2026"), {}, [this] { Q_EMIT m_caseBar->editCasesRequested(); }, "edit")));
     draw->addAction(needs(command(tr("&Job Details"), {}, [this] {

@@ -9,6 +9,7 @@
 #include <fmt/format.h>
 
 #include "document/file.h"
+#include "document/floor_plan.h"
 
 namespace tapward::document {
 namespace {
@@ -270,6 +271,10 @@ std::optional<Problem> fieldFlaw(const Drawing& drawing, const parts::PartKind& 
     const std::string* text = std::get_if<std::string>(&value);
     if (!text) {
         return std::nullopt;
+    }
+    if (kind.id == "floor_plan" && field->key == "picture") {
+        const auto most = static_cast<std::size_t>(field->most);
+        return text->size() > most ? textFlaw(*text, most, "") : pictureFlaw(*text);
     }
     if (field->type != parts::FieldType::PartRef) {
         return textFlaw(*text, kLimits.textBytes, "");

@@ -11,6 +11,7 @@
 #include "document/file.h"
 #include "document/json_object.h"
 #include "document/json_text.h"
+#include "document/json_value.h"
 #include "document/names.h"
 
 namespace tapward::document {
@@ -48,32 +49,6 @@ PipeEnd readEnd(Trouble& trouble, const Json& json, const std::string& where, st
     }
     object.keepRest(unknown, fmt::format("/ends/{}", index));
     return end;
-}
-
-std::optional<parts::Value> readValue(const Json& json, std::size_t curvePoints, bool& tooMany)
-{
-    if (json.is_number()) {
-        return json.get<double>();
-    }
-    if (json.is_boolean()) {
-        return json.get<bool>();
-    }
-    if (json.is_string()) {
-        return json.get<std::string>();
-    }
-    if (!json.is_array()) {
-        return std::nullopt;
-    }
-    tooMany = json.size() > curvePoints;
-    parts::Curve curve;
-    for (const Json& reading : json) {
-        if (tooMany || !reading.is_array() || reading.size() != 2 || !reading[0].is_number()
-            || !reading[1].is_number()) {
-            return std::nullopt;
-        }
-        curve.push_back({reading[0].get<double>(), reading[1].get<double>()});
-    }
-    return curve;
 }
 
 void readFields(Trouble& trouble, const Json& json, const std::string& where, const Limits& limits, Part& part)

@@ -4,6 +4,7 @@
 
 #include "document/file.h"
 #include "document/json_text.h"
+#include "document/json_value.h"
 #include "document/names.h"
 
 namespace tapward::document {
@@ -29,17 +30,9 @@ void addUnknown(Json& object, const Unknown& unknown)
         }
         Json* holder = &object;
         const std::size_t last = pointer.rfind('/');
-        const auto unescaped = [](std::string step) {
-            for (const auto& [from, to] : {std::pair{"~1", "/"}, {"~0", "~"}}) {
-                for (std::size_t at = step.find(from); at != step.npos; at = step.find(from, at + 1)) {
-                    step.replace(at, 2, to);
-                }
-            }
-            return step;
-        };
         for (std::size_t at = 0; holder && at < last;) {
             const std::size_t next = pointer.find('/', at + 1);
-            const std::string step = unescaped(pointer.substr(at + 1, next - at - 1));
+            const std::string step = unescapedStep(pointer.substr(at + 1, next - at - 1));
             at = next;
             if (holder->is_object()) {
                 const auto member = holder->find(step);
@@ -52,7 +45,7 @@ void addUnknown(Json& object, const Unknown& unknown)
                 holder = nullptr;
             }
         }
-        const std::string key = unescaped(pointer.substr(last + 1));
+        const std::string key = unescapedStep(pointer.substr(last + 1));
         if (!holder || !holder->is_object() || holder->contains(key)) {
             continue;
         }
@@ -89,29 +82,11 @@ Json end(const PipeEnd& end)
     return {{"part", end.part}, {"port", end.port}};
 }
 
-Json value(const parts::Value& value)
-{
-    if (const double* one = std::get_if<double>(&value)) {
-        return number(*one);
-    }
-    if (const bool* one = std::get_if<bool>(&value)) {
-        return *one;
-    }
-    if (const std::string* one = std::get_if<std::string>(&value)) {
-        return *one;
-    }
-    Json readings = Json::array();
-    for (const parts::CurvePoint& reading : std::get<parts::Curve>(value)) {
-        readings.push_back(Json::array({number(reading.x), number(reading.y)}));
-    }
-    return readings;
-}
-
 Json fields(const Part& part)
 {
     Json json = Json::object();
     const auto add = [&json](const std::string& key, const parts::Entry& entry) {
-        json[key] = Json{{"value", value(entry.value)}, {"basis", nameOf(kBases, entry.basis)}};
+        json[key] = Json{{"value", valueJson(entry.value)}, {"basis", nameOf(kBases, entry.basis)}};
     };
     // In the kind's own order, as the details panel shows them.
     const parts::PartKind* kind = parts::find(part.kind);

@@ -10,9 +10,13 @@
 #include <fmt/format.h>
 
 #include "document/check.h"
+#include "document/picture.h"
 
 namespace tapward::document {
 namespace {
+
+// Base 64 takes four letters for three bytes.
+constexpr std::size_t kMostPictureText = (kMostPictureBytes + 2) / 3 * 4;
 
 /// Builds the tree from the parser's events, so that every limit holds before memory is spent.
 class Builder {
@@ -30,7 +34,10 @@ public:
         }
         return put(value);
     }
-    bool string(std::string& value) { return fits(value) && put(std::move(value)); }
+    bool string(std::string& value)
+    {
+        return fits(value, isPicture() ? kMostPictureText : m_limits.textBytes) && put(std::move(value));
+    }
     bool binary(Json::binary_t&) { return fail("The file is not JSON text.", "Open another file."); }
 
     bool start_object(std::size_t) { return open(Json::object()); }
@@ -39,7 +46,7 @@ public:
     bool end_array() { return close(); }
     bool key(std::string& key)
     {
-        if (!fits(key)) {
+        if (!fits(key, m_limits.textBytes)) {
             return false;
         }
         Frame& frame = m_stack.back();
@@ -119,13 +126,20 @@ private:
         return put(std::move(value));
     }
 
-    bool fits(const std::string& text)
+    /// The value of a field called "picture": the one text that may be long.
+    bool isPicture() const
     {
-        if (text.size() <= m_limits.textBytes) {
+        constexpr std::size_t kDepth = 5;  // document, parts, part, fields, the field
+        return m_stack.size() == kDepth && m_stack[4].key == "value" && m_stack[3].key == "picture";
+    }
+
+    bool fits(const std::string& text, std::size_t most)
+    {
+        if (text.size() <= most) {
             return true;
         }
         return fail({"A text is {0} bytes long; {1} are allowed.",
-                     {static_cast<std::int64_t>(text.size()), static_cast<std::int64_t>(m_limits.textBytes)}},
+                     {static_cast<std::int64_t>(text.size()), static_cast<std::int64_t>(most)}},
                     "Shorten it.");
     }
 
@@ -302,6 +316,16 @@ std::string pointerStep(std::string_view key)
         }
     }
     return escaped;
+}
+
+std::string unescapedStep(std::string step)
+{
+    for (const auto& [from, to] : {std::pair{"~1", "/"}, {"~0", "~"}}) {
+        for (std::size_t at = step.find(from); at != step.npos; at = step.find(from, at + 1)) {
+            step.replace(at, 2, to);
+        }
+    }
+    return step;
 }
 
 }  // namespace tapward::document

@@ -30,5 +30,7 @@ Json number(double value);
 
 /// One step of a JSON pointer, escaped.
 std::string pointerStep(std::string_view key);
+/// The key of one step.
+std::string unescapedStep(std::string step);
 
 }  // namespace tapward::document

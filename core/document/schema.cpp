@@ -6,6 +6,7 @@
 #include "document/check.h"
 #include "document/file.h"
 #include "document/json_text.h"
+#include "document/json_value.h"
 #include "document/names.h"
 
 namespace tapward::document {
@@ -47,42 +48,6 @@ std::string describe(const parts::Field& field)
     }
     words += fmt::format(" Default from: {}.", field.source);
     return words;
-}
-
-Json valueSchema(const parts::Field& field)
-{
-    switch (field.type) {
-    case parts::FieldType::Number:
-        return range(field.least, field.most);
-    case parts::FieldType::Count: {
-        Json json = range(field.least, field.most);
-        json["type"] = "integer";
-        return json;
-    }
-    case parts::FieldType::Flag:
-        return {{"type", "boolean"}};
-    case parts::FieldType::Choice: {
-        Json ids = Json::array();
-        for (const parts::Choice& choice : field.choices) {
-            ids.push_back(choice.id);
-        }
-        return {{"enum", std::move(ids)}};
-    }
-    case parts::FieldType::Text:
-        return text(kLimits.textBytes);
-    case parts::FieldType::PartRef:
-        return {{"type", "string"},
-                {"pattern", "^([1-9][0-9]*)?$"},
-                {"description", fmt::format("Id of a part of kind {}, or empty.", field.refKinds)}};
-    case parts::FieldType::Curve: {
-        Json json = list(reference("reading"), kLimits.curvePoints);
-        json["minItems"] = 2;
-        json["description"] = fmt::format("Readings [{}, {}]; the first rising, the second never rising.",
-                                          siSymbol(field.curveX), siSymbol(field.curveY));
-        return json;
-    }
-    }
-    return {};
 }
 
 Json defaultOf(const parts::Field& field)

@@ -12,6 +12,7 @@
 #include "parts/drain_valve.h"
 #include "parts/faucet.h"
 #include "parts/filter.h"
+#include "parts/floor_plan.h"
 #include "parts/flow_sensor.h"
 #include "parts/fresh_tank.h"
 #include "parts/fuse.h"
@@ -42,7 +43,7 @@ const std::vector<const PartKind*>& catalogue()
         &tanklessHeater(), &storageHeater(), &faucet(),     &shower(),     &toilet(),
         &outsideOutlet(),  &appliance(),     &cityInlet(),  &regulator(),  &freshTank(),
         &demandPump(),     &accumulator(),   &filter(),     &controller(), &pushButton(),
-        &battery(),        &fuse(),          &note(),
+        &battery(),        &fuse(),          &note(),       &floorPlan(),
     };
     return kinds;
 }

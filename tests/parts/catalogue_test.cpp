@@ -38,12 +38,13 @@ TEST_CASE("the catalogue holds the kinds of part a coach is drawn with", "[parts
                            "push_button",
                            "battery",
                            "fuse",
-                           "note"}) {
+                           "note",
+                           "floor_plan"}) {
         CAPTURE(id);
         REQUIRE(parts::find(id));
         CHECK(parts::find(id)->id == id);
     }
-    CHECK(parts::catalogue().size() == 28);
+    CHECK(parts::catalogue().size() == 29);
     CHECK_FALSE(parts::find("perpetual_motion"));
 }
 

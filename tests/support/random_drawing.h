@@ -51,6 +51,12 @@ inline parts::Value randomValue(Random& random, const parts::Field& field, bool 
     case parts::FieldType::Choice:
         return std::string(random.pick(field.choices).id);
     case parts::FieldType::Text:
+        if (field.key == "picture") {  // one transparent pixel, PNG
+            return std::string(random.chance(0.5)
+                                   ? "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGA"
+                                     "WjR9awAAAABJRU5ErkJggg=="
+                                   : "");
+        }
         return "text " + std::to_string(random.below(100)) + (random.chance(0.2) ? " \"ä\"\n/~" : "");
     case parts::FieldType::PartRef:
         return std::string{};

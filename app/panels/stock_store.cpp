@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "panels/stock_store.h"
+
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <QSaveFile>
+#include <QSettings>
+#include <QStandardPaths>
+
+namespace tapward::app {
+
+QString StockStore::usualPath()
+{
+    return QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) + QStringLiteral("/stock.tapstock");
+}
+
+QString StockStore::path() const
+{
+    const QString chosen = QSettings().value(QStringLiteral("stockFile")).toString();
+    return chosen.isEmpty() ? usualPath() : chosen;
+}
+
+void StockStore::setPath(const QString& path) { QSettings().setValue(QStringLiteral("stockFile"), path); }
+
+Result<document::StockList> StockStore::read(const QString& path)
+{
+    if (!QFileInfo::exists(path))
+        return document::StockList{};
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly))
+        return problem({"The stock list {0} cannot be opened: {1}.",
+                        {QFileInfo(path).fileName().toStdString(), file.errorString().toStdString()}},
+                       "Check that you may read it, or choose another file.");
+    const document::StockLimits limits;
+    // One byte past the limit is enough for the reader to say that the file is too big.
+    const QByteArray bytes = file.read(static_cast<qint64>(limits.bytes) + 1);
+    return document::readStock({bytes.constData(), static_cast<std::size_t>(bytes.size())}, limits);
+}
+
+std::optional<Problem> StockStore::write(const QString& path, const document::StockList& list)
+{
+    const auto cannot = [&path](const QString& reason) {
+        return Problem{{"The stock list could not be saved as {0}: {1}.",
+                        {QFileInfo(path).fileName().toStdString(), reason.toStdString()}},
+                       "The file that was there is unchanged. Free some room or choose another folder.",
+                       {}};
+    };
+    QDir().mkpath(QFileInfo(path).absolutePath());
+    const QByteArray bytes = QByteArray::fromStdString(document::writeStock(list));
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly))
+        return cannot(file.errorString());
+    // A full disk shows only here: commit() would put the cut-off file in place and report success.
+    if (file.write(bytes) != bytes.size() || !file.flush()) {
+        const QString reason = file.errorString();
+        file.cancelWriting();
+        file.commit();
+        return cannot(reason);
+    }
+    return file.commit() ? std::nullopt : std::optional(cannot(file.errorString()));
+}
+
+std::optional<Problem> StockStore::change(const std::function<std::optional<Problem>(document::StockList&)>& change)
+{
+    auto list = load();
+    if (!list)
+        return list.error();
+    if (auto why = change(*list))
+        return why;
+    return write(path(), *list);
+}
+
+}  // namespace tapward::app

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QLabel>
+#include <QPushButton>
+
+#include "panels/details_panel.h"
+#include "panels/jug_dialog.h"
+#include "panels/say.h"
+#include "panels/value_edit.h"
+#include "panels_support.h"
+
+using namespace tapward;
+using namespace tapward::app;
+using namespace tapward::app::test;
+
+namespace {
+
+document::PartId someFaucet(const Session& session)
+{
+    for (const auto& part : session.drawing().parts)
+        if (part.kind == "faucet")
+            return part.id;
+    return document::kNoPart;
+}
+
+void enter(ValueEdit& edit, const char* text)
+{
+    typeOver(&edit, QString::fromLatin1(text));
+    QTest::keyClick(&edit, Qt::Key_Return);
+}
+
+}  // namespace
+
+TEST_CASE("three tries with the jug set the measured flow in one undo step", "[panels]")
+{
+    Session session;
+    REQUIRE_FALSE(session.open(samplePath()));
+    const auto before = bytes(session);
+    const auto id = someFaucet(session);
+    REQUIRE(id != document::kNoPart);
+    JugDialog dialog(session, id);
+    dialog.show();
+    enter(dialog.volume(0), "1");  // gal; the other lines take the same jug
+    enter(dialog.seconds(0), "60");
+    enter(dialog.seconds(1), "50");
+    enter(dialog.seconds(2), "60");
+    enter(dialog.pressure(), "45");
+    CHECK(dialog.tries().size() == 3);
+    dialog.accept();
+    CHECK(dialog.result() == QDialog::Accepted);
+    CHECK(session.undoStack().count() == 1);
+    const auto held = document::values(*session.drawing().find(id));
+    // (1 + 1.2 + 1) / 3 gpm by hand; 1 gpm = 3.785411784e-3 / 60 m3/s, NIST SP 811:2008
+    CHECK_THAT(held.number("rated_flow_m3s"), WithinRel(3.2 / 3 * 3.785411784e-3 / 60, 1e-9));
+    CHECK(held.basis("rated_flow_m3s") == parts::Basis::Measured);
+    // 1 psi = 6,894.757 Pa, NIST SP 811:2008
+    CHECK_THAT(held.number("rated_pressure_Pa"), WithinRel(45 * 6894.757, 1e-6));
+    session.undoStack().undo();
+    CHECK(bytes(session) == before);
+}
+
+TEST_CASE("a text that is no volume keeps the dialog open and the drawing as it was", "[panels]")
+{
+    Session session;
+    REQUIRE_FALSE(session.open(samplePath()));
+    const auto before = bytes(session);
+    JugDialog dialog(session, someFaucet(session));
+    dialog.show();
+    enter(dialog.volume(0), "1");
+    enter(dialog.seconds(0), "60");
+    enter(dialog.volume(1), "a bucket");
+    dialog.accept();
+    CHECK(dialog.result() != QDialog::Accepted);
+    CHECK(bytes(session) == before);
+    CHECK_FALSE(dialog.findChild<QLabel*>(QStringLiteral("complaint"))->text().isEmpty());
+}
+
+TEST_CASE("outlets offer the jug, pumps do not", "[panels]")
+{
+    Session session;
+    REQUIRE_FALSE(session.open(samplePath()));
+    DetailsPanel panel(session);
+    panel.show();
+    const auto offered = [&panel] {
+        for (const auto* button : panel.findChildren<QPushButton*>())
+            if (button->text() == DetailsPanel::tr("Flow by Jug and Stopwatch\u2026") && button->isVisible())
+                return true;
+        return false;
+    };
+    session.select({someFaucet(session)});
+    CHECK(offered());
+    session.select({idOf(session, "P1")});
+    CHECK_FALSE(offered());
+}
