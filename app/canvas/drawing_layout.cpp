@@ -5,6 +5,8 @@
 #include <cmath>
 #include <set>
 
+#include "session/message_text.h"
+
 namespace tapward::app {
 
 namespace {
@@ -172,11 +174,11 @@ QStringList shownValues(const Part& part, UnitSystem units)
         case parts::FieldType::Choice:
             for (const auto& choice : field->choices)
                 if (choice.id == values.text(key))
-                    result << QString::fromUtf8(choice.title.data(), static_cast<qsizetype>(choice.title.size()));
+                    result << coreText(choice.title);
             break;
         case parts::FieldType::Flag:
             if (values.flag(key))
-                result << QString::fromUtf8(field->label.data(), static_cast<qsizetype>(field->label.size()));
+                result << coreText(field->label);
             break;
         case parts::FieldType::Text:
             if (const auto& text = values.text(key); !text.empty())

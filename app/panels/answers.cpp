@@ -13,7 +13,7 @@ namespace tapward::app {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("tapward::app::answers", text); }
+QString tr(const char* text) { return QCoreApplication::translate("tapward::app", text); }
 
 /// Common practice, no published source: less than a tenth over the activation flow is thin, because
 /// flow sensors and heaters differ by about that much.

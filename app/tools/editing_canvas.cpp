@@ -238,8 +238,8 @@ QString EditingCanvas::spoken(document::PartId id) const
     } else {
         for (const auto& port : kind.ports) {
             const auto* pipe = drawing.pipeAt(id, port.id);
-            words << (pipe != nullptr ? tr("%1 to %2").arg(toText(port.title), toText(pipe->tag))
-                                      : tr("%1 not connected").arg(toText(port.title)));
+            words << (pipe != nullptr ? tr("%1 to %2").arg(coreText(port.title), toText(pipe->tag))
+                                      : tr("%1 not connected").arg(coreText(port.title)));
         }
     }
     words << shownValues(*part, paintOptions().units);
