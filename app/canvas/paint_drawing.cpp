@@ -137,8 +137,7 @@ std::vector<LegendEntry> legendEntries(const document::Drawing& drawing)
         const bool join = kind->ports.size() == 3 && kind->width * kind->height <= 4;
         joined |= join;
         if (!join)
-            entries.push_back({Sample::Symbol, std::string(kind->id), PipeUse::Plain,
-                               kindTitle(*kind)});
+            entries.push_back({Sample::Symbol, std::string(kind->id), PipeUse::Plain, kindTitle(*kind)});
     }
     if (joined) {
         const auto firstSymbol = std::ranges::find(entries, Sample::Symbol, &LegendEntry::sample);

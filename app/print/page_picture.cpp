@@ -59,8 +59,9 @@ void Picture::paint(QPainter& painter, QPointF topLeft) const
 Legend::Legend(const document::Drawing& drawing, double width)
 {
     const QFontMetricsF metrics(pageFont(kSmallest_pt));
-    const double title =
-        QFontMetricsF(pageFont(kSmallest_pt, true)).horizontalAdvance(QCoreApplication::translate("tapward::app", "Legend")) + kItemGap;
+    const double title = QFontMetricsF(pageFont(kSmallest_pt, true))
+                             .horizontalAdvance(QCoreApplication::translate("tapward::app", "Legend"))
+                         + kItemGap;
     m_firstColumn = title;
     double x = title, y = 0;
     for (const LegendEntry& entry : legendEntries(drawing)) {

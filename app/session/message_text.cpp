@@ -26,7 +26,8 @@ QString coreText(std::string_view english)
     }
     // Pieces: the longest first one that is a key, else the first.
     const auto split = [&](std::size_t at, const QString& first) {
-        return first + plain.mid(QString::fromStdString(whole.substr(0, at)).size(), 2) + coreText(english.substr(at + 2));
+        return first + plain.mid(QString::fromStdString(whole.substr(0, at)).size(), 2)
+               + coreText(english.substr(at + 2));
     };
     const auto separatorBefore = [&](std::size_t end) {
         while (end > 0)

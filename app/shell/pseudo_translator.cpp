@@ -8,7 +8,8 @@ namespace tapward::app {
 QString PseudoTranslator::stretched(const QString& source)
 {
     // {0}, %1, %n, <b>, &nbsp;, *.svg: what a translator must keep too.
-    static const QRegularExpression kept(QStringLiteral("\\{\\d+\\}|%L?\\d+|%n|<[^>]*>|&\\w+;|\\*\\.[\\w%]+|\\[\\*\\]"));
+    static const QRegularExpression kept(
+        QStringLiteral("\\{\\d+\\}|%L?\\d+|%n|<[^>]*>|&\\w+;|\\*\\.[\\w%]+|\\[\\*\\]"));
     static const QString plain = QStringLiteral("AEIOUaeiouncsyNCSY"), accented = QStringLiteral("ÅÉÎÕÜåéîõüñçšýÑÇŠÝ");
     QString out;
     qsizetype letters = 0, from = 0;
