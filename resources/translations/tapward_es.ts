@@ -4130,6 +4130,162 @@
         <source>{0} went out: {1}.</source>
         <translation>{0} se apagó: {1}.</translation>
     </message>
+    <message>
+        <source>At the tap</source>
+        <translation>En el grifo</translation>
+    </message>
+    <message>
+        <source>Begin on the hot side, near the tap.</source>
+        <translation>Empiece en el lado caliente, cerca del grifo.</translation>
+    </message>
+    <message>
+        <source>Choose a pipe that is.</source>
+        <translation>Elija un tubo que lo esté.</translation>
+    </message>
+    <message>
+        <source>Choose a place on a pipe.</source>
+        <translation>Elija un lugar de un tubo.</translation>
+    </message>
+    <message>
+        <source>Choose another one.</source>
+        <translation>Elija otra.</translation>
+    </message>
+    <message>
+        <source>Draw the cold side, or choose another return.</source>
+        <translation>Dibuje el lado frío, o elija otro retorno.</translation>
+    </message>
+    <message>
+        <source>Draw the heater with its cold and its hot pipe first.</source>
+        <translation>Dibuje antes el calentador con su tubo frío y su tubo caliente.</translation>
+    </message>
+    <message>
+        <source>Draw the tank, or choose another return.</source>
+        <translation>Dibuje el depósito, o elija otro retorno.</translation>
+    </message>
+    <message>
+        <source>End on the cold side.</source>
+        <translation>Termine en el lado frío.</translation>
+    </message>
+    <message>
+        <source>High limit</source>
+        <translation>Límite alto</translation>
+    </message>
+    <message>
+        <source>Move the parts at its ends further apart, or choose another pipe.</source>
+        <translation>Separe más las piezas de sus extremos, o elija otro tubo.</translation>
+    </message>
+    <message>
+        <source>Move the parts at its ends further apart.</source>
+        <translation>Separe más las piezas de sus extremos.</translation>
+    </message>
+    <message>
+        <source>No proposed loop is drawn.</source>
+        <translation>No hay ningún bucle propuesto dibujado.</translation>
+    </message>
+    <message>
+        <source>Own return line</source>
+        <translation>Línea de retorno propia</translation>
+    </message>
+    <message>
+        <source>Preheat run</source>
+        <translation>Ciclo de precalentamiento</translation>
+    </message>
+    <message>
+        <source>Propose a loop: {0}, {1}</source>
+        <translation>Proponer un bucle: {0}, {1}</translation>
+    </message>
+    <message>
+        <source>Propose one first: from the hot side to the cold side.</source>
+        <translation>Proponga antes uno: del lado caliente al lado frío.</translation>
+    </message>
+    <message>
+        <source>Remove it and propose a loop again.</source>
+        <translation>Quítelo y proponga un bucle de nuevo.</translation>
+    </message>
+    <message>
+        <source>Return by the cold line</source>
+        <translation>Retorno por la línea fría</translation>
+    </message>
+    <message>
+        <source>Return to the fresh tank</source>
+        <translation>Retorno al depósito de agua limpia</translation>
+    </message>
+    <message>
+        <source>Something was joined to {0} by hand.</source>
+        <translation>Algo se unió a mano a {0}.</translation>
+    </message>
+    <message>
+        <source>Swap its variant, or remove it first.</source>
+        <translation>Cambie su variante, o quítelo antes.</translation>
+    </message>
+    <message>
+        <source>Swap the loop for: {0}, {1}</source>
+        <translation>Cambiar el bucle por: {0}, {1}</translation>
+    </message>
+    <message>
+        <source>Take it off the proposed loop first.</source>
+        <translation>Sepárelo antes del bucle propuesto.</translation>
+    </message>
+    <message>
+        <source>The loop already is that variant: {0}, {1}.</source>
+        <translation>El bucle ya es esa variante: {0}, {1}.</translation>
+    </message>
+    <message>
+        <source>The proposed loop has lost the pipe it begins or ends with.</source>
+        <translation>El bucle propuesto ha perdido el tubo donde empieza o termina.</translation>
+    </message>
+    <message>
+        <source>There already is a loop, with {0}.</source>
+        <translation>Ya hay un bucle, con {0}.</translation>
+    </message>
+    <message>
+        <source>There is no fresh tank with a free return port.</source>
+        <translation>No hay depósito de agua limpia con la conexión de retorno libre.</translation>
+    </message>
+    <message>
+        <source>There is no pipe and no free port there.</source>
+        <translation>Ahí no hay ni tubo ni conexión libre.</translation>
+    </message>
+    <message>
+        <source>There is no place where this return could end.</source>
+        <translation>No hay ningún lugar donde pueda terminar este retorno.</translation>
+    </message>
+    <message>
+        <source>There is no room for a tee in the cold pipe to the heater.</source>
+        <translation>No hay sitio para una te en el tubo frío del calentador.</translation>
+    </message>
+    <message>
+        <source>There is no room on {0} for a tee.</source>
+        <translation>En {0} no hay sitio para una te.</translation>
+    </message>
+    <message>
+        <source>one circulator</source>
+        <translation>una bomba de circulación</translation>
+    </message>
+    <message>
+        <source>two circulators in parallel</source>
+        <translation>dos bombas de circulación en paralelo</translation>
+    </message>
+    <message>
+        <source>two circulators in series</source>
+        <translation>dos bombas de circulación en serie</translation>
+    </message>
+    <message>
+        <source>{0} cannot be both ends of the loop.</source>
+        <translation>{0} no puede ser los dos extremos del bucle.</translation>
+    </message>
+    <message>
+        <source>{0} carries cold water.</source>
+        <translation>{0} lleva agua fría.</translation>
+    </message>
+    <message>
+        <source>{0} carries hot water.</source>
+        <translation>{0} lleva agua caliente.</translation>
+    </message>
+    <message>
+        <source>{0} is not joined to the heater.</source>
+        <translation>{0} no está unido al calentador.</translation>
+    </message>
 </context>
 <context>
     <name>glossary</name>
@@ -6001,6 +6157,22 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>Clear List</source>
         <translation>Vaciar la lista</translation>
+    </message>
+    <message>
+        <source>%1 was changed by somebody else since it was opened here.</source>
+        <translation>Otra persona cambió %1 después de abrirlo aquí.</translation>
+    </message>
+    <message>
+        <source>Saving over it loses what was changed there.</source>
+        <translation>Si guarda encima se pierde lo que se cambió allí.</translation>
+    </message>
+    <message>
+        <source>Save Over It</source>
+        <translation>Guardar encima</translation>
+    </message>
+    <message>
+        <source>Save Under Another Name…</source>
+        <translation>Guardar con otro nombre…</translation>
     </message>
 </context>
 <context>
