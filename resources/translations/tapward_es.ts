@@ -11,10 +11,6 @@
 <context>
     <name>core</name>
     <message>
-        <source>&apos;{}&apos; was not understood.</source>
-        <translation>No se entendió «{}».</translation>
-    </message>
-    <message>
         <source>... at flow</source>
         <translation>... a este caudal</translation>
     </message>
@@ -4285,6 +4281,10 @@
     <message>
         <source>{0} is not joined to the heater.</source>
         <translation>{0} no está unido al calentador.</translation>
+    </message>
+    <message>
+        <source>Not understood</source>
+        <translation>No se entendió</translation>
     </message>
 </context>
 <context>

@@ -119,6 +119,7 @@ TEST_CASE("texts the core joins from pieces are translated piece by piece, tags 
     CHECK(coreText("Hottest at the sensor, run 2") == QStringLiteral("Máxima en el sensor, ciclo 2"));
     CHECK(coreText("measured; width: common practice, no published source")
           == QStringLiteral("medido; anchura: práctica habitual, sin fuente publicada"));
+    CHECK(coreText("Not understood: 3 xy") == QStringLiteral("No se entendió: 3 xy"));
     CHECK(messageText({"Set {0}", {std::string("Length")}}, UnitSystem::Us) == QStringLiteral("Fijar Longitud"));
     CHECK(messageText({"{0} locked out: {1}.", {std::string("WH1"), std::string("ignition failed")}}, UnitSystem::Us)
           == QStringLiteral("WH1 se bloqueó: falló el encendido."));
