@@ -9,6 +9,7 @@
 #include "canvas/canvas_view.h"
 #include "canvas/heat_painter.h"
 #include "look/kind_text.h"
+#include "session/message_text.h"
 
 namespace tapward::app {
 
@@ -83,8 +84,8 @@ QString CanvasView::spokenDetails(document::PartId id) const
     if (!kind.isPipe)
         for (const auto& port : kind.ports) {
             const auto* pipe = shown().pipeAt(id, port.id);
-            words << (pipe != nullptr ? tr("%1 to %2").arg(toText(port.title), toText(pipe->tag))
-                                      : tr("%1 not connected").arg(toText(port.title)));
+            words << (pipe != nullptr ? tr("%1 to %2").arg(coreText(port.title), toText(pipe->tag))
+                                      : tr("%1 not connected").arg(coreText(port.title)));
         }
     if (part->stage == document::Stage::Added)
         words << tr("added");

@@ -6,6 +6,7 @@
 #include <set>
 
 #include "document/route.h"
+#include "session/message_text.h"
 
 namespace tapward::app {
 
@@ -174,11 +175,11 @@ QStringList shownValues(const Part& part, UnitSystem units)
         case parts::FieldType::Choice:
             for (const auto& choice : field->choices)
                 if (choice.id == values.text(key))
-                    result << QString::fromUtf8(choice.title.data(), static_cast<qsizetype>(choice.title.size()));
+                    result << coreText(choice.title);
             break;
         case parts::FieldType::Flag:
             if (values.flag(key))
-                result << QString::fromUtf8(field->label.data(), static_cast<qsizetype>(field->label.size()));
+                result << coreText(field->label);
             break;
         case parts::FieldType::Text:
             if (const auto& text = values.text(key); !text.empty())

@@ -10,27 +10,28 @@
 #include "canvas/drawing_layout.h"
 #include "canvas/heat_painter.h"
 #include "canvas/shape_painter.h"
+#include "look/kind_text.h"
 #include "look/symbols.h"
 
 namespace tapward::app {
 
 namespace {
 
-QString say(const char* text) { return QCoreApplication::translate("Legend", text); }
+QString tr(const char* text) { return QCoreApplication::translate("tapward::app", text); }
 
 QString useText(PipeUse use)
 {
     switch (use) {
     case PipeUse::Cold:
-        return say("Cold water");
+        return tr("Cold water");
     case PipeUse::Hot:
-        return say("Hot water");
+        return tr("Hot water");
     case PipeUse::Return:
-        return say("Hot water return");
+        return tr("Hot water return");
     case PipeUse::Plain:
         break;
     }
-    return say("Pipe, use not known");
+    return tr("Pipe, use not known");
 }
 
 void paintLineSample(QPainter& painter, const LegendEntry& entry, const Theme& theme)
@@ -123,11 +124,11 @@ std::vector<LegendEntry> legendEntries(const document::Drawing& drawing)
         if (uses.count(use) != 0)
             entries.push_back({Sample::PipeLine, {}, use, useText(use)});
     if (added)
-        entries.push_back({Sample::AddedLine, {}, PipeUse::Plain, say("Heavy: added by this job")});
+        entries.push_back({Sample::AddedLine, {}, PipeUse::Plain, tr("Heavy: added by this job")});
     if (removed)
-        entries.push_back({Sample::RemovedLine, {}, PipeUse::Plain, say("Crossed out: taken out")});
+        entries.push_back({Sample::RemovedLine, {}, PipeUse::Plain, tr("Crossed out: taken out")});
     if (crossing)
-        entries.push_back({Sample::Crossing, {}, PipeUse::Plain, say("Pipes cross, not joined")});
+        entries.push_back({Sample::Crossing, {}, PipeUse::Plain, tr("Pipes cross, not joined")});
     for (const auto* kind : parts::catalogue()) {
         if (kinds.count(kind->id) == 0)
             continue;
@@ -136,12 +137,11 @@ std::vector<LegendEntry> legendEntries(const document::Drawing& drawing)
         const bool join = kind->ports.size() == 3 && kind->width * kind->height <= 4;
         joined |= join;
         if (!join)
-            entries.push_back({Sample::Symbol, std::string(kind->id), PipeUse::Plain,
-                               QCoreApplication::translate("core", std::string(kind->title).c_str())});
+            entries.push_back({Sample::Symbol, std::string(kind->id), PipeUse::Plain, kindTitle(*kind)});
     }
     if (joined) {
         const auto firstSymbol = std::ranges::find(entries, Sample::Symbol, &LegendEntry::sample);
-        entries.insert(firstSymbol, {Sample::Joined, {}, PipeUse::Plain, say("Pipes joined")});
+        entries.insert(firstSymbol, {Sample::Joined, {}, PipeUse::Plain, tr("Pipes joined")});
     }
     return entries;
 }

@@ -14,7 +14,7 @@ namespace tapward::app {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("tapward::app::answers", text); }
+QString tr(const char* text) { return QCoreApplication::translate("tapward::app", text); }
 
 Margin marginOf(const study::LoopAnswer& loop, UnitSystem units)
 {

@@ -64,7 +64,7 @@ CaseBar::CaseBar(Session& session, QWidget* parent)
     line->addWidget(m_stage);
     beginGroup();
     m_units = addSwitch(line, tr("Units"), {{tr("US"), int(UnitSystem::Us)}, {tr("Metric"), int(UnitSystem::Metric)}},
-                        {tr("Gallons, feet, \u00B0F, psi"), tr("Liters, meters, \u00B0C, kPa")});
+                        {tr("Gallons, feet, °F, psi"), tr("Liters, meters, °C, kPa")});
 
     connect(m_case, &QComboBox::activated, this, [this] { m_session.setCaseName(m_case->currentText()); });
     connect(m_stage, &QComboBox::activated, this,

@@ -13,7 +13,7 @@
 namespace tapward::app {
 
 namespace {
-QString tr(const char* text) { return QCoreApplication::translate("tapward::app::chart", text); }
+QString tr(const char* text) { return QCoreApplication::translate("tapward::app", text); }
 }  // namespace
 
 std::vector<ChartLine> chartLines(const study::CaseResult& result)

@@ -123,7 +123,7 @@ void FieldEditor::refresh()
         m_basis->setCurrentIndex(basis && sameBasis ? m_basis->findData(static_cast<int>(*basis)) : -1);
         m_basis->setPlaceholderText(tr("mixed"));
         m_basis->setToolTip(anySet ? tr("Where this value comes from")
-                                   : tr("Default. Source: %1").arg(plain(m_field.source)));
+                                   : tr("Default. Source: %1").arg(say(m_field.source)));
     }
     m_reset->setEnabled(anySet);
     m_filling = false;

@@ -155,7 +155,7 @@ QString FindingsPanel::text(const review::Finding& finding) const
     if (!finding.caseName.empty())
         lines << tr("Seen in case: %1").arg(plain(finding.caseName));
     if (!finding.source.empty())
-        lines << tr("Basis: %1").arg(plain(finding.source));
+        lines << tr("Basis: %1").arg(say(finding.source));
     if (finding.dismissed)
         lines << tr("Set aside because: %1").arg(plain(finding.dismissReason));
     return lines.join(QLatin1Char('\n'));

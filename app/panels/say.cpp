@@ -10,12 +10,12 @@
 namespace tapward::app {
 
 namespace {
-QString tr(const char* text) { return QCoreApplication::translate("tapward::app::say", text); }
+QString tr(const char* text) { return QCoreApplication::translate("tapward::app", text); }
 }  // namespace
 
 QString plain(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
 
-QString say(std::string_view coreText) { return QCoreApplication::translate("core", std::string(coreText).c_str()); }
+QString say(std::string_view english) { return coreText(english); }
 
 QString sayMessage(const Message& message, UnitSystem units)
 {

@@ -15,7 +15,7 @@ namespace tapward::app {
 QString plain(std::string_view text);
 
 /// A fixed text of the core (a label, a title), in the reader's language.
-QString say(std::string_view coreText);
+QString say(std::string_view english);
 
 /// A core message in the reader's language and units.
 QString sayMessage(const Message& message, UnitSystem units);

@@ -2,6 +2,7 @@
 #include "print/page.h"
 
 #include <QBuffer>
+#include <QCoreApplication>
 #include <QHashSeed>
 #include <QMarginsF>
 #include <QPagedPaintDevice>
@@ -11,6 +12,7 @@
 
 #include "print/page_layout.h"
 #include "print/pdf_finish.h"
+#include "session/message_text.h"
 
 namespace tapward::app::print {
 int paintPages(QPagedPaintDevice& device, const document::Drawing& drawing, const report::PageContent& content,
@@ -55,13 +57,14 @@ std::optional<Problem> printPagePdf(const document::Drawing& drawing, const repo
     {
         QPdfWriter writer(&buffer);
         writer.setPageSize(QPageSize(paper == PaperSize::A4 ? QPageSize::A4 : QPageSize::Letter));
-        writer.setTitle(QString::fromStdString(content.title));
+        writer.setTitle(messageText(Message(content.title), units));
         writer.setCreator(QStringLiteral("Tapward " TAPWARD_VERSION));
         if (paintPages(writer, drawing, content, findings, units) == 0)
             return Problem{"The page could not be drawn.", "Try again; if it stays so, export the drawing as SVG.", {}};
     }
     buffer.close();
-    out = withLanguage(out, "en");
+    //: The language of this translation, as its two letters: es, fr, de.
+    out = withLanguage(out, QCoreApplication::translate("tapward::app", "en").toLatin1());
     return std::nullopt;
 }
 

@@ -30,13 +30,13 @@ QString severityWord(review::Severity severity)
 {
     switch (severity) {
     case review::Severity::Danger:
-        return QStringLiteral("Danger");
+        return QCoreApplication::translate("look", "Danger");
     case review::Severity::Caution:
-        return QStringLiteral("Caution");
+        return QCoreApplication::translate("look", "Caution");
     case review::Severity::Note:
         break;
     }
-    return QStringLiteral("Note");
+    return QCoreApplication::translate("look", "Note");
 }
 
 /// "L44-L47, L49, P1": runs of three or more tags in a row are drawn together.
@@ -134,19 +134,19 @@ void PageLayout::placeTexts()
 
 void PageLayout::makeHeader(const report::PageContent& content, bool sample)
 {
-    m_title = text(content.title).simplified();
-    m_subtitle = text(content.subtitle).simplified();
+    m_title = messageText(Message(content.title), UnitSystem::Us).simplified();  // somebody's own, or the core's
+    m_subtitle = coreText(content.subtitle).simplified();
     m_sample = sample;
     // A text too long for its cell is printed among the notes instead of being cut.
     const double longest = m_sheet.width() / 4 * kCellLines * 0.8;
     for (const auto& [label, value] : content.titleBlock) {
         const QString words = text(value).simplified();
         if (QFontMetricsF(pageFont(kCell_pt)).horizontalAdvance(words) > longest)
-            m_longTexts << (label == "Notes" ? QString() : text(label) + QStringLiteral(": ")) + text(value);
+            m_longTexts << (label == "Notes" ? QString() : coreText(label) + QStringLiteral(": ")) + text(value);
         else if (!words.isEmpty())
-            m_titleBlock.push_back({text(label), words, 0});
+            m_titleBlock.push_back({coreText(label), words, 0});
     }
-    m_titleBlock.push_back({QStringLiteral("Page"), QString(), 0});  // its value is known when painted
+    m_titleBlock.push_back({tr("Page"), QString(), 0});  // its value is known when painted
 
     // One row of cells, wider ones for longer texts; a second line only where it is needed.
     const QFontMetricsF label(pageFont(kSmallest_pt)), value(pageFont(kCell_pt));
@@ -176,16 +176,16 @@ void PageLayout::makeTexts(const document::Drawing& drawing, const report::PageC
 {
     Column column(m_columnWidth, text_pt);
     if (!content.answers.empty())
-        column.heading(QStringLiteral("Predicted"));
+        column.heading(tr("Predicted"));
     for (const report::AnswerLine& answer : content.answers) {
-        const QString value = answer.has ? text(show(answer.value, units)) : QStringLiteral("no answer");
-        column.answer(text(answer.label), value, messageText(answer.has ? answer.note : answer.reason, units));
+        const QString value = answer.has ? text(show(answer.value, units)) : tr("no answer");
+        column.answer(coreText(answer.label), value, messageText(answer.has ? answer.note : answer.reason, units));
     }
 
     bool headed = false;
     const auto head = [&] {
         if (!headed)
-            column.heading(QStringLiteral("Cautions"));
+            column.heading(tr("Cautions"));
         headed = true;
     };
     std::vector<QString> said;
@@ -209,33 +209,32 @@ void PageLayout::makeTexts(const document::Drawing& drawing, const report::PageC
         if (!finding.dismissed)
             continue;
         head();
-        column.sign(review::Severity::Note, QStringLiteral("Set aside"),
-                    messageText(finding.what, units) + QStringLiteral(" Reason given: ") + text(finding.dismissReason));
+        column.sign(review::Severity::Note, tr("Set aside"),
+                    tr("%1 Reason given: %2").arg(messageText(finding.what, units), text(finding.dismissReason)));
     }
 
     const report::PartsList& parts = content.parts;
     if (!parts.lines.empty()) {
-        column.heading(QStringLiteral("Added parts (%1)").arg(text(drawing.job.currency)));
+        column.heading(tr("Added parts (%1)").arg(text(drawing.job.currency)));
         for (const report::PartLine& line : parts.lines) {
             const QString count = line.metres ? text(show({line.quantity, Quantity::Length}, units))
                                               : text(showNumber({line.quantity, Quantity::None}, units));
-            column.part(count, text(line.item), tagList(line.tags),
-                        line.unitPrice > 0 ? money(line.price(), units) : QStringLiteral("not priced"));
+            column.part(count, coreText(line.item), tagList(line.tags),
+                        line.unitPrice > 0 ? money(line.price(), units) : tr("not priced"));
         }
         column.rule();
-        column.part({}, parts.allPriced ? QStringLiteral("Parts") : QStringLiteral("Parts with a price"), {},
-                    money(parts.partsTotal, units));
+        column.part({}, parts.allPriced ? tr("Parts") : tr("Parts with a price"), {}, money(parts.partsTotal, units));
         if (parts.labour > 0)
-            column.part({}, QStringLiteral("Labour, %1 h").arg(drawing.job.hours), {}, money(parts.labour, units));
-        column.part({}, parts.allPriced ? QStringLiteral("Total") : QStringLiteral("Total without the unpriced parts"),
-                    {}, money(parts.partsTotal + parts.labour, units), true);
+            column.part({}, tr("Labour, %1 h").arg(drawing.job.hours), {}, money(parts.labour, units));
+        column.part({}, parts.allPriced ? tr("Total") : tr("Total without the unpriced parts"), {},
+                    money(parts.partsTotal + parts.labour, units), true);
     }
     if (!content.footnotes.empty() || !m_longTexts.isEmpty())
-        column.heading(QStringLiteral("Notes"));
+        column.heading(tr("Notes"));
     for (const QString& words : m_longTexts)
         column.paragraph(words);
     for (const std::string& note : content.footnotes)
-        column.paragraph(text(note));
+        column.paragraph(coreText(note));
     m_strips = column.take();
 }
 
@@ -290,7 +289,7 @@ void PageLayout::paintHeader(QPainter& painter, int page) const
     double titleWidth = width;
     if (m_sample) {
         const QFont font = pageFont(first ? 8 : kSmallest_pt, true);
-        const QString words = QStringLiteral("SAMPLE FIGURES");
+        const QString words = tr("SAMPLE FIGURES");
         const double w = QFontMetricsF(font).horizontalAdvance(words) + 10 * kPoint;
         const QRectF badge(width - w, 0, w, QFontMetricsF(font).height() + kPoint);
         painter.setPen(QPen(Qt::black, 0.8 * kPoint));
@@ -322,7 +321,7 @@ void PageLayout::paintHeader(QPainter& painter, int page) const
         const QPointF at(x + kCellPadding / 2, y + kPoint);
         paintLine(painter, at, inner, cell.label, small, kQuiet);
         const bool isPage = cell.value.isEmpty();
-        const QString words = isPage ? QStringLiteral("%1 of %2").arg(page + 1).arg(m_pages) : cell.value;
+        const QString words = isPage ? tr("%1 of %2").arg(page + 1).arg(m_pages) : cell.value;
         const Lines lines(words, cellFont, inner);
         if (lines.count() <= kCellLines)
             lines.paint(painter, at + QPointF(0, labelHeight), Qt::black);
@@ -342,7 +341,7 @@ void PageLayout::paint(QPainter& painter, int page) const
         const QFont small = pageFont(kSmallest_pt);
         if (m_picture->empty()) {
             paintLine(painter, m_pictureFrame.topLeft() + QPointF(kGap, kGap), m_sheet.width(),
-                      QStringLiteral("Nothing is drawn yet."), pageFont(9), Qt::black);
+                      tr("Nothing is drawn yet."), pageFont(9), Qt::black);
         } else {
             const QSizeF size = m_picture->size();
             m_picture->paint(painter, QPointF((m_sheet.width() - size.width()) / 2, m_pictureFrame.top() + kGap / 2));
@@ -351,7 +350,7 @@ void PageLayout::paint(QPainter& painter, int page) const
         m_legend->paint(painter, QPointF(kGap, y));
         y -= kCaption;
         paintLine(painter, QPointF(kGap, y), m_sheet.width() - 2 * kGap,
-                  QStringLiteral("Diagram of the coach's plumbing, not to scale."), small, kQuiet, Qt::AlignRight);
+                  tr("Diagram of the coach's plumbing, not to scale."), small, kQuiet, Qt::AlignRight);
     }
     for (const Placed& placed : m_placed)
         if (placed.page == page)

@@ -3,6 +3,7 @@
 
 #include <memory>
 #include <optional>
+#include <QCoreApplication>
 #include <QPageLayout>
 #include <QSizeF>
 #include <QString>
@@ -20,6 +21,7 @@ namespace tapward::app::print {
 /// The customer's page, ready to paint: diagram on top, texts in columns below; what does not fit goes to
 /// further pages. Texts are 7 to 8.2 pt, as the room allows. All measures in tenths of a point, inside the margins.
 class PageLayout {
+    Q_DECLARE_TR_FUNCTIONS(tapward::app::print::PageLayout)
 public:
     /// @param sheet  room inside the margins
     PageLayout(const document::Drawing& drawing, const report::PageContent& content,

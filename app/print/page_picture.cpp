@@ -2,6 +2,7 @@
 #include "print/page_picture.h"
 
 #include <algorithm>
+#include <QCoreApplication>
 #include <QFontMetricsF>
 #include <QPainter>
 
@@ -58,8 +59,9 @@ void Picture::paint(QPainter& painter, QPointF topLeft) const
 Legend::Legend(const document::Drawing& drawing, double width)
 {
     const QFontMetricsF metrics(pageFont(kSmallest_pt));
-    const double title =
-        QFontMetricsF(pageFont(kSmallest_pt, true)).horizontalAdvance(QStringLiteral("Legend")) + kItemGap;
+    const double title = QFontMetricsF(pageFont(kSmallest_pt, true))
+                             .horizontalAdvance(QCoreApplication::translate("tapward::app", "Legend"))
+                         + kItemGap;
     m_firstColumn = title;
     double x = title, y = 0;
     for (const LegendEntry& entry : legendEntries(drawing)) {
@@ -81,7 +83,7 @@ void Legend::paint(QPainter& painter, QPointF topLeft) const
     const QFont font = pageFont(kSmallest_pt);
     const QFontMetricsF metrics(font);
     const double down = (kRow - metrics.height()) / 2;
-    paintLine(painter, topLeft + QPointF(0, down), m_firstColumn, QStringLiteral("Legend"),
+    paintLine(painter, topLeft + QPointF(0, down), m_firstColumn, QCoreApplication::translate("tapward::app", "Legend"),
               pageFont(kSmallest_pt, true), Qt::black);
     for (const Item& item : m_items) {
         const QPointF at = topLeft + item.at;

@@ -24,7 +24,7 @@ namespace tapward::app {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("tapward::app::exports", text); }
+QString tr(const char* text) { return QCoreApplication::translate("tapward::app", text); }
 
 const study::Prediction& predictionOf(const Session& session)
 {

@@ -1,18 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <clocale>
+#include <functional>
+#include <memory>
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QDockWidget>
 #include <QElapsedTimer>
-#include <QLibraryInfo>
-#include <QLocale>
 #include <QTextStream>
 #include <QTimer>
-#include <QTranslator>
 
 #include "document/file.h"
 #include "panels/icons.h"
 #include "shell/exports.h"
+#include "shell/language.h"
 #include "shell/main_window.h"
 #include "shell/start_page.h"
 #include "tools/editing_canvas.h"
@@ -59,6 +59,8 @@ int main(int argc, char** argv)
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Tapward"));
     QGuiApplication::setDesktopFileName(QStringLiteral("tapward"));
 
+    speak(languageFor(chosenLanguage()));
+
     QCommandLineParser line;
     line.setApplicationDescription(QCoreApplication::translate(
         "main", "Hot-water preheat loops in recreational coaches: drawn, predicted, printed."));
@@ -74,12 +76,16 @@ int main(int argc, char** argv)
             option.setValueName(QStringLiteral("value"));
         line.addOption(option);
     };
-    for (const char* name : {"screenshot", "size", "time", "case", "select", "font", "pane"})
+    for (const char* name : {"screenshot", "size", "time", "case", "select", "font", "pane", "language"})
         hidden(name, true);
-    for (const char* name : {"dark", "metric", "sample"})
+    for (const char* name : {"dark", "metric", "sample", "pseudo"})
         hidden(name, false);
     line.process(app);
 
+    if (line.isSet(QStringLiteral("language")))
+        speak(line.value(QStringLiteral("language")));
+    if (line.isSet(QStringLiteral("pseudo")))
+        speak(QStringLiteral("pseudo"));
     if (line.isSet(QStringLiteral("dark")))
         QApplication::setPalette(look::darkPalette());
     if (line.isSet(QStringLiteral("font"))) {
@@ -88,30 +94,44 @@ int main(int argc, char** argv)
         QApplication::setFont(font);
     }
     const bool picture = line.isSet(QStringLiteral("screenshot"));
-    MainWindow window;
+    std::unique_ptr<MainWindow> window;
+    const std::function<void()> makeWindow = [&] {
+        auto before = std::move(window);
+        window = std::make_unique<MainWindow>();
+        QObject::connect(
+            window.get(), &MainWindow::languageChosen, &app,
+            [&] {
+                speak(languageFor(chosenLanguage()));
+                makeWindow();
+            },
+            Qt::QueuedConnection);
+        if (before)
+            window->continueFrom(*before);
+    };
+    makeWindow();
     if (line.isSet(QStringLiteral("size"))) {
         const QStringList size = line.value(QStringLiteral("size")).split(QLatin1Char('x'));
         if (size.size() == 2)
-            window.resize(size[0].toInt(), size[1].toInt());
+            window->resize(size[0].toInt(), size[1].toInt());
     }
     if (line.isSet(QStringLiteral("metric")))
-        window.session().setUnits(tapward::UnitSystem::Metric);
-    window.show();
+        window->session().setUnits(tapward::UnitSystem::Metric);
+    window->show();
     const QStringList files = line.positionalArguments();
     const auto begin = [&] {
         if (!picture)
-            window.offerRecovery();
-        if (window.hasDrawing())
+            window->offerRecovery();
+        if (window->hasDrawing())
             return;
         if (!files.isEmpty())
-            window.openFile(files.constFirst());
+            window->openFile(files.constFirst());
         else if (line.isSet(QStringLiteral("sample")) && !samples().empty())
-            window.openSample(samples().front().resource);
+            window->openSample(samples().front().resource);
     };
     if (picture) {
         begin();
-        return takeScreenshot(window, line);
+        return takeScreenshot(*window, line);
     }
-    QTimer::singleShot(0, &window, begin);
+    QTimer::singleShot(0, window.get(), begin);
     return QApplication::exec();
 }

@@ -64,8 +64,14 @@ public:
     /// Offers what windows that ended badly left behind.
     void offerRecovery();
     bool hasDrawing() const { return m_hasDrawing; }
+    /// Shows what another window shows, unsaved changes with it (as one undo step); that one gives its file up.
+    /// For a change of language: texts are made with the window.
+    void continueFrom(MainWindow& other);
     /// A new drawing as it starts: empty, with one case to write into.
     static document::Drawing emptyDrawing();
+
+Q_SIGNALS:
+    void languageChosen();  ///< in the settings already; whoever keeps the windows makes this one anew
 
 protected:
     void closeEvent(QCloseEvent* event) override;

@@ -20,6 +20,7 @@
 #include "panels/time_bar.h"
 #include "panels/trace_dialog.h"
 #include "shell/help_window.h"
+#include "shell/language.h"
 #include "shell/main_window.h"
 #include "shell/start_page.h"
 #include "tools/editing_canvas.h"
@@ -198,6 +199,17 @@ void MainWindow::buildMenus()
     QList<QAction*> unitChoices{
         choice(unitMenu, unitGroup, tr("US"), [this] { m_session.setUnits(UnitSystem::Us); }),
         choice(unitMenu, unitGroup, tr("Metric"), [this] { m_session.setUnits(UnitSystem::Metric); })};
+    QMenu* languageMenu = view->addMenu(tr("Lan&guage"));
+    auto* languageGroup = new QActionGroup(this);
+    for (const auto& language : languages()) {
+        QAction* action = languageMenu->addAction(language.name, this, [this, id = language.id] {
+            chooseLanguage(id);
+            Q_EMIT languageChosen();
+        });
+        action->setCheckable(true);
+        action->setChecked(language.id == chosenLanguage());
+        languageGroup->addAction(action);
+    }
     const auto check = [this, views, unitChoices] {
         views[int(m_session.view())]->setChecked(true);
         unitChoices[int(m_session.units())]->setChecked(true);

@@ -34,10 +34,8 @@ QString PipeTool::nameOf(const PortSpot& port) const
     const auto& drawing = m_view.session().drawing();
     if (const auto* part = drawing.find(port.end.part)) {
         const auto* place = document::kindOf(*part).port(port.end.port);
-        return CanvasView::tr("%1, %2").arg(
-            QString::fromStdString(part->tag),
-            place != nullptr ? QString::fromUtf8(place->title.data(), static_cast<qsizetype>(place->title.size()))
-                             : QString());
+        return CanvasView::tr("%1, %2").arg(QString::fromStdString(part->tag),
+                                            place != nullptr ? coreText(place->title) : QString());
     }
     const auto* pipe = drawing.find(port.pipe);
     return CanvasView::tr("loose end of %1").arg(pipe != nullptr ? QString::fromStdString(pipe->tag) : QString());

@@ -132,7 +132,7 @@ public:
             return tl::unexpected(UnitError{m_error});
         }
         if (m_at != m_text.size()) {
-            return tl::unexpected(UnitError{fmt::format("'{}' was not understood.", m_text.substr(m_at))});
+            return tl::unexpected(UnitError{fmt::format("Not understood: {}", m_text.substr(m_at))});
         }
         // A bare number means the unit that is shown.
         const double si = value.hasUnit ? value.number : (value.number - m_bare.offset) / m_bare.scale;

@@ -43,8 +43,8 @@ std::vector<Material> materials(const Values& values)
     const Tube& size = tube(values.text("tube"));
     const std::string ends = std::string(fittingsTitle(values));
     std::vector<Material> bought;
-    bought.push_back({std::string(size.title) + " tube, " + std::string(size.standard), values.number("length_m"), true,
-                      values.number("price_per_m")});
+    bought.push_back({"Tube, " + std::string(size.title) + ", " + std::string(size.standard), values.number("length_m"),
+                      true, values.number("price_per_m")});
     if (const double elbows = values.number("elbows"); elbows > 0) {
         bought.push_back(
             {"Elbow, " + std::string(size.title) + ", " + ends, elbows, false, values.number("fitting_price")});
@@ -54,8 +54,7 @@ std::vector<Material> materials(const Values& values)
             {"Coupling, " + std::string(size.title) + ", " + ends, couplings, false, values.number("fitting_price")});
     }
     if (const double insulation_m = values.number("insulation_m"); insulation_m > 0) {
-        bought.push_back(
-            {"Pipe insulation for " + std::string(size.title) + " tube", values.number("length_m"), true, 0});
+        bought.push_back({"Pipe insulation, " + std::string(size.title), values.number("length_m"), true, 0});
     }
     return bought;
 }

@@ -1,0 +1,310 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the window says in another language: nothing is missing, and the choice loses no work.
+#include <QAction>
+#include <QActionGroup>
+#include <QCoreApplication>
+#include <QFile>
+#include <QLabel>
+#include <QMenuBar>
+#include <QRegularExpression>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QTranslator>
+#include <QXmlStreamReader>
+#include <set>
+
+#include "look/kind_text.h"
+#include "panels/case_editor.h"
+#include "panels/say.h"
+#include "panels_support.h"
+#include "parts/part_kind.h"
+#include "session/message_text.h"
+#include "shell/help_window.h"
+#include "shell/language.h"
+#include "shell/main_window.h"
+#include "shell/pseudo_translator.h"
+#include "shell/start_page.h"
+#include "tools/editing_canvas.h"
+
+using namespace tapward;
+using namespace tapward::app;
+using namespace tapward::app::test;
+
+namespace {
+
+/// The Spanish file, which notes what it was asked for and does not have.
+class Noting final : public QTranslator {
+public:
+    Noting()
+    {
+        good = m_spanish.load(QStringLiteral(":/translations/tapward_es.qm"));
+        QCoreApplication::installTranslator(this);
+    }
+    ~Noting() override { QCoreApplication::removeTranslator(this); }
+    bool isEmpty() const override { return false; }
+    QString translate(const char* context, const char* source, const char* comment, int n) const override
+    {
+        const QString text = m_spanish.translate(context, source, comment, n);
+        if (text.isNull() && *source != '\0' && *context != 'Q')
+            missing.insert(QString::fromUtf8(context) + QStringLiteral(": ") + QString::fromUtf8(source));
+        return text;
+    }
+    bool has(std::string_view text) const { return !m_spanish.translate("core", std::string(text).c_str()).isNull(); }
+
+    bool good = false;
+    mutable std::set<QString> missing;
+
+private:
+    QTranslator m_spanish;
+};
+
+/// English again at the end of a test, whatever happened in it.
+struct BackToEnglish {
+    ~BackToEnglish()
+    {
+        QSettings().remove(QStringLiteral("language"));
+        speak(QStringLiteral("en"));
+    }
+};
+
+QString menuTitles(const MainWindow& window)
+{
+    QString all;
+    for (const QAction* action : window.menuBar()->actions())
+        all += action->text() + QLatin1Char(' ');
+    return all;
+}
+
+}  // namespace
+
+TEST_CASE("every fixed text of every kind of part has a Spanish entry", "[shell][language]")
+{
+    const Noting spanish;
+    REQUIRE(spanish.good);
+    const auto expect = [&](std::string_view text) {
+        if (text.empty())
+            return;
+        CAPTURE(std::string(text));
+        CHECK(spanish.has(text));
+    };
+    for (const auto* kind : parts::catalogue()) {
+        expect(kind->title);
+        expect(parts::title(kind->group));
+        expect(kind->caution);
+        expect(kind->searchWords);
+        for (const auto& port : kind->ports)
+            expect(port.title);
+        for (const auto& fault : kind->faults)
+            expect(fault.title);
+        for (const auto& field : kind->fields) {
+            expect(field.label);
+            expect(field.source);
+            expect(field.help);
+            for (const auto& choice : field.choices)
+                if (!choice.title.starts_with("AWG"))
+                    expect(choice.title);
+        }
+    }
+}
+
+TEST_CASE("texts the core joins from pieces are translated piece by piece, tags and standards kept",
+          "[shell][language]")
+{
+    const Noting spanish;
+    CHECK(coreText("Elbow, PEX 1/2 in, Brass insert (crimp, clamp)")
+          == QStringLiteral("Codo, PEX 1/2 in, Inserto de latón (engaste, abrazadera)"));
+    CHECK(coreText("Tube, PEX 1/2 in, ASTM F876") == QStringLiteral("Tubo, PEX 1/2 in, ASTM F876"));
+    CHECK(coreText("Copper wire, out and back, AWG 14") == QStringLiteral("Cable de cobre, ida y vuelta, AWG 14"));
+    CHECK(coreText("Sensor TE1") == QStringLiteral("Sensor TE1"));
+    CHECK(coreText("Hottest at the sensor, run 2") == QStringLiteral("Máxima en el sensor, ciclo 2"));
+    CHECK(coreText("measured; width: common practice, no published source")
+          == QStringLiteral("medido; anchura: práctica habitual, sin fuente publicada"));
+    CHECK(coreText("Not understood: 3 xy") == QStringLiteral("No se entendió: 3 xy"));
+    CHECK(messageText({"Set {0}", {std::string("Length")}}, UnitSystem::Us) == QStringLiteral("Fijar Longitud"));
+    CHECK(messageText({"{0} locked out: {1}.", {std::string("WH1"), std::string("ignition failed")}}, UnitSystem::Us)
+          == QStringLiteral("WH1 se bloqueó: falló el encendido."));
+}
+
+TEST_CASE("without a translation a joined text stays letter for letter", "[shell][language]")
+{
+    for (const char* text :
+         {"Elbow, PEX 1/2 in, Brass insert (crimp, clamp)", "Sensor TE1", "a: b; c, d", ", ", "x,", ""})
+        CHECK(coreText(text).toStdString() == text);
+}
+
+TEST_CASE("nothing the window, its predictions, its page and its help show on a sample lacks Spanish",
+          "[shell][language]")
+{
+    const Noting spanish;
+    REQUIRE(spanish.good);
+    for (const auto& sample : samples()) {
+        CAPTURE(sample.resource.toStdString());
+        MainWindow window;
+        window.resize(1400, 900);
+        window.show();
+        REQUIRE(window.openSample(sample.resource));
+        REQUIRE(waitForAnswer(window.session()));
+        const auto& drawing = window.session().drawing();
+        for (const auto& part : drawing.parts) {
+            window.session().select({part.id});
+            QCoreApplication::processEvents();
+        }
+        for (const auto& one : drawing.cases) {
+            window.session().setCaseName(QString::fromStdString(one.name));
+            QCoreApplication::processEvents();
+        }
+        for (const auto& one : window.session().prediction()->cases) {
+            for (const auto& event : one.events)
+                sayMessage(event.what, UnitSystem::Us);
+            for (const auto& scalar : one.scalars) {
+                say(scalar.label);
+                sayMessage(scalar.reason, UnitSystem::Us);
+            }
+        }
+        for (const auto& finding : window.session().findings()) {
+            for (const Message& text : {finding.what, finding.why, finding.remedy})
+                sayMessage(text, UnitSystem::Us);
+            say(finding.source);
+        }
+        QByteArray pdf;
+        CHECK_FALSE(exportBytes(window.session(), ExportKind::PagePdf, pdf));
+        CHECK(pdf.contains("/Lang (es)"));
+        CaseEditor cases(window.session());
+        cases.show();
+        HelpWindow help;
+        help.showFor(nullptr);
+        QCoreApplication::processEvents();
+    }
+    // What somebody wrote, tags and numbers are asked for too where they stand in a sentence: they stay.
+    std::set<QString> written;
+    for (const auto& sample : samples()) {
+        QFile file(sample.resource);
+        REQUIRE(file.open(QIODevice::ReadOnly));
+        const QString text = QString::fromUtf8(file.readAll());
+        for (const QString& key : spanish.missing)
+            if (key.startsWith(QLatin1String("core: "))
+                && text.contains(QLatin1Char('"') + key.mid(6) + QLatin1Char('"')))
+                written.insert(key);
+    }
+    for (const QString& key : spanish.missing) {
+        if (written.contains(key))
+            continue;
+        CAPTURE(key.toStdString());
+        CHECK(false);
+    }
+}
+
+TEST_CASE("choosing a language makes the window anew with the unsaved work in it", "[shell][language]")
+{
+    const BackToEnglish later;
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("coach.tapward"));
+    {
+        QFile::copy(samples().front().resource, path);
+        QFile(path).setPermissions(QFile::ReadOwner | QFile::WriteOwner);
+    }
+    MainWindow before;
+    before.show();
+    REQUIRE(before.openFile(path));
+    const auto id = before.session().drawing().parts.front().id;
+    document::Edit edit;
+    edit.title = {"Rename {0}", {before.session().drawing().parts.front().tag}};
+    auto part = before.session().drawing().parts.front();
+    part.tag = "ZZ9";
+    edit.steps = {document::ChangePart{part}};
+    REQUIRE_FALSE(before.session().perform(edit));
+    before.session().select({id});
+
+    QAction* spanish = nullptr;
+    for (auto* action : before.findChildren<QAction*>())
+        if (action->text() == QStringLiteral("Español"))
+            spanish = action;
+    REQUIRE(spanish);
+    int asked = 0;
+    QObject::connect(&before, &MainWindow::languageChosen, [&] { ++asked; });
+    spanish->trigger();
+    CHECK(asked == 1);
+    CHECK(chosenLanguage() == QStringLiteral("es"));
+
+    speak(languageFor(chosenLanguage()));
+    MainWindow after;
+    after.continueFrom(before);
+    CHECK(menuTitles(after).contains(QStringLiteral("&Archivo")));
+    CHECK(after.session().path() == path);
+    CHECK(after.session().isModified());
+    CHECK(after.session().drawing().find(id)->tag == "ZZ9");
+    CHECK(after.session().selection() == before.session().selection());
+    after.session().undoStack().undo();
+    CHECK_FALSE(after.session().isModified());
+    CHECK(after.session().drawing().find(id)->tag != "ZZ9");
+    after.session().undoStack().redo();
+
+    speak(QStringLiteral("en"));
+    MainWindow english;
+    english.continueFrom(after);
+    CHECK(menuTitles(english).contains(QStringLiteral("&File")));
+    CHECK(english.session().drawing().find(id)->tag == "ZZ9");
+}
+
+TEST_CASE("the desktop's language is taken where it is shipped, a chosen one always", "[shell][language]")
+{
+    const BackToEnglish later;
+    CHECK(languageFor(QStringLiteral("es")) == QStringLiteral("es"));
+    CHECK(languageFor(QStringLiteral("en")) == QStringLiteral("en"));
+    const QString system = languageFor({});
+    CHECK((system == QStringLiteral("en") || system == QStringLiteral("es")));
+    chooseLanguage(QStringLiteral("xx"));
+    CHECK(chosenLanguage().isEmpty());  // a language that is no longer shipped is no choice
+}
+
+TEST_CASE("the accelerators of one menu are all different in Spanish", "[shell][language]")
+{
+    const BackToEnglish later;
+    speak(QStringLiteral("es"));
+    MainWindow window;
+    const std::function<void(const QList<QAction*>&, const QString&)> walk = [&](const QList<QAction*>& actions,
+                                                                                 const QString& menu) {
+        std::map<QChar, int> letters;
+        static const QRegularExpression letter(QStringLiteral("&([^&])"));
+        for (const QAction* action : actions) {
+            if (const auto found = letter.match(action->text()); found.hasMatch())
+                ++letters[found.captured(1).at(0).toLower()];
+            if (action->menu())
+                walk(action->menu()->actions(), action->text());
+        }
+        for (const auto& [key, count] : letters) {
+            CAPTURE(menu.toStdString(), QString(key).toStdString());
+            CHECK(count == 1);
+        }
+    };
+    walk(window.menuBar()->actions(), QStringLiteral("(bar)"));
+}
+
+TEST_CASE("the stretched language keeps placeholders and markup of every text and is half as long again",
+          "[shell][language]")
+{
+    QFile file(QStringLiteral(TAPWARD_SOURCE_DIR "/resources/translations/tapward_es.ts"));
+    REQUIRE(file.open(QIODevice::ReadOnly));
+    static const QRegularExpression kept(QStringLiteral("\\{\\d+\\}|%L?\\d+|%n|<[^>]*>|\\*\\.\\w+"));
+    const auto marks = [](const QString& text) {
+        QStringList all;
+        for (auto found = kept.globalMatch(text); found.hasNext();)
+            all << found.next().captured();
+        return all;
+    };
+    QXmlStreamReader xml(&file);
+    int texts = 0;
+    while (!xml.atEnd()) {
+        if (xml.readNext() != QXmlStreamReader::StartElement || xml.name() != QLatin1String("source"))
+            continue;
+        const QString source = xml.readElementText();
+        const QString stretched = PseudoTranslator::stretched(source);
+        CAPTURE(source.toStdString(), stretched.toStdString());
+        CHECK(marks(stretched) == marks(source));
+        QString words = source;
+        words.remove(kept);
+        CHECK(stretched.size() >= source.size() + words.size() / 2);
+        ++texts;
+    }
+    CHECK(texts > 1000);
+}
