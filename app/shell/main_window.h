@@ -30,6 +30,7 @@ class EditingCanvas;
 class FindingsPanel;
 class HelpWindow;
 class OutlinePanel;
+class SafetyPanel;
 class StartPage;
 class TimeBar;
 class Tray;
@@ -47,6 +48,7 @@ public:
     AnswersPanel& answers() { return *m_answers; }
     FindingsPanel& findings() { return *m_findings; }
     DetailsPanel& details() { return *m_details; }
+    SafetyPanel& safety() { return *m_safety; }
     WarmUpChart& chart() { return *m_chart; }
     Autosave& autosave() { return *m_autosave; }
 
@@ -112,6 +114,7 @@ private:
     WarmUpChart* m_chart;
     FindingsPanel* m_findings;
     OutlinePanel* m_outline;
+    SafetyPanel* m_safety;
     QPointer<CaseEditor> m_caseEditor;
     HelpWindow* m_help = nullptr;
     QLabel *m_hint, *m_state;
