@@ -68,7 +68,9 @@ PlotContent picture(const study::LoopCurves& curves, UnitSystem units)
         }
         for (const auto& p : set.curve)
             line.points << point(p);
-        line.end = sayMeasure(set.battery_V, Quantity::Voltage, units);
+        // In parallel the shut-off heads are those of one pump: the same words twice.
+        if (set.arrangement != study::PumpArrangement::TwoInParallel)
+            line.end = sayMeasure(set.battery_V, Quantity::Voltage, units);
         content.lines.push_back(std::move(line));
         if (!set.working)
             continue;

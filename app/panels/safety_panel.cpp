@@ -15,6 +15,8 @@
 #include "panels/icons.h"
 #include "panels/loop_chart.h"
 #include "panels/safety_page.h"
+#include "panels/safety_protections.h"
+#include "panels/safety_worst.h"
 #include "panels/say.h"
 
 namespace tapward::app {
@@ -23,7 +25,8 @@ SafetyPanel::SafetyPanel(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_worker(session), m_run(new QPushButton(tr("Run Studies"))),
       m_cancel(new QPushButton(tr("Cancel"))), m_progress(new QProgressBar), m_doing(new QLabel),
       m_staleIcon(new QLabel), m_stale(new QLabel), m_empty(new QLabel), m_staleBar(new QWidget),
-      m_stack(new QStackedWidget), m_tabs(new QTabWidget), m_loop(new LoopChartPage(session, m_worker))
+      m_stack(new QStackedWidget), m_tabs(new QTabWidget), m_worst(new SafetyWorstPage(session, m_worker)),
+      m_protections(new SafetyProtectionsPage(session, m_worker)), m_loop(new LoopChartPage(session, m_worker))
 {
     setAccessibleName(tr("Safety"));
     m_run->setToolTip(tr("Ask the studies about the drawing as it stands"));
@@ -62,7 +65,10 @@ SafetyPanel::SafetyPanel(Session& session, QWidget* parent)
     all->addWidget(m_staleBar);
     all->addWidget(m_stack, 1);
 
+    addPage(m_worst, tr("Hottest Water"));
+    addPage(m_protections, tr("Protections"));
     addPage(m_loop, tr("Loop Curve"));
+    connect(m_protections, &SafetyProtectionsPage::studiesWanted, this, &SafetyPanel::runStudies);
 
     connect(m_run, &QPushButton::clicked, this, &SafetyPanel::runStudies);
     connect(m_cancel, &QPushButton::clicked, &m_worker, &StudyWorker::cancel);

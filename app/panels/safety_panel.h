@@ -15,6 +15,8 @@ class QTabWidget;
 namespace tapward::app {
 
 class LoopChartPage;
+class SafetyProtectionsPage;
+class SafetyWorstPage;
 class SafetyPage;
 
 /// Beside the drawing: what could hurt somebody, found by the studies of the drawing as it stands.
@@ -31,6 +33,8 @@ public:
     /// What stands above the tabs when the answers are of an older drawing; empty when they are current.
     QString staleText() const;
     LoopChartPage& loop() { return *m_loop; }
+    SafetyWorstPage& worst() { return *m_worst; }
+    SafetyProtectionsPage& protections() { return *m_protections; }
     QTabWidget& tabWidget() { return *m_tabs; }
 
     /// The script as a case of the drawing, chosen and shown at a moment: one undo step, or none when the
@@ -59,6 +63,8 @@ private:
         QString title;
     };
     std::vector<Place> m_pages;
+    SafetyWorstPage* m_worst;
+    SafetyProtectionsPage* m_protections;
     LoopChartPage* m_loop;
 };
 

@@ -38,8 +38,15 @@ const std::vector<StudyWorker::Study>& StudyWorker::studies()
     // Quick ones first, so that there is something to look at.
     static const std::vector<Study> all{
         {QT_TR_NOOP("Loop curve"),
-         [](const auto& drawing, const std::stop_token&, const Progress&) {
-             return Keep(into(&StudyAnswers::loop, drawing, study::loopCurves(*drawing)));
+         [](const Asked& asked, const std::stop_token&, const Progress&) {
+             return Keep(into(&StudyAnswers::loop, asked.drawing, study::loopCurves(*asked.drawing)));
+         }},
+        {QT_TR_NOOP("Repeated presses"),
+         [](const Asked& asked, const std::stop_token& stop, const Progress& progress) {
+             study::PressesOptions options = asked.questions.presses;
+             options.stop = stop;
+             options.progress = progress;
+             return Keep(into(&StudyAnswers::presses, asked.drawing, study::studyPresses(*asked.drawing, options)));
          }},
     };
     return all;
@@ -62,11 +69,11 @@ void StudyWorker::start()
     const int generation = ++m_generation;
     m_drawing = std::make_shared<const document::Drawing>(m_session.drawing());
     // The new thread waits for the old one to let go, so that nobody here has to.
-    m_thread = std::jthread(
-        [this, generation, drawing = m_drawing, before = std::move(m_thread)](const std::stop_token& stop) mutable {
-            before = {};
-            run(stop, generation, drawing);
-        });
+    m_thread = std::jthread([this, generation, asked = Asked{m_drawing, m_questions},
+                             before = std::move(m_thread)](const std::stop_token& stop) mutable {
+        before = {};
+        run(stop, generation, asked);
+    });
     Q_EMIT progressed();
 }
 
@@ -89,7 +96,7 @@ void StudyWorker::forgetOther()
         return;
     if (m_running && m_drawing && !sameForStudies(*m_drawing, m_session.drawing()))
         cancel();
-    if (isStale(m_answers.loop))
+    if (isStale(m_answers.loop) || isStale(m_answers.presses))
         m_answers = {};
     Q_EMIT answersChanged();
 }
@@ -105,8 +112,7 @@ void StudyWorker::tell(int generation, std::function<void()> news)
         Qt::QueuedConnection);
 }
 
-void StudyWorker::run(const std::stop_token& stop, int generation,
-                      const std::shared_ptr<const document::Drawing>& drawing)
+void StudyWorker::run(const std::stop_token& stop, int generation, const Asked& asked)
 {
     for (std::size_t i = 0; i < studies().size() && !stop.stop_requested(); ++i) {
         tell(generation, [this, i] {
@@ -123,7 +129,7 @@ void StudyWorker::run(const std::stop_token& stop, int generation,
                 Q_EMIT progressed();
             });
         };
-        Keep keep = studies()[i].work(drawing, stop, progress);
+        Keep keep = studies()[i].work(asked, stop, progress);
         if (stop.stop_requested())
             return;
         tell(generation, [this, keep = std::move(keep)] {

@@ -13,6 +13,7 @@
 #include "document/drawing.h"
 #include "session/session.h"
 #include "study/curves.h"
+#include "study/presses.h"
 
 namespace tapward::app {
 
@@ -28,6 +29,12 @@ using StudySlot = std::shared_ptr<const StudyAnswer<T>>;  ///< null: never finis
 /// The last finished answer of each study. They may be of different drawings when a run was cancelled.
 struct StudyAnswers {
     StudySlot<study::LoopCurves> loop;
+    StudySlot<study::PressesStudy> presses;
+};
+
+/// What the studies are asked with; their stop and progress are the worker's own.
+struct StudyQuestions {
+    study::PressesOptions presses;
 };
 
 /// Runs the long studies of the drawing as it stands, one after the other, off the UI thread.
@@ -45,6 +52,8 @@ public:
     double share() const { return m_share; }  ///< done of the study in hand, 0..1
     QString doing() const;                    ///< "2 of 3: Repeated presses"
     const StudyAnswers& answers() const { return m_answers; }
+    /// For the next start.
+    void setQuestions(StudyQuestions questions) { m_questions = std::move(questions); }
     /// Whether the drawing has changed in something the studies look at.
     template <class T>
     bool isStale(const StudySlot<T>& slot) const
@@ -62,17 +71,22 @@ Q_SIGNALS:
 private:
     using Keep = std::function<void(StudyAnswers&)>;  ///< puts an answer in its place
     using Progress = std::function<void(double)>;
+    struct Asked {
+        std::shared_ptr<const document::Drawing> drawing;
+        StudyQuestions questions;
+    };
     struct Study {
         const char* title;
-        Keep (*work)(const std::shared_ptr<const document::Drawing>&, const std::stop_token&, const Progress&);
+        Keep (*work)(const Asked&, const std::stop_token&, const Progress&);
     };
     static const std::vector<Study>& studies();
-    void run(const std::stop_token& stop, int generation, const std::shared_ptr<const document::Drawing>& drawing);
+    void run(const std::stop_token& stop, int generation, const Asked& asked);
     void forgetOther();
     void tell(int generation, std::function<void()> news);
 
     Session& m_session;
     StudyAnswers m_answers;
+    StudyQuestions m_questions;
     std::shared_ptr<const document::Drawing> m_drawing;  ///< of the newest run
     bool m_running = false;
     std::size_t m_at = 0;

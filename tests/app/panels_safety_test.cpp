@@ -9,9 +9,13 @@
 #include "panels/loop_chart.h"
 #include "panels/safety_panel.h"
 #include "panels/safety_plot.h"
+#include "panels/safety_protections.h"
 #include "panels/safety_table.h"
+#include "panels/safety_words.h"
+#include "panels/safety_worst.h"
 #include "panels/say.h"
 #include "panels_support.h"
+#include "review/scald.h"
 
 using namespace tapward;
 using namespace tapward::app;
@@ -182,4 +186,149 @@ TEST_CASE("every control of the safety pane has a name and is big enough to hit"
         }
     }
     CHECK(met >= 2);
+}
+
+namespace {
+
+/// One day and two presses: a study of seconds.
+study::PressesOptions smallStudy()
+{
+    study::PressesOptions options;
+    options.mostPresses = 2;
+    options.gaps_s = {0};
+    options.volts = {12.6, 12.6, "the test"};
+    options.supply_C = {15, 15, "the test"};
+    options.ambient_C = {15, 15, "the test"};
+    options.draws = false;
+    options.safeWait = false;
+    options.resolution.cell_m = 0.4;
+    return options;
+}
+
+bool waitForPresses(SafetyPanel& panel, const study::PressesOptions& options)
+{
+    StudyQuestions questions;
+    questions.presses = options;
+    panel.worker().setQuestions(std::move(questions));
+    panel.runStudies();
+    return QTest::qWaitFor([&] { return panel.worker().answers().presses != nullptr; }, 240000);
+}
+
+}  // namespace
+
+TEST_CASE("the hottest water is shown as the core found it, in its order, and a row opens its script in one undo step",
+          "[panels][safety]")
+{
+    Session session;
+    SafetyPanel panel(session);
+    REQUIRE_FALSE(session.open(samplePath()));
+    auto options = smallStudy();
+    options.protections = false;
+    REQUIRE(waitForPresses(panel, options));
+    panel.worker().cancel();
+    const auto study = study::studyPresses(session.drawing(), options);
+    REQUIRE(study.has_value());
+    REQUIRE(study->worst.size() >= 3);
+    auto& table = panel.worst().table();
+    REQUIRE(table.rowCount() == static_cast<int>(study->worst.size()));
+    for (int row = 0; row < table.rowCount(); ++row) {
+        const auto& heat = study->worst[static_cast<std::size_t>(row)];
+        CAPTURE(row);
+        CHECK(table.item(row, 1)->text().startsWith(sayTag(session.drawing(), heat.part)));
+        CHECK(table.item(row, 2)->text() == sayMeasure(heat.hottest_C, Quantity::Temperature, UnitSystem::Us));
+        if (study::isOutlet(heat.place))
+            CHECK((table.item(row, 0)->text() == QStringLiteral("Danger"))
+                  == (heat.hottest_C > review::kScaldGuidance_C));
+    }
+    CHECK(panel.tabs().front() == QStringLiteral("Hottest Water"));
+
+    const auto before = bytes(session);
+    const auto cases = session.drawing().cases.size();
+    table.chooseRow(0);
+    QTest::keyClick(&table, Qt::Key_Return);
+    REQUIRE(session.drawing().cases.size() == cases + 1);
+    CHECK(session.undoStack().count() == 1);
+    CHECK(session.caseName() == plain(study->worst[0].script.name));
+    CHECK(panel.staleText().isEmpty());  // a script opened from an answer leaves the answer current
+    REQUIRE(waitForAnswer(session));
+    CHECK(session.time() == std::min(study->worst[0].at_s, session.currentCase()->duration_s));
+    session.undoStack().undo();
+    CHECK(bytes(session) == before);
+}
+
+TEST_CASE("switching a protection changes the drawing in one undo step that goes back to the same bytes",
+          "[panels][safety]")
+{
+    Session session;
+    SafetyPanel panel(session);
+    panel.show();
+    REQUIRE_FALSE(session.open(samplePath()));
+    REQUIRE(waitForPresses(panel, smallStudy()));
+    panel.worker().cancel();
+    const auto before = bytes(session);
+    const auto study = *panel.worker().answers().presses->answer;
+    REQUIRE_FALSE(study.protections.empty());
+    auto& page = panel.protections();
+    panel.tabWidget().setCurrentWidget(&page);
+    int switched = 0;
+    for (std::size_t i = 0; i < study.protections.size(); ++i) {
+        CAPTURE(study::id(study.protections[i].protection));
+        CHECK((page.table().item(static_cast<int>(i), 1)->text() == QStringLiteral("On"))
+              == study.protections[i].counted);
+        page.table().chooseRow(static_cast<int>(i));
+        if (!page.switchButton().isEnabled())
+            continue;
+        ++switched;
+        QTest::mouseClick(&page.switchButton(), Qt::LeftButton);
+        panel.worker().cancel();  // it asks again by itself
+        CHECK(session.undoStack().index() == 1);
+        CHECK(bytes(session) != before);
+        CHECK_FALSE(panel.staleText().isEmpty());
+        CHECK_FALSE(page.switchButton().isEnabled());
+        session.undoStack().undo();
+        CHECK(bytes(session) == before);
+        CHECK(panel.staleText().isEmpty());
+    }
+    CHECK(switched >= 3);
+}
+
+TEST_CASE("cancel gives the window back at once and leaves the older answer", "[panels][safety]")
+{
+    Session session;
+    SafetyPanel panel(session);
+    panel.show();
+    REQUIRE_FALSE(session.open(samplePath()));
+    for (const int after_ms : {30, 400, 1100}) {
+        CAPTURE(after_ms);
+        panel.runStudies();
+        REQUIRE(panel.worker().isRunning());
+        QTest::qWait(after_ms);
+        if (!panel.worker().isRunning())
+            break;  // a machine so fast has nothing to cancel
+        auto* cancel = panel.findChild<QProgressBar*>();
+        REQUIRE(cancel->isVisible());
+        QElapsedTimer clock;
+        clock.start();
+        panel.worker().cancel();
+        QApplication::processEvents();
+        CHECK(clock.elapsed() < 200);
+        CHECK_FALSE(panel.worker().isRunning());
+        CHECK_FALSE(cancel->isVisible());
+    }
+    QTest::qWait(300);
+    CHECK(panel.worker().answers().presses == nullptr);  // nothing of what was dropped comes in later
+}
+
+TEST_CASE("a wait is said in whole steps that are never shorter than it is", "[panels][safety]")
+{
+    CHECK(sayWait(42.3) == QStringLiteral("43 s"));
+    CHECK(sayWait(60) == QStringLiteral("1 min"));
+    CHECK(sayWait(61) == QStringLiteral("1.5 min"));
+    CHECK(sayWait(3600) == QStringLiteral("1 h 0 min"));
+    CHECK(sayWait(3601) == QStringLiteral("1 h 0.5 min"));
+    // 140 °F: the lower of the published tables says under 5 s for adults (hospital table), 3 s in flowing
+    // water (Moritz & Henriques 1947). A child has less; no time is invented.
+    CHECK(sayBurnAdult(60) == QStringLiteral("about 3 s"));
+    CHECK(sayBurnChild(60) == QStringLiteral("less than 3 s"));
+    CHECK(sayBurnAdult(40) == QStringLiteral("below the published times"));
 }
