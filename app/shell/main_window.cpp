@@ -31,6 +31,7 @@
 #include "panels/floor_plan_box.h"
 #include "panels/icons.h"
 #include "panels/outline_panel.h"
+#include "panels/safety_panel.h"
 #include "panels/say.h"
 #include "panels/stock_dialog.h"
 #include "panels/survey_panel.h"
@@ -45,7 +46,7 @@
 namespace tapward::app {
 
 namespace {
-constexpr int kLookVersion = 2;
+constexpr int kLookVersion = 3;  // a pane more makes an older layout useless
 }
 
 MainWindow::MainWindow(QWidget* parent)
@@ -53,8 +54,9 @@ MainWindow::MainWindow(QWidget* parent)
       m_tray(new Tray), m_caseBar(new CaseBar(m_session)), m_timeBar(new TimeBar(m_session)),
       m_details(new DetailsPanel(m_session)), m_answers(new AnswersPanel(m_session)),
       m_chart(new WarmUpChart(m_session)), m_findings(new FindingsPanel(m_session)),
-      m_outline(new OutlinePanel(m_session)), m_survey(new SurveyPanel(m_session)), m_hint(new QLabel),
-      m_state(new QLabel), m_findingCount(new QPushButton), m_zoom(new QComboBox)
+      m_outline(new OutlinePanel(m_session)), m_survey(new SurveyPanel(m_session)),
+      m_safety(new SafetyPanel(m_session)), m_hint(new QLabel), m_state(new QLabel), m_findingCount(new QPushButton),
+      m_zoom(new QComboBox)
 {
     setObjectName(QStringLiteral("MainWindow"));
     setWindowIcon(QIcon(QStringLiteral(":/icons/tapward.svg")));
@@ -156,6 +158,7 @@ void MainWindow::buildPanes()
     addDock(Qt::RightDockWidgetArea, QStringLiteral("predictions"), tr("Predictions"), m_answers);
     addDock(Qt::RightDockWidgetArea, QStringLiteral("details"), tr("Details"), m_details);
     addDock(Qt::BottomDockWidgetArea, QStringLiteral("warm-up"), tr("Warm-Up"), m_chart);
+    addDock(Qt::BottomDockWidgetArea, QStringLiteral("safety"), tr("Safety"), m_safety);
     addDock(Qt::BottomDockWidgetArea, QStringLiteral("findings"), tr("Findings"), m_findings);
     addDock(Qt::BottomDockWidgetArea, QStringLiteral("survey"), tr("Survey"), m_survey);
     m_tray->setMinimumWidth(fontMetrics().averageCharWidth() * 24);
@@ -208,6 +211,7 @@ void MainWindow::arrange()
     splitDockWidget(dock("predictions"), dock("details"), Qt::Vertical);
     splitDockWidget(dock("warm-up"), dock("findings"), Qt::Horizontal);
     tabifyDockWidget(dock("warm-up"), dock("survey"));
+    tabifyDockWidget(dock("warm-up"), dock("safety"));
     dock("warm-up")->raise();
     const int letter = fontMetrics().averageCharWidth();
     resizeDocks({dock("tray"), dock("predictions")}, {letter * 34, letter * 60}, Qt::Horizontal);
@@ -296,6 +300,7 @@ void MainWindow::cyclePane(int direction)
     add(m_timeBar, &m_timeBar->slider());
     add(m_chart, &m_chart->view());
     add(m_survey, &m_survey->shownTable());
+    add(m_safety, nullptr);
     add(m_findings, nullptr);
     add(m_answers, m_answers);
     add(m_details, nullptr);

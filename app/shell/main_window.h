@@ -30,6 +30,7 @@ class EditingCanvas;
 class FindingsPanel;
 class HelpWindow;
 class OutlinePanel;
+class SafetyPanel;
 class ScaleTool;
 class StartPage;
 class StockDialog;
@@ -50,6 +51,7 @@ public:
     AnswersPanel& answers() { return *m_answers; }
     FindingsPanel& findings() { return *m_findings; }
     DetailsPanel& details() { return *m_details; }
+    SafetyPanel& safety() { return *m_safety; }
     WarmUpChart& chart() { return *m_chart; }
     SurveyPanel& survey() { return *m_survey; }
     Autosave& autosave() { return *m_autosave; }
@@ -125,6 +127,7 @@ private:
     FindingsPanel* m_findings;
     OutlinePanel* m_outline;
     SurveyPanel* m_survey;
+    SafetyPanel* m_safety;
     QPointer<CaseEditor> m_caseEditor;
     QPointer<StockDialog> m_stock;
     std::unique_ptr<ScaleTool> m_scaleTool;

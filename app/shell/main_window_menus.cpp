@@ -14,6 +14,7 @@
 #include "panels/findings_panel.h"
 #include "panels/icons.h"
 #include "panels/outline_panel.h"
+#include "panels/safety_panel.h"
 #include "panels/say.h"
 #include "panels/survey_panel.h"
 #include "panels/survey_table.h"
@@ -241,6 +242,20 @@ void MainWindow::buildMenus()
     result->addAction(needs(command(tr("&Next Finding"), QKeySequence(Qt::Key_F8), [this] { m_findings->step(1); })));
     result->addAction(needs(
         command(tr("&Previous Finding"), QKeySequence(Qt::SHIFT | Qt::Key_F8), [this] { m_findings->step(-1); })));
+    result->addSeparator();
+    const auto showSafety = [this] {
+        auto* dock = findChild<QDockWidget*>(QStringLiteral("safety"));
+        dock->show();
+        dock->raise();
+    };
+    result->addAction(needs(command(tr("&Safety"), {}, [this, showSafety] {
+        showSafety();
+        m_safety->focusFirst();
+    })));
+    result->addAction(needs(command(tr("&Run Safety Studies"), {}, [this, showSafety] {
+        showSafety();
+        m_safety->runStudies();
+    })));
     result->addSeparator();
     result->addAction(needs(command(tr("Pla&y or Pause"), {}, [this] { m_timeBar->togglePlay(); }, "play")));
     result->addAction(needs(command(tr("N&ext Event"), {}, [this] { m_timeBar->stepEvent(1); }, "step-forward")));

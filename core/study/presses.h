@@ -14,7 +14,7 @@ inline constexpr double kOutletLimit_C = 48.888888888888886;  ///< 120 °F, scal
 inline constexpr double kColdEntryLimit_C = 40.0;  ///< 104 °F entering the cold line (IECC C404, demand recirculation)
 
 /// What is not known beforehand about the day of use.
-struct Range {
+struct DayRange {
     double least;
     double most;
     std::string_view basis;
@@ -23,9 +23,9 @@ struct Range {
 struct PressesOptions {
     int mostPresses = 6;  ///< 1..12
     std::vector<double> gaps_s{0, 30, 120, 600};  ///< between a run's end and the next press; refined from there
-    Range volts{10.5, 14.4, "ignition boards' floor to charging voltage: common practice, no published source"};
-    Range supply_C{4.4, 29.4, "40 to 85 °F: common practice, no published source"};
-    Range ambient_C{4.4, 43.3, "40 to 110 °F in the bay: common practice, no published source"};
+    DayRange volts{10.5, 14.4, "ignition boards' floor to charging voltage: common practice, no published source"};
+    DayRange supply_C{4.4, 29.4, "40 to 85 °F: common practice, no published source"};
+    DayRange ambient_C{4.4, 43.3, "40 to 110 °F in the bay: common practice, no published source"};
     double outletLimit_C = kOutletLimit_C;
     double coldEntryLimit_C = kColdEntryLimit_C;
     double longestWait_s = 3600;  ///< waits beyond it count as none

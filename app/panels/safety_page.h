@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+
+#include "session/study_worker.h"
+
+namespace tapward::app {
+
+/// One study's answer in the safety pane. A page without an answer is not shown at all.
+class SafetyPage : public QWidget {
+    Q_OBJECT
+public:
+    SafetyPage(Session& session, const StudyWorker& worker) : m_session(session), m_worker(worker) {}
+
+    virtual bool hasAnswer() const = 0;
+    virtual bool isStale() const = 0;
+    virtual void refresh() = 0;  ///< answers, units, colours or letters have changed
+
+Q_SIGNALS:
+    /// The person wants to see this script run; `at_s` is the moment to look at.
+    void scriptWanted(const document::Case& script, double at_s);
+
+protected:
+    Session& m_session;
+    const StudyWorker& m_worker;
+};
+
+}  // namespace tapward::app

@@ -1,0 +1,203 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "panels/safety_panel.h"
+
+#include <algorithm>
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QTabBar>
+#include <QTabWidget>
+#include <QVBoxLayout>
+
+#include "panels/icons.h"
+#include "panels/loop_chart.h"
+#include "panels/safety_page.h"
+#include "panels/safety_protections.h"
+#include "panels/safety_worst.h"
+#include "panels/say.h"
+
+namespace tapward::app {
+
+SafetyPanel::SafetyPanel(Session& session, QWidget* parent)
+    : QWidget(parent), m_session(session), m_worker(session), m_run(new QPushButton(tr("Run Studies"))),
+      m_cancel(new QPushButton(tr("Cancel"))), m_progress(new QProgressBar), m_doing(new QLabel),
+      m_staleIcon(new QLabel), m_stale(new QLabel), m_empty(new QLabel), m_staleBar(new QWidget),
+      m_stack(new QStackedWidget), m_tabs(new QTabWidget), m_worst(new SafetyWorstPage(session, m_worker)),
+      m_protections(new SafetyProtectionsPage(session, m_worker)), m_loop(new LoopChartPage(session, m_worker))
+{
+    setAccessibleName(tr("Safety"));
+    m_run->setToolTip(tr("Ask the studies about the drawing as it stands"));
+    m_cancel->setToolTip(tr("Stop; answers that are finished stay"));
+    m_progress->setRange(0, 100);
+    m_progress->setAccessibleName(tr("Progress of the studies"));
+    m_progress->setMaximumWidth(fontMetrics().averageCharWidth() * 30);
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_run, m_cancel, m_progress})
+        widget->setMinimumHeight(24);
+    auto* bar = new QHBoxLayout;
+    bar->setContentsMargins(6, 4, 6, 0);
+    bar->addWidget(m_run);
+    bar->addWidget(m_cancel);
+    bar->addWidget(m_progress);
+    bar->addWidget(m_doing, 1);
+
+    auto* line = new QHBoxLayout(m_staleBar);
+    line->setContentsMargins(8, 0, 8, 0);
+    line->addWidget(m_staleIcon, 0, Qt::AlignTop);
+    line->addWidget(m_stale, 1);
+    m_stale->setWordWrap(true);
+    m_empty->setWordWrap(true);
+    m_empty->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    m_empty->setContentsMargins(10, 8, 10, 8);
+    m_empty->setText(tr("The studies look for the hottest water and the weakest points that this drawing allows. They "
+                        "take from seconds to minutes; you can go on drawing meanwhile."));
+    m_tabs->setAccessibleName(tr("Studies"));
+    m_tabs->setDocumentMode(true);
+    m_tabs->setUsesScrollButtons(true);
+    m_stack->addWidget(m_empty);
+    m_stack->addWidget(m_tabs);
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(0, 0, 0, 0);
+    all->setSpacing(3);
+    all->addLayout(bar);
+    all->addWidget(m_staleBar);
+    all->addWidget(m_stack, 1);
+
+    addPage(m_worst, tr("Hottest Water"));
+    addPage(m_protections, tr("Protections"));
+    addPage(m_loop, tr("Loop Curve"));
+    connect(m_protections, &SafetyProtectionsPage::studiesWanted, this, &SafetyPanel::runStudies);
+
+    connect(m_run, &QPushButton::clicked, this, &SafetyPanel::runStudies);
+    connect(m_cancel, &QPushButton::clicked, &m_worker, &StudyWorker::cancel);
+    connect(&m_worker, &StudyWorker::progressed, this, &SafetyPanel::refreshProgress);
+    connect(&m_worker, &StudyWorker::answersChanged, this, &SafetyPanel::refresh);
+    connect(&session, &Session::viewChanged, this, &SafetyPanel::refresh);
+    connect(m_tabs, &QTabWidget::currentChanged, this, &SafetyPanel::refreshStale);
+    refreshProgress();
+    refresh();
+}
+
+void SafetyPanel::addPage(SafetyPage* page, const QString& title)
+{
+    page->setAccessibleName(title);
+    page->hide();
+    m_pages.push_back({page, title});
+    connect(page, &SafetyPage::scriptWanted, this, &SafetyPanel::openScript);
+}
+
+void SafetyPanel::focusFirst()
+{
+    QWidget* target = m_worker.isRunning() ? m_cancel : m_run;
+    if (m_stack->currentIndex() == 1)
+        target = m_tabs->tabBar();
+    target->setFocus(Qt::ShortcutFocusReason);
+}
+
+QStringList SafetyPanel::tabs() const
+{
+    QStringList titles;
+    for (int i = 0; i < m_tabs->count(); ++i)
+        titles << m_tabs->tabText(i);
+    return titles;
+}
+
+QString SafetyPanel::staleText() const { return m_staleBar->isHidden() ? QString() : m_stale->text(); }
+
+void SafetyPanel::refresh()
+{
+    // Tabs come in their own order, whichever study is finished first.
+    int at = 0;
+    for (const auto& [page, title] : m_pages) {
+        const int there = m_tabs->indexOf(page);
+        if (!page->hasAnswer()) {
+            if (there >= 0) {
+                m_tabs->removeTab(there);
+                page->setParent(this);
+                page->hide();
+            }
+            continue;
+        }
+        if (there < 0)
+            m_tabs->insertTab(at, page, title);
+        page->refresh();
+        m_tabs->setTabIcon(at, page->isStale() ? look::severityIcon(review::Severity::Caution) : QIcon());
+        m_tabs->setTabToolTip(at, page->isStale() ? tr("%1: out of date").arg(title) : title);
+        ++at;
+    }
+    m_stack->setCurrentIndex(at > 0 ? 1 : 0);
+    refreshStale();
+}
+
+void SafetyPanel::refreshStale()
+{
+    const auto* page = qobject_cast<SafetyPage*>(m_tabs->currentWidget());
+    const bool stale = page && m_stack->currentIndex() == 1 && page->isStale();
+    m_staleBar->setVisible(stale);
+    m_stale->setText(tr("Out of date: the drawing has changed since. Run the studies again."));
+    const int side = fontMetrics().height();
+    m_staleIcon->setPixmap(look::severityIcon(review::Severity::Caution).pixmap(side, side));
+}
+
+void SafetyPanel::refreshProgress()
+{
+    const bool running = m_worker.isRunning();
+    const bool hadFocus = m_run->hasFocus() || m_cancel->hasFocus();
+    m_run->setVisible(!running);
+    m_cancel->setVisible(running);
+    m_progress->setVisible(running);
+    m_progress->setValue(static_cast<int>(m_worker.share() * 100));
+    m_doing->setText(m_worker.doing());
+    if (hadFocus)
+        (running ? m_cancel : m_run)->setFocus(Qt::OtherFocusReason);
+}
+
+void SafetyPanel::openScript(const document::Case& script, double at_s)
+{
+    auto cases = m_session.drawing().cases;
+    const auto known = std::ranges::find_if(cases, [&](document::Case one) {
+        one.name = script.name;
+        return one == script;
+    });
+    std::string name = script.name;
+    if (known != cases.end()) {
+        name = known->name;
+    } else {
+        for (int n = 2; m_session.drawing().findCase(name) != nullptr; ++n)
+            name = script.name + " (" + std::to_string(n) + ")";
+        cases.push_back(script);
+        cases.back().name = name;
+        const auto refused = m_session.perform(
+            document::Edit{Message("Open \"{0}\" as a case", {name}), {document::SetCases{std::move(cases)}}});
+        if (refused) {
+            m_doing->setText(sayProblem(*refused, m_session.units()));
+            return;
+        }
+    }
+    m_session.setCaseName(plain(name));
+    m_session.setShowsMoment(true);
+    // The slider can go there only when the case has been predicted.
+    auto* once = new QObject(this);
+    const auto go = [this, once, name = plain(name), at_s] {
+        if (m_session.isStale() || m_session.isWorking())
+            return;
+        if (m_session.caseName() == name)
+            m_session.setTime(at_s);
+        once->deleteLater();
+        once->disconnect();
+        m_session.disconnect(once);
+    };
+    connect(&m_session, &Session::predictionChanged, once, go);
+    go();
+}
+
+void SafetyPanel::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange)
+        refresh();
+}
+
+}  // namespace tapward::app

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+#include <vector>
+
+#include "session/study_worker.h"
+
+class QLabel;
+class QProgressBar;
+class QPushButton;
+class QStackedWidget;
+class QTabWidget;
+
+namespace tapward::app {
+
+class LoopChartPage;
+class SafetyProtectionsPage;
+class SafetyWorstPage;
+class SafetyPage;
+
+/// Beside the drawing: what could hurt somebody, found by the studies of the drawing as it stands.
+class SafetyPanel final : public QWidget {
+    Q_OBJECT
+public:
+    explicit SafetyPanel(Session& session, QWidget* parent = nullptr);
+
+    StudyWorker& worker() { return m_worker; }
+    void runStudies() { m_worker.start(); }
+    void focusFirst();  ///< the keyboard goes to the answers, or to the button that asks for them
+    /// Titles of the tabs there are, in order.
+    QStringList tabs() const;
+    /// What stands above the tabs when the answers are of an older drawing; empty when they are current.
+    QString staleText() const;
+    LoopChartPage& loop() { return *m_loop; }
+    SafetyWorstPage& worst() { return *m_worst; }
+    SafetyProtectionsPage& protections() { return *m_protections; }
+    QTabWidget& tabWidget() { return *m_tabs; }
+
+    /// The script as a case of the drawing, chosen and shown at a moment: one undo step, or none when the
+    /// drawing has that very case already. Its Problem is shown in the pane.
+    void openScript(const document::Case& script, double at_s);
+
+protected:
+    void changeEvent(QEvent* event) override;
+
+private:
+    void addPage(SafetyPage* page, const QString& title);
+    void refresh();
+    void refreshProgress();
+    void refreshStale();
+
+    Session& m_session;
+    StudyWorker m_worker;
+    QPushButton *m_run, *m_cancel;
+    QProgressBar* m_progress;
+    QLabel *m_doing, *m_staleIcon, *m_stale, *m_empty;
+    QWidget* m_staleBar;
+    QStackedWidget* m_stack;
+    QTabWidget* m_tabs;
+    struct Place {
+        SafetyPage* page;
+        QString title;
+    };
+    std::vector<Place> m_pages;
+    SafetyWorstPage* m_worst;
+    SafetyProtectionsPage* m_protections;
+    LoopChartPage* m_loop;
+};
+
+}  // namespace tapward::app

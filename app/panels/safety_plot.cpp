@@ -1,0 +1,311 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "panels/safety_plot.h"
+
+#include <algorithm>
+#include <cmath>
+#include <QHBoxLayout>
+#include <QPainter>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include "look/theme.h"
+#include "panels/chart_data.h"
+#include "panels/choice_button.h"
+#include "panels/safety_table.h"
+#include "panels/say.h"
+
+namespace tapward::app {
+
+namespace {
+
+constexpr double kKeySample = 26;  // px at 1x: long enough to show the dashes
+
+void paintMark(QPainter& painter, QPointF at, PlotContent::Shape shape, bool hollow, const QColor& colour,
+               const QColor& ground, double size)
+{
+    painter.setPen(QPen(colour, 1.8));
+    painter.setBrush(hollow ? ground : colour);
+    switch (shape) {
+    case PlotContent::Shape::Circle:
+        painter.drawEllipse(at, size / 2, size / 2);
+        break;
+    case PlotContent::Shape::Square:
+        painter.drawRect(QRectF(at.x() - size / 2, at.y() - size / 2, size, size));
+        break;
+    case PlotContent::Shape::Triangle:
+        painter.drawPolygon(QPolygonF{{at.x(), at.y() - size * 0.6},
+                                      {at.x() + size * 0.58, at.y() + size * 0.45},
+                                      {at.x() - size * 0.58, at.y() + size * 0.45}});
+        break;
+    }
+    painter.setBrush(Qt::NoBrush);
+}
+
+/// A text with the chart's ground behind it, so that it is read over any line.
+void paintText(QPainter& painter, QRectF box, const QRectF& inside, const QString& text, const QColor& ground)
+{
+    box.moveLeft(std::clamp(box.left(), inside.left(), std::max(inside.left(), inside.right() - box.width())));
+    box.moveTop(std::clamp(box.top(), inside.top(), std::max(inside.top(), inside.bottom() - box.height())));
+    QColor behind = ground;
+    behind.setAlphaF(0.82F);
+    painter.fillRect(box, behind);
+    painter.drawText(box, Qt::AlignCenter, text);
+}
+
+}  // namespace
+
+SafetyPlot::SafetyPlot(const QString& accessibleName, QWidget* parent) : QWidget(parent)
+{
+    setAccessibleName(accessibleName);
+    setFocusPolicy(Qt::StrongFocus);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+}
+
+void SafetyPlot::show(PlotContent content)
+{
+    m_content = std::move(content);
+    setAccessibleDescription(m_content.description);
+    setToolTip(m_content.description);
+    update();
+}
+
+QRectF SafetyPlot::plotArea() const
+{
+    const QFontMetricsF metrics(font());
+    double numbers = metrics.horizontalAdvance(QStringLiteral("0000.0"));
+    for (const QString& name : m_content.rowNames)
+        numbers = std::max(numbers, metrics.horizontalAdvance(name) + 6);
+    numbers = std::min(numbers, width() * 0.45);
+    return QRectF(rect()).adjusted(metrics.height() * 1.3 + numbers, metrics.height() * 0.6, -metrics.height() * 0.8,
+                                   -metrics.height() * 2.6);
+}
+
+QPointF SafetyPlot::place(QPointF shown, const QRectF& area) const
+{
+    const double width = std::max(m_content.toX - m_content.fromX, 1e-12);
+    const double height = std::max(m_content.toY - m_content.fromY, 1e-12);
+    return {area.left() + (shown.x() - m_content.fromX) / width * area.width(),
+            area.bottom() - (shown.y() - m_content.fromY) / height * area.height()};
+}
+
+void SafetyPlot::paintAxes(QPainter& painter, const QRectF& area) const
+{
+    const QFontMetricsF metrics(font());
+    const QColor text = palette().color(QPalette::WindowText);
+    const QPen grid(Theme::of(palette()).grid, 1);
+    const auto number = [](double value, double step) {
+        const int decimals = std::clamp(static_cast<int>(std::ceil(-std::log10(step) - 1e-9)), 0, 4);
+        return QString::number(std::abs(value) < step / 1e3 ? 0 : value, 'f', decimals);
+    };
+    const double stepX =
+        niceStep(m_content.toX - m_content.fromX,
+                 std::clamp(static_cast<int>(area.width() / (metrics.averageCharWidth() * 11)), 2, 10));
+    for (double x = std::ceil(m_content.fromX / stepX - 1e-9) * stepX; x <= m_content.toX + stepX * 1e-6; x += stepX) {
+        const double at = place({x, 0}, area).x();
+        painter.setPen(grid);
+        painter.drawLine(QPointF(at, area.top()), QPointF(at, area.bottom()));
+        painter.setPen(text);
+        painter.drawText(QRectF(at - 60, area.bottom() + 3, 120, metrics.height()), Qt::AlignCenter, number(x, stepX));
+    }
+    for (std::size_t i = 0; i < m_content.rowNames.size(); ++i) {
+        const double at = place({0, static_cast<double>(i) + 0.5}, area).y();
+        painter.setPen(text);
+        const QRectF box(metrics.height() * 1.3, at - metrics.height() / 2, area.left() - metrics.height() * 1.3 - 6,
+                         metrics.height());
+        painter.drawText(box, Qt::AlignRight | Qt::AlignVCenter,
+                         metrics.elidedText(m_content.rowNames[i], Qt::ElideRight, box.width()));
+    }
+    const double stepY = niceStep(m_content.toY - m_content.fromY,
+                                  std::clamp(static_cast<int>(area.height() / (metrics.height() * 2.2)), 2, 8));
+    for (double y = !m_content.rowNames.empty() ? m_content.toY + stepY
+                                                : std::ceil(m_content.fromY / stepY - 1e-9) * stepY;
+         y <= m_content.toY + stepY * 1e-6; y += stepY) {
+        const double at = place({0, y}, area).y();
+        painter.setPen(grid);
+        painter.drawLine(QPointF(area.left(), at), QPointF(area.right(), at));
+        painter.setPen(text);
+        painter.drawText(QRectF(area.left() - 106, at - metrics.height() / 2, 100, metrics.height()),
+                         Qt::AlignRight | Qt::AlignVCenter, number(y, stepY));
+    }
+    painter.setPen(QPen(palette().color(QPalette::Mid), 1));
+    painter.drawRect(area);
+    painter.setPen(text);
+    painter.drawText(QRectF(area.left(), area.bottom() + metrics.height() * 1.2, area.width(), metrics.height() * 1.2),
+                     Qt::AlignCenter, quantityHead(m_content.bottomName, m_content.bottom, m_content.units));
+    painter.save();
+    painter.translate(metrics.height() * 0.75, area.center().y());
+    painter.rotate(-90);
+    painter.drawText(
+        QRectF(-area.height() / 2 - 40, -metrics.height() * 0.6, area.height() + 80, metrics.height() * 1.2),
+        Qt::AlignCenter, quantityHead(m_content.leftName, m_content.left, m_content.units));
+    painter.restore();
+}
+
+void SafetyPlot::paintLevels(QPainter& painter, const QRectF& area) const
+{
+    const Theme theme = Theme::of(palette());
+    const QFontMetricsF metrics(font());
+    int upright = 0;
+    for (const auto& level : m_content.levels) {
+        const QColor colour = level.danger ? theme.danger : palette().color(QPalette::WindowText);
+        painter.setPen(QPen(colour, 1.4, level.danger ? Qt::DashLine : Qt::DotLine));
+        const QSizeF size(metrics.horizontalAdvance(level.text) + 6, metrics.height());
+        if (level.upright) {
+            const double at = place({level.at, 0}, area).x();
+            if (at < area.left() - 0.5 || at > area.right() + 0.5)
+                continue;
+            painter.drawLine(QPointF(at, area.top()), QPointF(at, area.bottom()));
+            // One under the other: lines close together would write over each other.
+            paintText(painter, QRectF(QPointF(at + 3, area.bottom() - (1.15 * ++upright) * size.height()), size), area,
+                      level.text, palette().color(QPalette::Base));
+        } else {
+            const double at = place({0, level.at}, area).y();
+            if (at < area.top() - 0.5 || at > area.bottom() + 0.5)
+                continue;
+            painter.drawLine(QPointF(area.left(), at), QPointF(area.right(), at));
+            paintText(painter, QRectF(QPointF(area.right() - size.width() - 4, at - size.height()), size), area,
+                      level.text, palette().color(QPalette::Base));
+        }
+    }
+}
+
+void SafetyPlot::paintKey(QPainter& painter, const QRectF& area) const
+{
+    const QFontMetricsF metrics(font());
+    double widest = 0;
+    int rows = 0;
+    for (const auto& line : m_content.lines)
+        if (!line.name.isEmpty())
+            widest = std::max(widest, metrics.horizontalAdvance(line.name)), ++rows;
+    for (const auto& region : m_content.areas)
+        if (!region.name.isEmpty())
+            widest = std::max(widest, metrics.horizontalAdvance(region.name)), ++rows;
+    if (rows == 0)
+        return;
+    const double row = metrics.height() * 1.15;
+    QRectF box(0, 0, widest + kKeySample + 18, rows * row + 6);
+    box.moveTopRight(area.topRight() + QPointF(-6, 6));
+    QColor ground = palette().color(QPalette::Base);
+    ground.setAlphaF(0.88F);
+    painter.fillRect(box, ground);
+    painter.setPen(QPen(palette().color(QPalette::Mid), 1));
+    painter.drawRect(box);
+    double y = box.top() + 3;
+    const auto write = [&](const QString& name) {
+        painter.setPen(palette().color(QPalette::WindowText));
+        painter.drawText(QRectF(box.left() + kKeySample + 12, y, widest + 4, row), Qt::AlignVCenter, name);
+        y += row;
+    };
+    for (const auto& region : m_content.areas)
+        if (!region.name.isEmpty()) {
+            const QRectF sample(box.left() + 6, y + row * 0.15, kKeySample, row * 0.7);
+            const QColor colour = chartPen(region.style, palette(), m_content.stale).color();
+            painter.fillRect(sample, QBrush(colour, region.hatch));
+            painter.setPen(QPen(colour, 1));
+            painter.drawRect(sample);
+            write(region.name);
+        }
+    for (const auto& line : m_content.lines)
+        if (!line.name.isEmpty()) {
+            QPen pen = chartPen(line.style, palette(), m_content.stale);
+            pen.setWidthF(line.heavy ? 3 : 1.8);
+            painter.setPen(pen);
+            painter.drawLine(QPointF(box.left() + 6, y + row / 2), QPointF(box.left() + 6 + kKeySample, y + row / 2));
+            write(line.name);
+        }
+}
+
+void SafetyPlot::paintEvent(QPaintEvent*)
+{
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const QColor ground = palette().color(QPalette::Base);
+    painter.fillRect(rect(), ground);
+    const QRectF area = plotArea();
+    if (area.width() < 40 || area.height() < 40)
+        return;
+    painter.save();
+    painter.setClipRect(area);
+    for (const auto& region : m_content.areas) {
+        QPolygonF outline;
+        for (const QPointF& point : region.outline)
+            outline << place(point, area);
+        const QColor colour = chartPen(region.style, palette(), m_content.stale).color();
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(QBrush(colour, region.hatch));
+        painter.drawPolygon(outline);
+    }
+    painter.setBrush(Qt::NoBrush);
+    painter.restore();
+    paintAxes(painter, area);
+    paintLevels(painter, area);
+    const QFontMetricsF metrics(font());
+    for (const auto& line : m_content.lines) {
+        QPolygonF points;
+        for (const QPointF& point : line.points)
+            points << place(point, area);
+        painter.save();
+        painter.setClipRect(area);
+        QPen pen = chartPen(line.style, palette(), m_content.stale);
+        pen.setWidthF(line.heavy ? 3 : 1.8);
+        painter.setPen(pen);
+        painter.drawPolyline(points);
+        painter.restore();
+        if (line.end.isEmpty() || points.isEmpty())
+            continue;
+        const QPointF at = line.nameAtStart ? points.front() : points.back();
+        painter.setPen(palette().color(QPalette::WindowText));
+        paintText(painter,
+                  QRectF(at.x() + 4, at.y() - metrics.height() / 2, metrics.horizontalAdvance(line.end) + 4,
+                         metrics.height()),
+                  area, line.end, ground);
+    }
+    for (const auto& mark : m_content.marks) {
+        const QPointF at = place(mark.at, area);
+        if (!area.adjusted(-1, -1, 1, 1).contains(at))
+            continue;
+        paintMark(painter, at, mark.shape, mark.hollow, chartPen(mark.style, palette(), m_content.stale).color(),
+                  ground, metrics.height() * 0.6);
+        if (mark.text.isEmpty())
+            continue;
+        painter.setPen(palette().color(QPalette::WindowText));
+        paintText(painter,
+                  QRectF(at.x() + metrics.height() * 0.5, at.y() - metrics.height() * 1.1,
+                         metrics.horizontalAdvance(mark.text) + 4, metrics.height()),
+                  area, mark.text, ground);
+    }
+    paintKey(painter, area);
+    if (hasFocus()) {
+        painter.setPen(QPen(palette().color(QPalette::Highlight), 2));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(QRectF(rect()).adjusted(1, 1, -1, -1));
+    }
+}
+
+ChartAndTable::ChartAndTable(const QString& name, QWidget* beside, QWidget* parent)
+    : QWidget(parent), m_plot(new SafetyPlot(name)), m_table(new SafetyTable(tr("%1, as a table").arg(name))),
+      m_stack(new QStackedWidget), m_asTable(new ChoiceButton)
+{
+    m_asTable->setText(tr("Table"));
+    m_asTable->setCheckable(true);
+    m_asTable->setAccessibleName(tr("%1 as a table").arg(name));
+    m_asTable->setToolTip(tr("Show the same figures as a table"));
+    m_asTable->setMinimumHeight(24);
+    m_stack->addWidget(m_plot);
+    m_stack->addWidget(m_table);
+    auto* bar = new QHBoxLayout;
+    bar->setContentsMargins(6, 2, 6, 0);
+    if (beside)
+        bar->addWidget(beside, 1);
+    else
+        bar->addStretch(1);
+    bar->addWidget(m_asTable, 0, Qt::AlignTop);
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(0, 0, 0, 0);
+    all->setSpacing(2);
+    all->addLayout(bar);
+    all->addWidget(m_stack, 1);
+    connect(m_asTable, &QToolButton::toggled, this, [this](bool on) { m_stack->setCurrentIndex(on ? 1 : 0); });
+}
+
+}  // namespace tapward::app

@@ -1,0 +1,192 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "panels/safety_table.h"
+
+#include <algorithm>
+#include <cmath>
+#include <QAction>
+#include <QApplication>
+#include <QClipboard>
+#include <QHeaderView>
+#include <QKeyEvent>
+
+#include "panels/icons.h"
+#include "panels/say.h"
+
+namespace tapward::app {
+
+namespace {
+
+constexpr int kRow = Qt::UserRole, kOrder = Qt::UserRole + 1;
+
+class OrderedItem final : public QTableWidgetItem {
+public:
+    bool operator<(const QTableWidgetItem& other) const override
+    {
+        const QVariant mine = data(kOrder), others = other.data(kOrder);
+        if (mine.isValid() && others.isValid())
+            return mine.toDouble() < others.toDouble();
+        if (mine.isValid() != others.isValid())
+            return others.isValid();  // nothing known stays below everything known
+        return text().localeAwareCompare(other.text()) < 0;
+    }
+};
+
+}  // namespace
+
+SafetyCell SafetyCell::measure(std::optional<double> si, Quantity quantity, UnitSystem units)
+{
+    SafetyCell cell;
+    cell.number = true;
+    if (si && std::isfinite(*si)) {
+        cell.text = sayMeasure(*si, quantity, units);
+        cell.order = *si;
+    } else {
+        cell.text = QStringLiteral("\u2013");
+    }
+    return cell;
+}
+
+SafetyCell SafetyCell::severity(review::Severity severity)
+{
+    SafetyCell cell(look::severityWord(severity));
+    cell.weight = severity;
+    cell.order = -static_cast<int>(severity);
+    return cell;
+}
+
+SafetyTable::SafetyTable(const QString& accessibleName, QWidget* parent) : QTableWidget(parent)
+{
+    setAccessibleName(accessibleName);
+    setEditTriggers(QAbstractItemView::NoEditTriggers);
+    setSelectionBehavior(QAbstractItemView::SelectRows);
+    setSelectionMode(QAbstractItemView::SingleSelection);
+    setAlternatingRowColors(true);
+    setWordWrap(true);
+    setTabKeyNavigation(false);
+    setFrameShape(QFrame::NoFrame);
+    setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+    setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    verticalHeader()->hide();
+    horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    horizontalHeader()->setHighlightSections(false);
+    auto* copyRows = new QAction(tr("Copy Table"), this);
+    copyRows->setShortcut(QKeySequence::Copy);
+    copyRows->setShortcutContext(Qt::WidgetShortcut);
+    addAction(copyRows);
+    setContextMenuPolicy(Qt::ActionsContextMenu);
+    connect(copyRows, &QAction::triggered, this, &SafetyTable::copy);
+    connect(this, &QTableWidget::cellClicked, this, [this] { Q_EMIT rowOpened(chosenRow()); });
+    connect(horizontalHeader(), &QHeaderView::sectionResized, this, [this] { fitRows(); });
+}
+
+void SafetyTable::fill(const QStringList& heads, const std::vector<std::vector<SafetyCell>>& rows)
+{
+    const int chosen = chosenRow();
+    const bool same = m_filled && columnCount() == heads.size();
+    const int sortedBy = same && isSortingEnabled() ? horizontalHeader()->sortIndicatorSection() : -1;
+    const auto order = horizontalHeader()->sortIndicatorOrder();
+    setSortingEnabled(false);
+    clearContents();
+    setColumnCount(static_cast<int>(heads.size()));
+    setHorizontalHeaderLabels(heads);
+    setRowCount(static_cast<int>(rows.size()));
+    for (int row = 0; row < rowCount(); ++row)
+        for (int column = 0; column < columnCount(); ++column) {
+            auto* item = new OrderedItem;
+            const auto& cells = rows[static_cast<std::size_t>(row)];
+            if (static_cast<std::size_t>(column) < cells.size()) {
+                const SafetyCell& cell = cells[static_cast<std::size_t>(column)];
+                item->setText(cell.text);
+                item->setData(kOrder, cell.order);
+                item->setToolTip(cell.text);
+                if (cell.weight)
+                    item->setIcon(look::severityIcon(*cell.weight));
+                item->setTextAlignment((cell.number ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+            }
+            item->setData(kRow, row);
+            setItem(row, column, item);
+        }
+    horizontalHeader()->setSortIndicator(sortedBy, order);  // -1: the order given
+    setSortingEnabled(true);
+    if (!same) {
+        const int widest = fontMetrics().averageCharWidth() * 34;
+        horizontalHeader()->setStretchLastSection(true);
+        resizeColumnsToContents();
+        for (int column = 0; column < columnCount(); ++column)
+            setColumnWidth(column, std::min(columnWidth(column), widest));
+    }
+    m_filled = true;
+    fitRows();
+    if (chosen >= 0)
+        chooseRow(chosen);
+}
+
+void SafetyTable::fitRows()
+{
+    const int least = std::max(24, fontMetrics().height() + 8);
+    verticalHeader()->setMinimumSectionSize(least);
+    resizeRowsToContents();
+}
+
+int SafetyTable::chosenRow() const
+{
+    const auto rows = selectionModel() ? selectionModel()->selectedRows() : QModelIndexList();
+    return rows.isEmpty() ? -1 : rows.constFirst().data(kRow).toInt();
+}
+
+void SafetyTable::chooseRow(int row)
+{
+    for (int i = 0; i < rowCount(); ++i)
+        if (item(i, 0) && item(i, 0)->data(kRow).toInt() == row) {
+            setCurrentCell(i, 0);
+            selectRow(i);
+            return;
+        }
+}
+
+void SafetyTable::hideRows(const std::vector<bool>& hidden)
+{
+    for (int i = 0; i < rowCount(); ++i) {
+        const auto row = static_cast<std::size_t>(item(i, 0)->data(kRow).toInt());
+        setRowHidden(i, row < hidden.size() && hidden[row]);
+    }
+}
+
+QString SafetyTable::asText(bool onlySelected) const
+{
+    QStringList lines, cells;
+    for (int column = 0; column < columnCount(); ++column)
+        cells << horizontalHeaderItem(column)->text();
+    lines << cells.join(QLatin1Char('\t'));
+    for (int row = 0; row < rowCount(); ++row) {
+        if (isRowHidden(row) || (onlySelected && !item(row, 0)->isSelected()))
+            continue;
+        cells.clear();
+        for (int column = 0; column < columnCount(); ++column)
+            cells << item(row, column)->text();
+        lines << cells.join(QLatin1Char('\t'));
+    }
+    return lines.join(QLatin1Char('\n'));
+}
+
+void SafetyTable::copy() { QApplication::clipboard()->setText(asText()); }
+
+void SafetyTable::keyPressEvent(QKeyEvent* event)
+{
+    if ((event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) && chosenRow() >= 0) {
+        Q_EMIT rowOpened(chosenRow());
+        return;
+    }
+    QTableWidget::keyPressEvent(event);
+}
+
+void SafetyTable::changeEvent(QEvent* event)
+{
+    QTableWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange) {
+        m_filled = false;  // the columns are measured anew at the next filling
+        fitRows();
+    }
+}
+
+}  // namespace tapward::app

@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "session/study_worker.h"
+
+#include <algorithm>
+#include <atomic>
+#include <QMetaObject>
+#include <utility>
+
+namespace tapward::app {
+
+namespace {
+
+template <class T>
+std::function<void(StudyAnswers&)> into(StudySlot<T> StudyAnswers::* place,
+                                        const std::shared_ptr<const document::Drawing>& drawing, Result<T> answer)
+{
+    auto slot = std::make_shared<const StudyAnswer<T>>(StudyAnswer<T>{drawing, std::move(answer)});
+    return [place, slot = std::move(slot)](StudyAnswers& answers) { answers.*place = slot; };
+}
+
+/// Only what water and electricity know of: no places on the canvas.
+document::Part bare(document::Part part)
+{
+    part.at = {};
+    part.turn = 0;
+    part.flipped = false;
+    part.label.reset();
+    part.bends.clear();
+    for (auto& end : part.ends)
+        end.loose = {};
+    return part;
+}
+
+}  // namespace
+
+const std::vector<StudyWorker::Study>& StudyWorker::studies()
+{
+    // Quick ones first, so that there is something to look at.
+    static const std::vector<Study> all{
+        {QT_TR_NOOP("Loop curve"),
+         [](const Asked& asked, const std::stop_token&, const Progress&) {
+             return Keep(into(&StudyAnswers::loop, asked.drawing, study::loopCurves(*asked.drawing)));
+         }},
+        {QT_TR_NOOP("Repeated presses"),
+         [](const Asked& asked, const std::stop_token& stop, const Progress& progress) {
+             study::PressesOptions options = asked.questions.presses;
+             options.stop = stop;
+             options.progress = progress;
+             return Keep(into(&StudyAnswers::presses, asked.drawing, study::studyPresses(*asked.drawing, options)));
+         }},
+    };
+    return all;
+}
+
+StudyWorker::StudyWorker(Session& session, QObject* parent) : QObject(parent), m_session(session)
+{
+    connect(&session, &Session::changed, this, &StudyWorker::answersChanged);
+    connect(&session, &Session::fileChanged, this, &StudyWorker::forgetOther);
+}
+
+StudyWorker::~StudyWorker() { m_thread.request_stop(); }
+
+void StudyWorker::start()
+{
+    m_thread.request_stop();
+    m_running = true;
+    m_at = 0;
+    m_share = 0;
+    const int generation = ++m_generation;
+    m_drawing = std::make_shared<const document::Drawing>(m_session.drawing());
+    // The new thread waits for the old one to let go, so that nobody here has to.
+    m_thread = std::jthread([this, generation, asked = Asked{m_drawing, m_questions},
+                             before = std::move(m_thread)](const std::stop_token& stop) mutable {
+        before = {};
+        run(stop, generation, asked);
+    });
+    Q_EMIT progressed();
+}
+
+void StudyWorker::cancel()
+{
+    if (!m_running)
+        return;
+    m_thread.request_stop();
+    ++m_generation;
+    m_running = false;
+    Q_EMIT progressed();
+    Q_EMIT answersChanged();
+}
+
+void StudyWorker::forgetOther()
+{
+    // Without a single undo step the drawing is the one that was opened: an answer about another drawing is
+    // then about another file.
+    if (m_session.undoStack().count() > 0)
+        return;
+    if (m_running && m_drawing && !sameForStudies(*m_drawing, m_session.drawing()))
+        cancel();
+    if (isStale(m_answers.loop) || isStale(m_answers.presses))
+        m_answers = {};
+    Q_EMIT answersChanged();
+}
+
+void StudyWorker::tell(int generation, std::function<void()> news)
+{
+    QMetaObject::invokeMethod(
+        this,
+        [this, generation, news = std::move(news)] {
+            if (generation == m_generation)
+                news();
+        },
+        Qt::QueuedConnection);
+}
+
+void StudyWorker::run(const std::stop_token& stop, int generation, const Asked& asked)
+{
+    for (std::size_t i = 0; i < studies().size() && !stop.stop_requested(); ++i) {
+        tell(generation, [this, i] {
+            m_at = i;
+            m_share = 0;
+            Q_EMIT progressed();
+        });
+        const auto progress = [this, generation, last = std::make_shared<std::atomic<int>>(-1)](double share) {
+            const int percent = std::clamp(static_cast<int>(share * 100), 0, 100);
+            if (last->exchange(percent) == percent)
+                return;
+            tell(generation, [this, share] {
+                m_share = std::max(m_share, share);
+                Q_EMIT progressed();
+            });
+        };
+        Keep keep = studies()[i].work(asked, stop, progress);
+        if (stop.stop_requested())
+            return;
+        tell(generation, [this, keep = std::move(keep)] {
+            keep(m_answers);
+            Q_EMIT answersChanged();
+        });
+    }
+    tell(generation, [this] {
+        m_running = false;
+        Q_EMIT progressed();
+        Q_EMIT answersChanged();
+    });
+}
+
+QString StudyWorker::doing() const
+{
+    if (!m_running)
+        return {};
+    return tr("%1 of %2: %3").arg(m_at + 1).arg(studies().size()).arg(tr(studies()[m_at].title));
+}
+
+bool StudyWorker::sameForStudies(const document::Drawing& studied, const document::Drawing& now)
+{
+    const auto samePart = [](const document::Part& a, const document::Part& b) { return bare(a) == bare(b); };
+    return studied.job.altitude_m == now.job.altitude_m && studied.cases.size() <= now.cases.size()
+           && std::equal(studied.cases.begin(), studied.cases.end(), now.cases.begin())
+           && std::equal(studied.parts.begin(), studied.parts.end(), now.parts.begin(), now.parts.end(), samePart);
+}
+
+}  // namespace tapward::app

@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <functional>
+#include <memory>
+#include <QObject>
+#include <QString>
+#include <stop_token>
+#include <thread>
+#include <vector>
+
+#include "base/result.h"
+#include "document/drawing.h"
+#include "session/session.h"
+#include "study/curves.h"
+#include "study/presses.h"
+
+namespace tapward::app {
+
+/// A study's answer, or why there is none, with the drawing it was asked about.
+template <class T>
+struct StudyAnswer {
+    std::shared_ptr<const document::Drawing> drawing;
+    Result<T> answer;
+};
+template <class T>
+using StudySlot = std::shared_ptr<const StudyAnswer<T>>;  ///< null: never finished
+
+/// The last finished answer of each study. They may be of different drawings when a run was cancelled.
+struct StudyAnswers {
+    StudySlot<study::LoopCurves> loop;
+    StudySlot<study::PressesStudy> presses;
+};
+
+/// What the studies are asked with; their stop and progress are the worker's own.
+struct StudyQuestions {
+    study::PressesOptions presses;
+};
+
+/// Runs the long studies of the drawing as it stands, one after the other, off the UI thread.
+class StudyWorker final : public QObject {
+    Q_OBJECT
+public:
+    explicit StudyWorker(Session& session, QObject* parent = nullptr);
+    ~StudyWorker() override;
+
+    /// Starts all studies anew; a run in hand is dropped. Answers come one by one.
+    void start();
+    /// Drops the run in hand at once: what is finished stays, the rest keeps its older answer.
+    void cancel();
+    bool isRunning() const { return m_running; }
+    double share() const { return m_share; }  ///< done of the study in hand, 0..1
+    QString doing() const;                    ///< "2 of 3: Repeated presses"
+    const StudyAnswers& answers() const { return m_answers; }
+    /// For the next start.
+    void setQuestions(StudyQuestions questions) { m_questions = std::move(questions); }
+    /// Whether the drawing has changed in something the studies look at.
+    template <class T>
+    bool isStale(const StudySlot<T>& slot) const
+    {
+        return slot && !sameForStudies(*slot->drawing, m_session.drawing());
+    }
+    /// Places, labels and the title block do not matter, nor do cases added behind those there were: the
+    /// scripts that are opened from a study's answer must not make that answer old.
+    static bool sameForStudies(const document::Drawing& studied, const document::Drawing& now);
+
+Q_SIGNALS:
+    void progressed();
+    void answersChanged();  ///< one more is there, or what is there became stale, or is current again
+
+private:
+    using Keep = std::function<void(StudyAnswers&)>;  ///< puts an answer in its place
+    using Progress = std::function<void(double)>;
+    struct Asked {
+        std::shared_ptr<const document::Drawing> drawing;
+        StudyQuestions questions;
+    };
+    struct Study {
+        const char* title;
+        Keep (*work)(const Asked&, const std::stop_token&, const Progress&);
+    };
+    static const std::vector<Study>& studies();
+    void run(const std::stop_token& stop, int generation, const Asked& asked);
+    void forgetOther();
+    void tell(int generation, std::function<void()> news);
+
+    Session& m_session;
+    StudyAnswers m_answers;
+    StudyQuestions m_questions;
+    std::shared_ptr<const document::Drawing> m_drawing;  ///< of the newest run
+    bool m_running = false;
+    std::size_t m_at = 0;
+    double m_share = 0;
+    int m_generation = 0;  ///< of the newest run; news of older ones is dropped
+    std::jthread m_thread;
+};
+
+}  // namespace tapward::app

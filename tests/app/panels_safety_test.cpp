@@ -1,0 +1,334 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The safety pane: it shows what the core's studies answer, and never an old answer as a new one.
+#include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QTabWidget>
+#include <QToolButton>
+
+#include "panels/loop_chart.h"
+#include "panels/safety_panel.h"
+#include "panels/safety_plot.h"
+#include "panels/safety_protections.h"
+#include "panels/safety_table.h"
+#include "panels/safety_words.h"
+#include "panels/safety_worst.h"
+#include "panels/say.h"
+#include "panels_support.h"
+#include "review/scald.h"
+
+using namespace tapward;
+using namespace tapward::app;
+using namespace tapward::app::test;
+
+namespace {
+
+bool waitForLoop(SafetyPanel& panel)
+{
+    panel.runStudies();
+    return QTest::qWaitFor([&] { return panel.worker().answers().loop != nullptr; }, 60000);
+}
+
+void setActivation(Session& session, double flow_m3s)
+{
+    session.perform(document::Edit{Message("test"),
+                                   {document::SetField{idOf(session, "WH1"), "activation_flow_m3s",
+                                                       parts::Entry{flow_m3s, parts::Basis::DataSheet}}}});
+}
+
+}  // namespace
+
+TEST_CASE("a study that has not run has no tab", "[panels][safety]")
+{
+    Session session;
+    SafetyPanel panel(session);
+    REQUIRE_FALSE(session.open(samplePath()));
+    CHECK(panel.tabs().isEmpty());
+    CHECK(panel.staleText().isEmpty());
+}
+
+TEST_CASE("the loop curve's table holds every pump set the core worked out, in its order", "[panels][safety]")
+{
+    Session session;
+    SafetyPanel panel(session);
+    REQUIRE_FALSE(session.open(samplePath()));
+    REQUIRE(waitForLoop(panel));
+    panel.worker().cancel();
+    const auto curves = study::loopCurves(session.drawing());
+    REQUIRE(curves.has_value());
+    REQUIRE_FALSE(curves->sets.empty());
+    auto& table = panel.loop().chart().table();
+    REQUIRE(table.rowCount() == static_cast<int>(curves->sets.size()));
+    std::size_t marks = 0;
+    for (std::size_t i = 0; i < curves->sets.size(); ++i) {
+        const auto& set = curves->sets[i];
+        const int row = static_cast<int>(i);
+        CHECK(table.item(row, 1)->text() == sayMeasure(set.battery_V, Quantity::Voltage, UnitSystem::Us));
+        REQUIRE(set.working.has_value());
+        CHECK(table.item(row, 4)->text() == sayMeasure(set.working->flow_m3s, Quantity::Flow, UnitSystem::Us));
+        CHECK(table.item(row, 7)->text() == (set.lights ? QStringLiteral("Lights") : QStringLiteral("Does not light")));
+        const auto& mark = panel.loop().chart().plot().content().marks.at(marks++);
+        CHECK(mark.hollow == !set.lights);
+        CHECK(mark.at.x() == toDisplay({set.working->flow_m3s, Quantity::Flow}, UnitSystem::Us));
+    }
+    session.setUnits(UnitSystem::Metric);
+    CHECK(table.item(0, 4)->text()
+          == sayMeasure(curves->sets[0].working->flow_m3s, Quantity::Flow, UnitSystem::Metric));
+}
+
+TEST_CASE("answers are marked out of date by an edit of the coach, not by moving a symbol, and are current again "
+          "when the edit is undone",
+          "[panels][safety]")
+{
+    Session session;
+    SafetyPanel panel(session);
+    panel.show();
+    REQUIRE_FALSE(session.open(samplePath()));
+    REQUIRE(waitForLoop(panel));
+    panel.worker().cancel();
+    CHECK(panel.staleText().isEmpty());
+    session.perform(document::moveParts(session.drawing(), {idOf(session, "WH1")}, 1, 0));
+    CHECK(panel.staleText().isEmpty());
+    setActivation(session, 6e-5);
+    CHECK(panel.staleText().contains(QStringLiteral("Out of date")));
+    CHECK(panel.loop().chart().plot().content().stale);
+    session.undoStack().undo();
+    CHECK(panel.staleText().isEmpty());
+    CHECK_FALSE(panel.loop().chart().plot().content().stale);
+}
+
+TEST_CASE("another file takes the answers of the first one away", "[panels][safety]")
+{
+    Session session;
+    SafetyPanel panel(session);
+    REQUIRE_FALSE(session.open(samplePath()));
+    REQUIRE(waitForLoop(panel));
+    panel.worker().cancel();
+    REQUIRE_FALSE(panel.tabs().isEmpty());
+    session.startNew({});
+    CHECK(panel.tabs().isEmpty());
+}
+
+TEST_CASE("a script opens as a case of the drawing in one undo step, and not twice", "[panels][safety]")
+{
+    Session session;
+    SafetyPanel panel(session);
+    REQUIRE_FALSE(session.open(samplePath()));
+    const auto before = bytes(session);
+    const auto count = session.drawing().cases.size();
+    document::Case script = session.drawing().cases.front();
+    script.duration_s += 7;
+    panel.openScript(script, 5);
+    REQUIRE(session.drawing().cases.size() == count + 1);
+    CHECK(session.undoStack().count() == 1);
+    CHECK(session.caseName() == plain(script.name) + QStringLiteral(" (2)"));
+    REQUIRE(waitForAnswer(session));
+    CHECK(session.time() == 5);
+    CHECK(session.showsMoment());
+    script.name = "by another name";
+    panel.openScript(script, 6);
+    CHECK(session.undoStack().count() == 1);
+    CHECK(session.time() == 6);
+    session.undoStack().undo();
+    CHECK(bytes(session) == before);
+}
+
+TEST_CASE("the safety table sorts by value, tells which row was given, and copies what is seen", "[panels][safety]")
+{
+    SafetyTable table(QStringLiteral("Test"));
+    const auto us = UnitSystem::Us;
+    table.fill({QStringLiteral("Name"), QStringLiteral("Hottest"), QStringLiteral("How bad")},
+               {{QStringLiteral("b"), SafetyCell::measure(9, Quantity::Voltage, us),
+                 SafetyCell::severity(review::Severity::Note)},
+                {QStringLiteral("a"), SafetyCell::measure(10, Quantity::Voltage, us),
+                 SafetyCell::severity(review::Severity::Danger)},
+                {QStringLiteral("c"), SafetyCell::measure({}, Quantity::Voltage, us),
+                 SafetyCell::severity(review::Severity::Caution)}});
+    CHECK(table.item(0, 0)->text() == QStringLiteral("b"));
+    table.sortItems(1, Qt::DescendingOrder);  // as numbers: 10 above 9, nothing known last
+    CHECK(table.item(0, 0)->text() == QStringLiteral("a"));
+    CHECK(table.item(2, 0)->text() == QStringLiteral("c"));
+    table.sortItems(2, Qt::AscendingOrder);
+    CHECK(table.item(0, 2)->text() == QStringLiteral("Danger"));
+    table.chooseRow(0);
+    CHECK(table.item(table.currentRow(), 0)->text() == QStringLiteral("b"));
+    table.hideRows({false, true, false});
+    CHECK_FALSE(table.asText().contains(QStringLiteral("10")));
+    CHECK(table.asText().split(QLatin1Char('\n')).size() == 3);
+    int opened = -1;
+    QObject::connect(&table, &SafetyTable::rowOpened, [&](int row) { opened = row; });
+    QTest::keyClick(&table, Qt::Key_Return);
+    CHECK(opened == 0);
+}
+
+TEST_CASE("every control of the safety pane has a name and is big enough to hit", "[panels][safety]")
+{
+    Session session;
+    SafetyPanel panel(session);
+    REQUIRE_FALSE(session.open(samplePath()));
+    REQUIRE(waitForLoop(panel));
+    panel.worker().cancel();
+    panel.resize(900, 400);
+    panel.show();
+    int met = 0;
+    for (int tab = 0; tab < panel.tabs().size(); ++tab) {
+        panel.tabWidget().setCurrentIndex(tab);
+        QApplication::processEvents();
+        for (auto* widget : panel.findChildren<QWidget*>()) {
+            // Scroll buttons of the tab bar, header views and corners belong to Qt's own widgets.
+            if (!widget->isVisible() || !(widget->focusPolicy() & Qt::TabFocus) || widget->inherits("QTabBar")
+                || widget->inherits("QHeaderView") || widget->inherits("QTableCornerButton"))
+                continue;
+            ++met;
+            CAPTURE(widget->metaObject()->className(), panel.tabs().at(tab));
+            CHECK_FALSE(spokenName(widget).isEmpty());
+            CHECK(widget->height() >= 24);
+        }
+    }
+    CHECK(met >= 2);
+}
+
+namespace {
+
+/// One day and two presses: a study of seconds.
+study::PressesOptions smallStudy()
+{
+    study::PressesOptions options;
+    options.mostPresses = 2;
+    options.gaps_s = {0};
+    options.volts = {12.6, 12.6, "the test"};
+    options.supply_C = {15, 15, "the test"};
+    options.ambient_C = {15, 15, "the test"};
+    options.draws = false;
+    options.safeWait = false;
+    options.resolution.cell_m = 0.4;
+    return options;
+}
+
+bool waitForPresses(SafetyPanel& panel, const study::PressesOptions& options)
+{
+    StudyQuestions questions;
+    questions.presses = options;
+    panel.worker().setQuestions(std::move(questions));
+    panel.runStudies();
+    return QTest::qWaitFor([&] { return panel.worker().answers().presses != nullptr; }, 240000);
+}
+
+}  // namespace
+
+TEST_CASE("the hottest water is shown as the core found it, in its order, and a row opens its script in one undo step",
+          "[panels][safety]")
+{
+    Session session;
+    SafetyPanel panel(session);
+    REQUIRE_FALSE(session.open(samplePath()));
+    auto options = smallStudy();
+    options.protections = false;
+    REQUIRE(waitForPresses(panel, options));
+    panel.worker().cancel();
+    const auto study = study::studyPresses(session.drawing(), options);
+    REQUIRE(study.has_value());
+    REQUIRE(study->worst.size() >= 3);
+    auto& table = panel.worst().table();
+    REQUIRE(table.rowCount() == static_cast<int>(study->worst.size()));
+    for (int row = 0; row < table.rowCount(); ++row) {
+        const auto& heat = study->worst[static_cast<std::size_t>(row)];
+        CAPTURE(row);
+        CHECK(table.item(row, 1)->text().startsWith(sayTag(session.drawing(), heat.part)));
+        CHECK(table.item(row, 2)->text() == sayMeasure(heat.hottest_C, Quantity::Temperature, UnitSystem::Us));
+        if (study::isOutlet(heat.place))
+            CHECK((table.item(row, 0)->text() == QStringLiteral("Danger"))
+                  == (heat.hottest_C > review::kScaldGuidance_C));
+    }
+    CHECK(panel.tabs().front() == QStringLiteral("Hottest Water"));
+
+    const auto before = bytes(session);
+    const auto cases = session.drawing().cases.size();
+    table.chooseRow(0);
+    QTest::keyClick(&table, Qt::Key_Return);
+    REQUIRE(session.drawing().cases.size() == cases + 1);
+    CHECK(session.undoStack().count() == 1);
+    CHECK(session.caseName() == plain(study->worst[0].script.name));
+    CHECK(panel.staleText().isEmpty());  // a script opened from an answer leaves the answer current
+    REQUIRE(waitForAnswer(session));
+    CHECK(session.time() == std::min(study->worst[0].at_s, session.currentCase()->duration_s));
+    session.undoStack().undo();
+    CHECK(bytes(session) == before);
+}
+
+TEST_CASE("switching a protection changes the drawing in one undo step that goes back to the same bytes",
+          "[panels][safety]")
+{
+    Session session;
+    SafetyPanel panel(session);
+    panel.show();
+    REQUIRE_FALSE(session.open(samplePath()));
+    REQUIRE(waitForPresses(panel, smallStudy()));
+    panel.worker().cancel();
+    const auto before = bytes(session);
+    const auto study = *panel.worker().answers().presses->answer;
+    REQUIRE_FALSE(study.protections.empty());
+    auto& page = panel.protections();
+    panel.tabWidget().setCurrentWidget(&page);
+    int switched = 0;
+    for (std::size_t i = 0; i < study.protections.size(); ++i) {
+        CAPTURE(study::id(study.protections[i].protection));
+        CHECK((page.table().item(static_cast<int>(i), 1)->text() == QStringLiteral("On"))
+              == study.protections[i].counted);
+        page.table().chooseRow(static_cast<int>(i));
+        if (!page.switchButton().isEnabled())
+            continue;
+        ++switched;
+        QTest::mouseClick(&page.switchButton(), Qt::LeftButton);
+        panel.worker().cancel();  // it asks again by itself
+        CHECK(session.undoStack().index() == 1);
+        CHECK(bytes(session) != before);
+        CHECK_FALSE(panel.staleText().isEmpty());
+        CHECK_FALSE(page.switchButton().isEnabled());
+        session.undoStack().undo();
+        CHECK(bytes(session) == before);
+        CHECK(panel.staleText().isEmpty());
+    }
+    CHECK(switched >= 3);
+}
+
+TEST_CASE("cancel gives the window back at once and leaves the older answer", "[panels][safety]")
+{
+    Session session;
+    SafetyPanel panel(session);
+    panel.show();
+    REQUIRE_FALSE(session.open(samplePath()));
+    for (const int after_ms : {30, 400, 1100}) {
+        CAPTURE(after_ms);
+        panel.runStudies();
+        REQUIRE(panel.worker().isRunning());
+        QTest::qWait(after_ms);
+        if (!panel.worker().isRunning())
+            break;  // a machine so fast has nothing to cancel
+        auto* cancel = panel.findChild<QProgressBar*>();
+        REQUIRE(cancel->isVisible());
+        QElapsedTimer clock;
+        clock.start();
+        panel.worker().cancel();
+        QApplication::processEvents();
+        CHECK(clock.elapsed() < 200);
+        CHECK_FALSE(panel.worker().isRunning());
+        CHECK_FALSE(cancel->isVisible());
+    }
+    QTest::qWait(300);
+    CHECK(panel.worker().answers().presses == nullptr);  // nothing of what was dropped comes in later
+}
+
+TEST_CASE("a wait is said in whole steps that are never shorter than it is", "[panels][safety]")
+{
+    CHECK(sayWait(42.3) == QStringLiteral("43 s"));
+    CHECK(sayWait(60) == QStringLiteral("1 min"));
+    CHECK(sayWait(61) == QStringLiteral("1.5 min"));
+    CHECK(sayWait(3600) == QStringLiteral("1 h 0 min"));
+    CHECK(sayWait(3601) == QStringLiteral("1 h 0.5 min"));
+    // 140 °F: the lower of the published tables says under 5 s for adults (hospital table), 3 s in flowing
+    // water (Moritz & Henriques 1947). A child has less; no time is invented.
+    CHECK(sayBurnAdult(60) == QStringLiteral("about 3 s"));
+    CHECK(sayBurnChild(60) == QStringLiteral("less than 3 s"));
+    CHECK(sayBurnAdult(40) == QStringLiteral("below the published times"));
+}
