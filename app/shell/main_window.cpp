@@ -34,6 +34,7 @@
 #include "panels/time_bar.h"
 #include "panels/warm_up_chart.h"
 #include "shell/start_page.h"
+#include "tools/assembly_hand.h"
 #include "tools/editing_canvas.h"
 #include "tray/tray.h"
 
@@ -45,11 +46,11 @@ constexpr int kLookVersion = 1;
 
 MainWindow::MainWindow(QWidget* parent)
     : QMainWindow(parent), m_stack(new QStackedWidget), m_start(new StartPage), m_canvas(new EditingCanvas(m_session)),
-      m_tray(new Tray), m_caseBar(new CaseBar(m_session)), m_timeBar(new TimeBar(m_session)),
-      m_details(new DetailsPanel(m_session)), m_answers(new AnswersPanel(m_session)),
-      m_chart(new WarmUpChart(m_session)), m_findings(new FindingsPanel(m_session)),
-      m_outline(new OutlinePanel(m_session)), m_hint(new QLabel), m_state(new QLabel), m_findingCount(new QPushButton),
-      m_zoom(new QComboBox)
+      m_tray(new Tray), m_hand(new AssemblyHand(*m_canvas, [this] { m_canvas->cancelTool(); })),
+      m_caseBar(new CaseBar(m_session)), m_timeBar(new TimeBar(m_session)), m_details(new DetailsPanel(m_session)),
+      m_answers(new AnswersPanel(m_session)), m_chart(new WarmUpChart(m_session)),
+      m_findings(new FindingsPanel(m_session)), m_outline(new OutlinePanel(m_session)), m_hint(new QLabel),
+      m_state(new QLabel), m_findingCount(new QPushButton), m_zoom(new QComboBox)
 {
     setObjectName(QStringLiteral("MainWindow"));
     setWindowIcon(QIcon(QStringLiteral(":/icons/tapward.svg")));
@@ -80,6 +81,7 @@ MainWindow::MainWindow(QWidget* parent)
     connect(m_canvas, &CanvasView::zoomChanged, this,
             [this](double zoom) { m_zoom->setEditText(tr("%1 %").arg(std::lround(zoom * 100))); });
     connect(m_tray, &Tray::kindPicked, m_canvas, &EditingCanvas::startPlacing);
+    buildAssemblies();
     connect(m_start, &StartPage::newRequested, this, &MainWindow::newDrawing);
     connect(m_start, &StartPage::openRequested, this, &MainWindow::openDialog);
     connect(m_start, &StartPage::sampleRequested, this, &MainWindow::openSample);

@@ -23,6 +23,7 @@ class QToolBar;
 namespace tapward::app {
 
 class AnswersPanel;
+class AssemblyHand;
 class CaseBar;
 class CaseEditor;
 class DetailsPanel;
@@ -86,6 +87,10 @@ private:
     QAction* command(const QString& text, const QKeySequence& key, std::function<void()> run,
                      const char* icon = nullptr);
     void fillRecentMenu();
+    // main_window_assemblies.cpp
+    void buildAssemblies();
+    void addAssemblyMenus(QMenu* menu);
+    void keepAssembly();
     // main_window_files.cpp
     void complain(const QString& title, const Problem& problem);
     bool restore(const Leftover& leftover);
@@ -105,6 +110,7 @@ private:
     StartPage* m_start;
     EditingCanvas* m_canvas;
     Tray* m_tray;
+    AssemblyHand* m_hand;
     CaseBar* m_caseBar;
     TimeBar* m_timeBar;
     DetailsPanel* m_details;
