@@ -5,6 +5,8 @@ namespace tapward::app {
 
 /// A kind's id, dragged from the tray.
 inline constexpr const char* kKindMime = "application/x-tapward-kind";
+/// An assembly dragged from the tray: "variant:<id>" or "own:<file name>".
+inline constexpr const char* kAssemblyMime = "application/x-tapward-assembly";
 /// Parts as JSON (document::writeParts), on the clipboard.
 inline constexpr const char* kPartsMime = "application/x-tapward-parts";
 

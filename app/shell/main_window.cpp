@@ -39,6 +39,7 @@
 #include "panels/time_bar.h"
 #include "panels/warm_up_chart.h"
 #include "shell/start_page.h"
+#include "tools/assembly_hand.h"
 #include "tools/editing_canvas.h"
 #include "tools/scale_tool.h"
 #include "tray/tray.h"
@@ -51,12 +52,12 @@ constexpr int kLookVersion = 3;  // a pane more makes an older layout useless
 
 MainWindow::MainWindow(QWidget* parent)
     : QMainWindow(parent), m_stack(new QStackedWidget), m_start(new StartPage), m_canvas(new EditingCanvas(m_session)),
-      m_tray(new Tray), m_caseBar(new CaseBar(m_session)), m_timeBar(new TimeBar(m_session)),
-      m_details(new DetailsPanel(m_session)), m_answers(new AnswersPanel(m_session)),
-      m_chart(new WarmUpChart(m_session)), m_findings(new FindingsPanel(m_session)),
-      m_outline(new OutlinePanel(m_session)), m_survey(new SurveyPanel(m_session)),
-      m_safety(new SafetyPanel(m_session)), m_hint(new QLabel), m_state(new QLabel), m_findingCount(new QPushButton),
-      m_zoom(new QComboBox)
+      m_tray(new Tray), m_hand(new AssemblyHand(*m_canvas, [this] { m_canvas->cancelTool(); })),
+      m_caseBar(new CaseBar(m_session)), m_timeBar(new TimeBar(m_session)), m_details(new DetailsPanel(m_session)),
+      m_answers(new AnswersPanel(m_session)), m_chart(new WarmUpChart(m_session)),
+      m_findings(new FindingsPanel(m_session)), m_outline(new OutlinePanel(m_session)),
+      m_survey(new SurveyPanel(m_session)), m_safety(new SafetyPanel(m_session)), m_hint(new QLabel),
+      m_state(new QLabel), m_findingCount(new QPushButton), m_zoom(new QComboBox)
 {
     setObjectName(QStringLiteral("MainWindow"));
     setWindowIcon(QIcon(QStringLiteral(":/icons/tapward.svg")));
@@ -91,6 +92,7 @@ MainWindow::MainWindow(QWidget* parent)
     connect(m_details, &DetailsPanel::scaleRequested, this, &MainWindow::scalePlan);
     connect(m_details, &DetailsPanel::stockRequested, this, &MainWindow::openStock);
     connect(m_tray, &Tray::kindPicked, m_canvas, &EditingCanvas::startPlacing);
+    buildAssemblies();
     connect(m_start, &StartPage::newRequested, this, &MainWindow::newDrawing);
     connect(m_start, &StartPage::openRequested, this, &MainWindow::openDialog);
     connect(m_start, &StartPage::sampleRequested, this, &MainWindow::openSample);

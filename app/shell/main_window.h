@@ -23,6 +23,7 @@ class QToolBar;
 namespace tapward::app {
 
 class AnswersPanel;
+class AssemblyHand;
 class CaseBar;
 class CaseEditor;
 class DetailsPanel;
@@ -100,6 +101,10 @@ private:
     void fillRecentMenu();
     void openStock();
     void scalePlan(document::PartId plan);
+    // main_window_assemblies.cpp
+    void buildAssemblies();
+    void addAssemblyMenus(QMenu* menu);
+    void keepAssembly();
     // main_window_files.cpp
     void complain(const QString& title, const Problem& problem);
     bool restore(const Leftover& leftover);
@@ -119,6 +124,7 @@ private:
     StartPage* m_start;
     EditingCanvas* m_canvas;
     Tray* m_tray;
+    AssemblyHand* m_hand;
     CaseBar* m_caseBar;
     TimeBar* m_timeBar;
     DetailsPanel* m_details;

@@ -81,6 +81,10 @@ void MainWindow::buildMenus()
     for (const auto& sample : samples())
         sampleMenu->addAction(sample.title, this, [this, resource = sample.resource] { openSample(resource); });
     sampleMenu->setEnabled(!sampleMenu->isEmpty());
+    QMenu* templateMenu = file->addMenu(tr("New from &Template"));
+    for (const auto& one : templates())
+        templateMenu->addAction(one.title, this, [this, resource = one.resource] { openSample(resource); });
+    templateMenu->setEnabled(!templateMenu->isEmpty());
     file->addSeparator();
     file->addAction(needs(command(tr("&Save Drawing"), QKeySequence::Save, [this] { save(); }, "save")));
     file->addAction(
@@ -145,6 +149,7 @@ void MainWindow::buildMenus()
 
     QMenu* draw = menuBar()->addMenu(tr("&Drawing"));
     drawing(draw, {C::Insert, C::InsertAgain, C::Connect});
+    addAssemblyMenus(draw);
     draw->addSeparator();
     drawing(draw, {C::RotateRight, C::RotateLeft, C::Flip, C::TakeOut, C::Reroute, C::ResetLabel});
     draw->addSeparator();

@@ -1,26 +1,35 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "shell/start_page.h"
 
+#include <algorithm>
 #include <QCommandLinkButton>
 #include <QDir>
+#include <QEvent>
 #include <QFile>
 #include <QFileInfo>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <QLabel>
+#include <QPainter>
 #include <QScrollArea>
+#include <QToolButton>
 #include <QVBoxLayout>
 
+#include "canvas/paint_drawing.h"
+#include "document/file.h"
 #include "panels/icons.h"
 #include "shell/places.h"
 
 namespace tapward::app {
 
-std::vector<Sample> samples()
+namespace {
+
+std::vector<Sample> drawingsIn(const QString& folder)
 {
     std::vector<Sample> all;
-    for (const auto& info : QDir(QStringLiteral(":/samples")).entryInfoList(QDir::Files, QDir::Name)) {
+    for (const auto& info : QDir(folder).entryInfoList(QDir::Files, QDir::Name)) {
         QFile file(info.filePath());
         if (!file.open(QIODevice::ReadOnly))
             continue;
@@ -30,8 +39,6 @@ std::vector<Sample> samples()
     }
     return all;
 }
-
-namespace {
 
 QLabel* heading(const QString& text, const QFont& base, double factor)
 {
@@ -43,7 +50,80 @@ QLabel* heading(const QString& text, const QFont& base, double factor)
     return label;
 }
 
+/// The layout as the canvas would draw it, without labels, fitted into the picture.
+QPixmap pictureOf(const QString& resource, const QSize& size, double ratio, const Theme& theme)
+{
+    QPixmap picture(size * ratio);
+    picture.setDevicePixelRatio(ratio);
+    picture.fill(theme.paper);
+    QFile file(resource);
+    if (!file.open(QIODevice::ReadOnly))
+        return picture;
+    const auto drawing = document::read(file.readAll().toStdString());
+    if (!drawing)
+        return picture;
+    PaintOptions options;
+    options.theme = theme;
+    options.labels = false;
+    const QRectF bounds = drawingBounds(*drawing, options).marginsAdded({15, 15, 15, 15});
+    QPainter painter(&picture);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const double scale = std::min(size.width() / bounds.width(), size.height() / bounds.height());
+    painter.translate(QRectF(QPointF(), size).center());
+    painter.scale(scale, scale);
+    painter.translate(-bounds.center());
+    paintDrawing(painter, *drawing, options);
+    return picture;
+}
+
 }  // namespace
+
+std::vector<Sample> samples() { return drawingsIn(QStringLiteral(":/samples")); }
+
+std::vector<Sample> templates() { return drawingsIn(QStringLiteral(":/templates")); }
+
+QWidget* StartPage::templateButtons()
+{
+    auto* grid = new QWidget;
+    auto* cells = new QGridLayout(grid);
+    cells->setContentsMargins(0, 0, 0, 0);
+    cells->setSpacing(6);
+    for (const auto& one : templates()) {
+        auto* button = new QToolButton;
+        button->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
+        button->setText(one.title);
+        button->setAccessibleName(tr("New from Template: %1").arg(one.title));
+        button->setAccessibleDescription(tr("An invented layout with sample figures, opens as an untitled copy"));
+        button->setToolTip(
+            tr("%1: an invented layout, every figure an estimate. Opens as an untitled copy.").arg(one.title));
+        button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+        button->setProperty("resource", one.resource);
+        connect(button, &QToolButton::clicked, this,
+                [this, resource = one.resource] { Q_EMIT sampleRequested(resource); });
+        const int at = static_cast<int>(m_templates.size());
+        cells->addWidget(button, at / 2, at % 2);
+        m_templates.push_back(button);
+    }
+    paintTemplates();
+    return grid;
+}
+
+void StartPage::paintTemplates()
+{
+    const QSize size(236, 92);
+    const Theme theme = Theme::of(palette());
+    for (auto* button : m_templates) {
+        button->setIcon(pictureOf(button->property("resource").toString(), size, devicePixelRatioF(), theme));
+        button->setIconSize(size);
+    }
+}
+
+void StartPage::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange)
+        paintTemplates();
+}
 
 StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayout)
 {
@@ -64,9 +144,12 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayou
     left->addLayout(title);
     auto* what =
         new QLabel(tr("Draw the coach's hot and cold plumbing, drop in a preheat loop, and see what it will do. "
-                      "Open a sample to look around, or start a drawing of your own."));
+                      "Begin with a template near your coach, open a sample to look around, or draw your own."));
     what->setWordWrap(true);
     left->addWidget(what);
+    left->addSpacing(8);
+    left->addWidget(heading(tr("New from Template"), font(), 1.05));
+    left->addWidget(templateButtons());
     left->addSpacing(8);
 
     const auto addLink = [&](QVBoxLayout* column, const char* icon, const QString& text, const QString& more) {

@@ -5,6 +5,7 @@
 #include <QWidget>
 #include <vector>
 
+class QToolButton;
 class QVBoxLayout;
 
 namespace tapward::app {
@@ -15,6 +16,8 @@ struct Sample {
     QString title;
 };
 std::vector<Sample> samples();
+/// Layouts to begin with: existing plumbing of invented coaches, ":/templates/...".
+std::vector<Sample> templates();
 
 /// What the window shows while no drawing is open.
 class StartPage final : public QWidget {
@@ -29,8 +32,15 @@ Q_SIGNALS:
     void sampleRequested(const QString& resource);
     void fileRequested(const QString& path);
 
+protected:
+    void changeEvent(QEvent* event) override;
+
 private:
+    QWidget* templateButtons();
+    void paintTemplates();
+
     QVBoxLayout* m_recent;
+    std::vector<QToolButton*> m_templates;
 };
 
 }  // namespace tapward::app

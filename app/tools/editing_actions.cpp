@@ -184,6 +184,7 @@ void EditingCanvas::contextMenuEvent(QContextMenuEvent* event)
         put({C::Cut, C::Copy, C::Paste, C::Duplicate});
         put({C::Delete, C::DeleteLoose});
     }
+    menu->addActions(m_contextActions);
     menu->popup(viewport()->mapToGlobal(at));
     event->accept();
 }

@@ -69,6 +69,9 @@ public:
     /// The one action for a command, with text, shortcut and enabled state kept up to date.
     QAction* action(Command command) const { return m_actions.value(static_cast<int>(command)); }
 
+    /// Commands of others for the context menu of a selection; one that is hidden is left out.
+    void addContextAction(QAction* action) { m_contextActions << action; }
+
 public Q_SLOTS:
     void startPlacing(const QString& kind);  ///< from the tray: the next click puts it down
     void insertKind(const QString& kind);    ///< at once, after the focused part
@@ -109,6 +112,7 @@ private:
     PipeTool m_pipe;
     PlaceGesture m_drop;
     QHash<int, QAction*> m_actions;
+    QList<QAction*> m_contextActions;
     QElapsedTimer m_lastNudge;
     int m_nudgeBurst = 0;
     std::vector<document::PartId> m_nudged;

@@ -7,6 +7,7 @@
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QMimeData>
+#include <QSplitter>
 #include <QTreeWidget>
 #include <QVBoxLayout>
 
@@ -14,6 +15,7 @@
 #include "look/symbols.h"
 #include "look/theme.h"
 #include "session/mime_types.h"
+#include "tray/assembly_list.h"
 
 namespace tapward::app {
 
@@ -47,7 +49,8 @@ protected:
 
 }  // namespace
 
-Tray::Tray(QWidget* parent) : QWidget(parent), m_search(new QLineEdit), m_list(new PartList)
+Tray::Tray(QWidget* parent)
+    : QWidget(parent), m_search(new QLineEdit), m_list(new PartList), m_assemblies(new AssemblyList)
 {
     setAccessibleName(tr("Parts"));
     m_search->setPlaceholderText(tr("Search parts"));
@@ -69,8 +72,15 @@ Tray::Tray(QWidget* parent) : QWidget(parent), m_search(new QLineEdit), m_list(n
     column->setContentsMargins(4, 4, 4, 4);
     column->setSpacing(4);
     column->addWidget(m_search);
-    column->addWidget(m_list);
+    auto* both = new QSplitter(Qt::Vertical);
+    both->setChildrenCollapsible(false);
+    both->addWidget(m_list);
+    both->addWidget(m_assemblies);
+    both->setStretchFactor(0, 3);
+    both->setStretchFactor(1, 2);
+    column->addWidget(both);
     setTabOrder(m_search, m_list);
+    setTabOrder(m_list, m_assemblies);
     setMinimumWidth(160);
     connect(m_search, &QLineEdit::textChanged, this, &Tray::filter);
     connect(m_list, &QTreeWidget::itemActivated, this, [this](QTreeWidgetItem* item) { pick(item); });
@@ -115,6 +125,7 @@ void Tray::fill()
 
 void Tray::filter(const QString& words)
 {
+    m_assemblies->filter(words);
     QTreeWidgetItem* first = nullptr;
     for (int g = 0; g < m_list->topLevelItemCount(); ++g) {
         auto* group = m_list->topLevelItem(g);

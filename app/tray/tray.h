@@ -9,6 +9,8 @@ class QTreeWidgetItem;
 
 namespace tapward::app {
 
+class AssemblyList;
+
 /// The list of parts to drag onto the canvas, by group, with a search field. Enter or a double click
 /// picks a part for the next click on the canvas.
 class Tray final : public QWidget {
@@ -18,6 +20,7 @@ public:
 
     QTreeWidget* list() const { return m_list; }
     QLineEdit* search() const { return m_search; }
+    AssemblyList* assemblies() const { return m_assemblies; }
 
 Q_SIGNALS:
     void kindPicked(const QString& kind);
@@ -33,6 +36,7 @@ private:
 
     QLineEdit* m_search;
     QTreeWidget* m_list;
+    AssemblyList* m_assemblies;
 };
 
 }  // namespace tapward::app

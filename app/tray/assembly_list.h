@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QTreeWidget>
+
+namespace tapward::app {
+
+/// The assemblies one can draw at once: preheat loops in all their variants, and what the person has kept. Dragged onto
+/// the canvas, or picked with Enter or a double click.
+class AssemblyList final : public QTreeWidget {
+    Q_OBJECT
+public:
+    explicit AssemblyList(QWidget* parent = nullptr);
+    void refresh();  ///< the kept ones may have changed
+    void filter(const QString& words);
+
+Q_SIGNALS:
+    void variantPicked(const QString& id);
+    void ownPicked(const QString& file);
+    void deleteRequested(const QString& file, const QString& title);
+
+protected:
+    void startDrag(Qt::DropActions) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    void pick(QTreeWidgetItem* item);
+    void askDelete(QTreeWidgetItem* item);
+
+    QString m_words;
+};
+
+}  // namespace tapward::app

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The start page's templates: seen, named, opened as untitled copies.
+#include <QSignalSpy>
+#include <QToolButton>
+#include <set>
+
+#include "shell/main_window.h"
+#include "shell/start_page.h"
+#include "support/catch.h"
+
+using namespace tapward;
+using namespace tapward::app;
+
+TEST_CASE("the start page shows every template with a picture and a name, and a click asks for it", "[shell]")
+{
+    REQUIRE(templates().size() >= 4);
+    StartPage page;
+    QSignalSpy asked(&page, &StartPage::sampleRequested);
+    std::set<QString> names;
+    for (auto* button : page.findChildren<QToolButton*>()) {
+        CHECK(names.insert(button->accessibleName()).second);
+        CHECK(button->focusPolicy() != Qt::NoFocus);
+        CHECK_FALSE(button->icon().isNull());
+        // The picture holds a drawing, not a blank sheet.
+        const QImage picture = button->icon().pixmap(button->iconSize()).toImage();
+        std::set<QRgb> colours;
+        for (int y = 0; y < picture.height(); ++y)
+            for (int x = 0; x < picture.width(); ++x)
+                colours.insert(picture.pixel(x, y));
+        CHECK(colours.size() > 10);
+        button->click();
+    }
+    CHECK(names.size() == templates().size());
+    CHECK(asked.count() == static_cast<int>(templates().size()));
+}
+
+TEST_CASE("a template opens as an untitled copy, not modified", "[shell]")
+{
+    MainWindow window;
+    for (const auto& one : templates()) {
+        CAPTURE(one.title.toStdString());
+        REQUIRE(window.openSample(one.resource));
+        CHECK(window.session().path().isEmpty());
+        CHECK_FALSE(window.session().isModified());
+        CHECK(window.session().drawing().job.sampleFigures);
+    }
+}

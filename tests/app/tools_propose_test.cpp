@@ -1,0 +1,186 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Proposing a loop on the canvas: by one drag, by keyboard alone, by a drop from the tray; kept assemblies.
+#include <QDir>
+#include <QFile>
+#include <QTemporaryDir>
+
+#include "document/file.h"
+#include "document/proposal.h"
+#include "session/own_assemblies.h"
+#include "tools/assembly_hand.h"
+#include "tools_bench.h"
+
+using namespace tapward;
+using namespace tapward::app;
+using namespace tapward::app::test;
+
+namespace {
+
+struct ProposeBench : Bench {
+    AssemblyHand hand{canvas, [this] { canvas.cancelTool(); }};
+
+    ProposeBench()
+    {
+        auto coach =
+            document::load(std::string(TAPWARD_SOURCE_DIR) + "/resources/templates/small_travel_trailer.tapward");
+        REQUIRE(coach);
+        session.startNew(*coach);
+        canvas.fitDrawing();
+        before = document::write(drawing());
+    }
+    /// The middle of a pipe, on screen.
+    QPoint on(const document::Place& place) const
+    {
+        const auto* pipe = canvas.layoutOfDrawing().pipe(place.pipe);
+        REQUIRE(pipe);
+        return canvas.mapFromScene(pipe->path.pointAtPercent(place.share));
+    }
+    document::Place hot() const
+    {
+        document::Place best;
+        for (const auto& part : drawing().parts)
+            if (document::kindOf(part).isPipe && !document::beginRefusal(drawing(), {part.id, 0.5, {}}))
+                best = {part.id, 0.5, {}};
+        REQUIRE(best.pipe != document::kNoPart);
+        return best;
+    }
+    document::Place cold(document::ReturnWay way = document::ReturnWay::ColdLine) const
+    {
+        const auto usual = document::usualEnd(drawing(), hot(), way);
+        REQUIRE(usual);
+        return *usual;
+    }
+    std::string before;
+};
+
+}  // namespace
+
+TEST_CASE("one drag from the hot side to the cold side proposes a loop and selects it; undo is one step", "[propose]")
+{
+    ProposeBench b;
+    b.hand.startVariant("cold_line.two_parallel");
+    const int steps = b.session.undoStack().count();
+    b.drag(b.on(b.hot()), b.on(b.cold()));
+    CAPTURE(b.said.toStdString());
+    REQUIRE(document::proposed(b.drawing()) == document::variantNamed("cold_line.two_parallel"));
+    CHECK(b.session.undoStack().count() == steps + 1);
+    CHECK(b.session.selection() == document::proposalParts(b.drawing()));
+    CHECK(b.count("circulator") == 2);
+
+    b.hand.swapFor({document::ReturnWay::OwnLine, document::PumpSet::One});
+    CHECK(document::proposed(b.drawing()) == document::variantNamed("own_line.one"));
+    CHECK(b.session.undoStack().count() == steps + 2);
+    b.session.undoStack().undo();
+    b.session.undoStack().undo();
+    CHECK(document::write(b.drawing()) == b.before);
+}
+
+TEST_CASE("a refused end says why and changes nothing; Esc gives the gesture up", "[propose]")
+{
+    ProposeBench b;
+    b.hand.startVariant("cold_line.one");
+    b.drag(b.on(b.cold()), b.on(b.hot()));
+    CHECK(b.said.contains("carries cold water"));
+    CHECK(document::write(b.drawing()) == b.before);
+    b.drag(b.on(b.hot()), b.on(b.hot()) + QPoint(0, -60));
+    CHECK(document::write(b.drawing()) == b.before);
+    b.drag(b.on(b.hot()), b.on(b.cold()), Qt::NoModifier, false);
+    b.key(Qt::Key_Escape);
+    QTest::mouseRelease(b.view(), Qt::LeftButton, Qt::NoModifier, b.on(b.cold()));
+    CHECK(document::write(b.drawing()) == b.before);
+    b.key(Qt::Key_Escape);
+    CHECK(b.canvas.tool() != &b.hand.propose());
+}
+
+TEST_CASE("a loop is proposed with the keyboard alone, and a second one is refused with the reason", "[propose]")
+{
+    ProposeBench b;
+    b.hand.startVariant("own_line.two_series");
+    b.key(Qt::Key_Right);
+    CHECK(b.said.startsWith("From "));
+    b.key(Qt::Key_Left);
+    b.key(Qt::Key_Return);
+    CHECK(b.said.startsWith("To "));
+    b.key(Qt::Key_Return);
+    CAPTURE(b.said.toStdString());
+    REQUIRE(document::proposed(b.drawing()) == document::variantNamed("own_line.two_series"));
+    const std::string after = document::write(b.drawing());
+    b.hand.startVariant("tank.one");
+    b.key(Qt::Key_Right);
+    CHECK(b.said.contains("already is a loop"));
+    CHECK(document::write(b.drawing()) == after);
+}
+
+TEST_CASE("an assembly dropped from the tray on the hot side waits for its cold end", "[propose]")
+{
+    ProposeBench b;
+    QMimeData data;
+    data.setData(QLatin1String(kAssemblyMime), "variant:tank.one");
+    const QPoint at = b.on(b.hot());
+    QDragEnterEvent enter(at, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(b.view(), &enter);
+    CHECK(enter.isAccepted());
+    QDragMoveEvent wrong(b.on(b.cold()), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(b.view(), &wrong);
+    CHECK_FALSE(wrong.isAccepted());
+    CHECK(b.said.contains("carries cold water"));
+    QDragMoveEvent over(at, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(b.view(), &over);
+    CHECK(over.isAccepted());
+    QDropEvent drop(at, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(b.view(), &drop);
+    CHECK(drop.isAccepted());
+    const auto& tank = b.only("fresh_tank");
+    const QPoint end = b.pixel(tank.at.x, tank.at.y);
+    QTest::mouseMove(b.view(), end);
+    QTest::mouseClick(b.view(), Qt::LeftButton, Qt::NoModifier, end);
+    CAPTURE(b.said.toStdString());
+    CHECK(document::proposed(b.drawing()) == document::variantNamed("tank.one"));
+}
+
+TEST_CASE("a kept selection comes back as new parts, and only plain names inside the folder are touched", "[propose]")
+{
+    QTemporaryDir home;
+    const OwnAssemblies own(home.filePath("assemblies"));
+    CHECK(own.list().empty());
+    Bench b;
+    const auto pump = b.place("circulator", 0, 0), check = b.place("check_valve", 8, 0);
+    b.join(pump, "outlet", check, "inlet");
+    const auto file = own.keep("  Pump & check / ../set ", b.drawing(), {pump, check});
+    REQUIRE(file);
+    CHECK(*file == "pump_check_set.tapward");
+    REQUIRE(own.keep("Pump check set", b.drawing(), {pump}));
+    REQUIRE(own.list().size() == 2);
+    const auto parts = own.parts(*file);
+    REQUIRE(parts);
+    CHECK(parts->size() == 3);
+
+    for (const char* const name : {"../secret.tapward", "/etc/passwd", "a/b.tapward", "x.txt", "", "..", "A.tapward"}) {
+        CAPTURE(name);
+        CHECK_FALSE(own.parts(name));
+        CHECK(own.remove(name));
+    }
+    // A link out of the folder is not followed, a huge or broken file not read.
+    QFile outside(home.filePath("outside.tapward"));
+    REQUIRE(QFile::copy(home.filePath("assemblies/" + *file), outside.fileName()));
+    REQUIRE(QFile::link(outside.fileName(), home.filePath("assemblies/linked.tapward")));
+    CHECK_FALSE(own.parts("linked.tapward"));
+    CHECK(own.remove("linked.tapward"));
+    CHECK(outside.exists());
+    QFile huge(home.filePath("assemblies/huge.tapward"));
+    REQUIRE(huge.open(QIODevice::WriteOnly));
+    REQUIRE(huge.resize(OwnAssemblies::kMostBytes + 1));
+    huge.close();
+    CHECK_FALSE(own.parts("huge.tapward"));
+    CHECK(own.list().size() == 2);
+    CHECK_FALSE(own.remove(*file));
+    CHECK(own.list().size() == 1);
+    CHECK(own.keep(" ", b.drawing(), {pump}).error().what.text == "The assembly has no name.");
+    CHECK_FALSE(own.keep("empty", b.drawing(), {}));
+
+    OwnAssemblyTool tool(b.canvas);
+    tool.setParts(*parts);
+    REQUIRE(tool.finish({0, 200}));
+    CHECK(b.count("circulator") == 2);
+    CHECK(b.session.selection().size() == 3);
+}
