@@ -18,6 +18,8 @@
 #include "panels/safety_protections.h"
 #include "panels/safety_worst.h"
 #include "panels/say.h"
+#include "panels/stop_page.h"
+#include "panels/wiring_page.h"
 
 namespace tapward::app {
 
@@ -26,7 +28,9 @@ SafetyPanel::SafetyPanel(Session& session, QWidget* parent)
       m_cancel(new QPushButton(tr("Cancel"))), m_progress(new QProgressBar), m_doing(new QLabel),
       m_staleIcon(new QLabel), m_stale(new QLabel), m_empty(new QLabel), m_staleBar(new QWidget),
       m_stack(new QStackedWidget), m_tabs(new QTabWidget), m_worst(new SafetyWorstPage(session, m_worker)),
-      m_protections(new SafetyProtectionsPage(session, m_worker)), m_loop(new LoopChartPage(session, m_worker))
+      m_protections(new SafetyProtectionsPage(session, m_worker)), m_loop(new LoopChartPage(session, m_worker)),
+      m_stop(new StopPage(session, m_worker)), m_bands(new StopBandsPage(session, m_worker)),
+      m_ranking(new StopRankingPage(session, m_worker)), m_wiring(new WiringPage(session, m_worker))
 {
     setAccessibleName(tr("Safety"));
     m_run->setToolTip(tr("Ask the studies about the drawing as it stands"));
@@ -67,7 +71,11 @@ SafetyPanel::SafetyPanel(Session& session, QWidget* parent)
 
     addPage(m_worst, tr("Hottest Water"));
     addPage(m_protections, tr("Protections"));
+    addPage(m_stop, tr("Stop"));
+    addPage(m_bands, tr("Warm-Up Bands"));
+    addPage(m_ranking, tr("Measure First"));
     addPage(m_loop, tr("Loop Curve"));
+    addPage(m_wiring, tr("12 V"));
     connect(m_protections, &SafetyProtectionsPage::studiesWanted, this, &SafetyPanel::runStudies);
 
     connect(m_run, &QPushButton::clicked, this, &SafetyPanel::runStudies);

@@ -17,6 +17,10 @@ namespace tapward::app {
 class LoopChartPage;
 class SafetyProtectionsPage;
 class SafetyWorstPage;
+class StopBandsPage;
+class StopPage;
+class StopRankingPage;
+class WiringPage;
 class SafetyPage;
 
 /// Beside the drawing: what could hurt somebody, found by the studies of the drawing as it stands.
@@ -32,6 +36,10 @@ public:
     QStringList tabs() const;
     /// What stands above the tabs when the answers are of an older drawing; empty when they are current.
     QString staleText() const;
+    StopPage& stop() { return *m_stop; }
+    StopBandsPage& bands() { return *m_bands; }
+    StopRankingPage& ranking() { return *m_ranking; }
+    WiringPage& wiring() { return *m_wiring; }
     LoopChartPage& loop() { return *m_loop; }
     SafetyWorstPage& worst() { return *m_worst; }
     SafetyProtectionsPage& protections() { return *m_protections; }
@@ -66,6 +74,10 @@ private:
     SafetyWorstPage* m_worst;
     SafetyProtectionsPage* m_protections;
     LoopChartPage* m_loop;
+    StopPage* m_stop;
+    StopBandsPage* m_bands;
+    StopRankingPage* m_ranking;
+    WiringPage* m_wiring;
 };
 
 }  // namespace tapward::app

@@ -41,12 +41,25 @@ const std::vector<StudyWorker::Study>& StudyWorker::studies()
          [](const Asked& asked, const std::stop_token&, const Progress&) {
              return Keep(into(&StudyAnswers::loop, asked.drawing, study::loopCurves(*asked.drawing)));
          }},
+        {QT_TR_NOOP("12 V wiring"),
+         [](const Asked& asked, const std::stop_token& stop, const Progress&) {
+             study::WiringOptions options;
+             options.stop = stop;
+             return Keep(into(&StudyAnswers::wiring, asked.drawing, study::wiringStudy(*asked.drawing, options)));
+         }},
         {QT_TR_NOOP("Repeated presses"),
          [](const Asked& asked, const std::stop_token& stop, const Progress& progress) {
              study::PressesOptions options = asked.questions.presses;
              options.stop = stop;
              options.progress = progress;
              return Keep(into(&StudyAnswers::presses, asked.drawing, study::studyPresses(*asked.drawing, options)));
+         }},
+        {QT_TR_NOOP("Suggested stop"),
+         [](const Asked& asked, const std::stop_token& stop, const Progress& progress) {
+             study::StopOptions options = asked.questions.stop;
+             options.stop = stop;
+             options.progress = [progress](int done, int count) { progress(count > 0 ? 1.0 * done / count : 0.0); };
+             return Keep(into(&StudyAnswers::stop, asked.drawing, study::suggestStop(*asked.drawing, options)));
          }},
     };
     return all;
@@ -96,7 +109,7 @@ void StudyWorker::forgetOther()
         return;
     if (m_running && m_drawing && !sameForStudies(*m_drawing, m_session.drawing()))
         cancel();
-    if (isStale(m_answers.loop) || isStale(m_answers.presses))
+    if (isStale(m_answers.loop) || isStale(m_answers.wiring) || isStale(m_answers.presses) || isStale(m_answers.stop))
         m_answers = {};
     Q_EMIT answersChanged();
 }

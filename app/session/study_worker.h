@@ -14,6 +14,8 @@
 #include "session/session.h"
 #include "study/curves.h"
 #include "study/presses.h"
+#include "study/stop.h"
+#include "study/wiring.h"
 
 namespace tapward::app {
 
@@ -29,12 +31,15 @@ using StudySlot = std::shared_ptr<const StudyAnswer<T>>;  ///< null: never finis
 /// The last finished answer of each study. They may be of different drawings when a run was cancelled.
 struct StudyAnswers {
     StudySlot<study::LoopCurves> loop;
+    StudySlot<study::WiringStudy> wiring;
     StudySlot<study::PressesStudy> presses;
+    StudySlot<study::StopStudy> stop;
 };
 
 /// What the studies are asked with; their stop and progress are the worker's own.
 struct StudyQuestions {
     study::PressesOptions presses;
+    study::StopOptions stop;
 };
 
 /// Runs the long studies of the drawing as it stands, one after the other, off the UI thread.
@@ -53,6 +58,7 @@ public:
     QString doing() const;                    ///< "2 of 3: Repeated presses"
     const StudyAnswers& answers() const { return m_answers; }
     /// For the next start.
+    const StudyQuestions& questions() const { return m_questions; }
     void setQuestions(StudyQuestions questions) { m_questions = std::move(questions); }
     /// Whether the drawing has changed in something the studies look at.
     template <class T>

@@ -14,6 +14,8 @@
 #include "panels/safety_words.h"
 #include "panels/safety_worst.h"
 #include "panels/say.h"
+#include "panels/stop_page.h"
+#include "panels/wiring_page.h"
 #include "panels_support.h"
 #include "review/scald.h"
 
@@ -27,6 +29,23 @@ bool waitForLoop(SafetyPanel& panel)
 {
     panel.runStudies();
     return QTest::qWaitFor([&] { return panel.worker().answers().loop != nullptr; }, 60000);
+}
+
+/// Everything the keyboard can reach now.
+void checkControls(const SafetyPanel& panel)
+{
+    int met = 0;
+    for (auto* widget : panel.findChildren<QWidget*>()) {
+        // Bars, headers and corners are Qt's own parts of named widgets.
+        if (!widget->isVisible() || !(widget->focusPolicy() & Qt::TabFocus) || widget->inherits("QTabBar")
+            || widget->inherits("QHeaderView") || widget->inherits("QTableCornerButton"))
+            continue;
+        ++met;
+        CAPTURE(widget->metaObject()->className(), widget->accessibleName());
+        CHECK_FALSE(spokenName(widget).isEmpty());
+        CHECK(widget->height() >= 24);
+    }
+    CHECK(met >= 2);
 }
 
 void setActivation(Session& session, double flow_m3s)
@@ -170,22 +189,11 @@ TEST_CASE("every control of the safety pane has a name and is big enough to hit"
     panel.worker().cancel();
     panel.resize(900, 400);
     panel.show();
-    int met = 0;
     for (int tab = 0; tab < panel.tabs().size(); ++tab) {
         panel.tabWidget().setCurrentIndex(tab);
         QApplication::processEvents();
-        for (auto* widget : panel.findChildren<QWidget*>()) {
-            // Scroll buttons of the tab bar, header views and corners belong to Qt's own widgets.
-            if (!widget->isVisible() || !(widget->focusPolicy() & Qt::TabFocus) || widget->inherits("QTabBar")
-                || widget->inherits("QHeaderView") || widget->inherits("QTableCornerButton"))
-                continue;
-            ++met;
-            CAPTURE(widget->metaObject()->className(), panel.tabs().at(tab));
-            CHECK_FALSE(spokenName(widget).isEmpty());
-            CHECK(widget->height() >= 24);
-        }
+        checkControls(panel);
     }
-    CHECK(met >= 2);
 }
 
 namespace {
@@ -331,4 +339,80 @@ TEST_CASE("a wait is said in whole steps that are never shorter than it is", "[p
     CHECK(sayBurnAdult(60) == QStringLiteral("about 3 s"));
     CHECK(sayBurnChild(60) == QStringLiteral("less than 3 s"));
     CHECK(sayBurnAdult(40) == QStringLiteral("below the published times"));
+}
+
+TEST_CASE("stops, bands, ranking and the 12 V tables show the core's answers, and a stop is set in one undo step",
+          "[panels][safety]")
+{
+    Session session;
+    SafetyPanel panel(session);
+    panel.show();
+    REQUIRE_FALSE(session.open(samplePath()));
+    StudyQuestions questions;
+    questions.presses = smallStudy();
+    questions.presses.protections = false;
+    questions.stop.samples = 16;
+    questions.stop.confirmations = 0;
+    panel.worker().setQuestions(questions);
+    panel.runStudies();
+    REQUIRE(QTest::qWaitFor([&] { return !panel.worker().isRunning(); }, 280000));
+    const auto& answers = panel.worker().answers();
+    REQUIRE(answers.stop);
+    REQUIRE(answers.stop->answer);
+    const study::StopStudy& study = *answers.stop->answer;
+    const auto us = UnitSystem::Us;
+    auto& table = panel.stop().table();
+    REQUIRE(table.rowCount() == 4);
+    for (int row = 0; row < 4; ++row) {
+        const auto& choice = study.choices[static_cast<std::size_t>(row)];
+        CHECK(table.item(row, 1)->text() == sayStop(choice, us));
+        if (choice.notPossible.empty())
+            CHECK(table.item(row, 2)->text() == sayMeasure(choice.both, Quantity::Percent, us));
+    }
+    // the band's table has the figures of the picture
+    auto& bands = panel.bands().chart();
+    REQUIRE(bands.plot().content().lines.size() == 3);
+    CHECK(bands.table().rowCount() == bands.plot().content().lines[1].points.size());
+    CHECK(bands.table().rowCount() > 10);
+    // the longest bar is on top, and is the one to measure first
+    REQUIRE_FALSE(study.influences.empty());
+    const auto& ranking = panel.ranking().chart().plot().content();
+    CHECK(ranking.rowNames.back() == say(study.influences.front().range.label));
+    CHECK(panel.ranking().chart().table().item(0, 0)->text() == say(study.influences.front().range.label));
+    CHECK(ranking.areas.front().outline[1].x() == study.influences.front().coefficient);
+
+    REQUIRE(answers.wiring);
+    REQUIRE(answers.wiring->answer);
+    const auto& wiring = *answers.wiring->answer;
+    REQUIRE(panel.wiring().loads().rowCount() == static_cast<int>(wiring.loads.size()));
+    REQUIRE(panel.wiring().branches().rowCount() == static_cast<int>(wiring.branches.size()));
+    CHECK(panel.wiring().loads().rowCount() > 0);
+    for (int row = 0; row < panel.wiring().loads().rowCount(); ++row)
+        CHECK(panel.wiring().loads().item(row, 2)->text()
+              == sayMeasure(wiring.loads[static_cast<std::size_t>(row)].volts, Quantity::Voltage, us));
+
+    const auto before = bytes(session);
+    panel.tabWidget().setCurrentWidget(&panel.stop());
+    int set = 0;
+    for (int row = 0; row < 4; ++row) {
+        table.chooseRow(row);
+        if (!panel.stop().useButton().isEnabled())
+            continue;
+        QTest::mouseClick(&panel.stop().useButton(), Qt::LeftButton);
+        if (bytes(session) == before)
+            continue;  // the drawing has this stop already
+        ++set;
+        CHECK(session.undoStack().index() == 1);
+        session.undoStack().undo();
+        CHECK(bytes(session) == before);
+    }
+    CHECK(set > 0);
+
+    panel.resize(1100, 420);
+    for (int tab = 0; tab < panel.tabs().size(); ++tab) {
+        panel.tabWidget().setCurrentIndex(tab);
+        QApplication::processEvents();
+        checkControls(panel);
+    }
+    CHECK(panel.tabs().size() >= 6);
 }
