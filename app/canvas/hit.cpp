@@ -147,7 +147,7 @@ std::vector<PortSpot> HitTest::openPorts() const
 bool HitTest::inBody(const SymbolShape& symbol, const QPointF& at, double least) const
 {
     const QRectF box = symbol.box();
-    if (box.width() < least || box.height() < least)
+    if (box.width() < least / 2 || box.height() < least / 2)
         return grown(box, least).contains(at);
     const double dx = box.width() * 0.3, dy = box.height() * 0.3;
     return box.adjusted(dx, dy, -dx, -dy).contains(at);
