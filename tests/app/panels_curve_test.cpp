@@ -96,7 +96,7 @@ TEST_CASE("parts of different kinds are set together where they have the same va
     const auto before = bytes(bench.session);
     const auto pump = idOf(bench.session, "P1"), valve = idOf(bench.session, "CV1");
     bench.session.select({pump, valve});
-    auto* price = named<QLineEdit>(bench.panel, QStringLiteral("Price"));
+    auto* price = named<QLineEdit>(bench.panel, QStringLiteral("Price each"));
     REQUIRE(price);
     typeOver(price, QStringLiteral("12"));
     QTest::keyClick(price, Qt::Key_Return);

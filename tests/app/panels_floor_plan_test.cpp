@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <QFile>
 #include <QImage>
 #include <QLabel>
-#include <QPainter>
 #include <QPushButton>
 #include <QTableWidget>
 #include <QTemporaryDir>
@@ -34,7 +34,7 @@ struct Bench {
         if (noise)
             for (int y = 0; y < height; ++y)
                 for (int x = 0; x < width; ++x)
-                    image.setPixel(x, y, random());
+                    image.setPixel(x, y, static_cast<uint>(random()));
         const QString path = folder.filePath(QString::fromLatin1(name));
         REQUIRE(image.save(path));
         return path;
