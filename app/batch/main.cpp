@@ -9,6 +9,7 @@
 #include <QSaveFile>
 #include <string>
 
+#include "batch/study.h"
 #include "document/file.h"
 #include "print/page.h"
 #include "report/report.h"
@@ -27,6 +28,7 @@ enum Exit { Fine = 0, CautionApplies = 1, NoAnswer = 2 };
 struct Asked {
     std::string file, caseName, output;
     bool json = false, csv = false;
+    app::batch::StudyAsked study;
     UnitSystem units = UnitSystem::Us;
     app::print::PaperSize paper = app::print::PaperSize::Letter;
 };
@@ -148,6 +150,14 @@ int sheet(const Asked& asked, const document::Drawing& drawing, int argc, char**
     return Fine;
 }
 
+int showStudy(Asked& asked, const document::Drawing& drawing)
+{
+    asked.study.json = asked.json;
+    const std::string name = std::filesystem::path(asked.file).filename().string();
+    const auto text = app::batch::study(drawing, asked.study, name, asked.units);
+    return text ? print(*text, Fine) : refuse(asked.file, text.error(), asked.units);
+}
+
 int listParts(const Asked& asked, const document::Drawing& drawing)
 {
     return print(asked.csv ? report::partsCsv(drawing, asked.units) : report::partsText(drawing, asked.units), Fine);
@@ -184,6 +194,14 @@ int main(int argc, char** argv)
     CLI::App* partsCommand = command("parts", "List the parts to buy");
     partsCommand->add_flag("--csv", asked.csv, "As CSV");
 
+    CLI::App* studyCommand = command("study", "Study what can go wrong: a table or JSON");
+    CLI::Option_group* which = studyCommand->add_option_group("Study")->require_option(1);
+    which->add_flag("--presses", asked.study.presses, "Hottest water over repeated presses, the wait, protections");
+    CLI::Option* faults = which->add_flag("--faults", asked.study.faults, "Every fault of every part in turn");
+    studyCommand->add_flag("--pairs", asked.study.pairs, "Also a failed stop or limit with each other fault")
+        ->needs(faults);
+    studyCommand->add_flag("--json", asked.json, "One JSON document, SI units and °C");
+
     try {
         program.parse(argc, argv);
     } catch (const CLI::ParseError& error) {
@@ -202,6 +220,9 @@ int main(int argc, char** argv)
     }
     if (sheetCommand->parsed()) {
         return sheet(asked, *drawing, argc, argv);
+    }
+    if (studyCommand->parsed()) {
+        return showStudy(asked, *drawing);
     }
     return listParts(asked, *drawing);
 }

@@ -44,6 +44,8 @@ const PartKind& checkValve()
                    priceField()},
         .faults = {{"stuck_open", "stuck open", FaultEffect::CheckStuckOpen, 0},
                    {"stuck_shut", "stuck shut", FaultEffect::CheckStuckShut, 0},
+                   {"backward", "put in backward: not simulated as a fault, turn the valve in the drawing to see it",
+                    FaultEffect::NotSimulated, 0},
                    // A tenth of a gpm backward at 1 psi.
                    {"leaks", "leaks backward", FaultEffect::CheckLeaks, 0.1 * us::kGpm / us::kPsi}},
         .model = model,

@@ -179,6 +179,7 @@ const PartKind& circulator()
                    priceField()},
         .faults = {{"dead", "does not turn", FaultEffect::DriveShare, 0},
                    {"weak", "turns at 80 % of its speed", FaultEffect::DriveShare, 0.8},
+                   {"air_locked", "air-locked: turns and moves no water", FaultEffect::DriveShare, 0},
                    {"always_on", "relay welded: runs on", FaultEffect::DriveAlwaysOn, 1}},
         .model = model,
         .materials = materials,

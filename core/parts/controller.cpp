@@ -164,6 +164,7 @@ const PartKind& controller()
                 priceField(),
             },
         .faults = {{"stop_fails", "main stop never trips", FaultEffect::StopFails, 0},
+                   {"relay_welded", "output relay welded: valve and pumps stay on", FaultEffect::DriveAlwaysOn, 1},
                    {"limit_fails", "high limit never trips", FaultEffect::LimitFails, 0}},
         .model = model,
         .materials = materials,

@@ -62,7 +62,9 @@ const PartKind& temperatureSensor()
         .faults = {{"reads_low", "reads 5 K low", FaultEffect::SensorOffset, -5},
                    {"reads_high", "reads 5 K high", FaultEffect::SensorOffset, 5},
                    {"off_the_pipe", "came off the pipe", FaultEffect::SensorFrozen, 0},
-                   {"broken", "gives no reading", FaultEffect::SensorFails, 0}},
+                   {"broken", "open: gives no reading", FaultEffect::SensorFails, 0},
+                   // A thermistor's controller takes a short for very hot (common practice, no published source).
+                   {"shorted", "shorted: reads far too hot", FaultEffect::SensorOffset, 150}},
         .model = model,
         .materials = materials,
         .shownFields = {"mounting"},

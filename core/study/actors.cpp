@@ -582,7 +582,10 @@ void Simulation::press(std::size_t index)
 {
     ControlActor& actor = m_controls[index];
     const control::RunState state = actor.control.state();
-    const control::RunChange change = actor.control.press(m_time, inputsOf(actor));
+    // While the high limit is open the box may do what it likes: nothing moves.
+    const bool cutOff = actor.limitOpen && state == control::RunState::Idle;
+    const control::RunChange change = cutOff ? control::RunChange{state, control::RunCause::RefusedLimit, m_time}
+                                             : actor.control.press(m_time, inputsOf(actor));
     m_dirty = true;
     if (control::isRefusal(change.cause)) {
         const char* why = "The run was refused.";

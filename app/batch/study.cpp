@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "batch/study.h"
+
+#include "report/study_report.h"
+
+namespace tapward::app::batch {
+
+Result<std::string> study(const document::Drawing& drawing, const StudyAsked& asked, const std::string& fileName,
+                          UnitSystem units)
+{
+    if (asked.presses) {
+        const auto found = tapward::study::studyPresses(drawing);
+        if (!found) {
+            return tl::unexpected(found.error());
+        }
+        return asked.json ? report::pressesJson(drawing, *found, fileName)
+                          : report::pressesText(drawing, *found, units);
+    }
+    if (asked.faults) {
+        tapward::study::FaultsOptions options;
+        options.pairs = asked.pairs;
+        const auto found = tapward::study::studyFaults(drawing, options);
+        if (!found) {
+            return tl::unexpected(found.error());
+        }
+        return asked.json ? report::faultsJson(drawing, *found, fileName) : report::faultsText(drawing, *found, units);
+    }
+    return problem("No study was asked for.", "Say --presses or --faults.");
+}
+
+}  // namespace tapward::app::batch

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "study/faults.h"
+
+namespace tapward::study {
+
+/// What the events and temperatures of one case come to.
+struct Outcome {
+    std::vector<PlaceHeat> hottest;
+    bool lit = false, lockout = false, heaterLimit = false, limitOpen = false;
+    bool ran = false, refused = false, endedByHand = false, runsAtEnd = false;
+    std::string lastEnd;   ///< id of the event that ended the last run
+};
+Outcome outcomeOf(const TrialResult& result);
+double hottestAt(const Outcome& outcome, HeatPlace place, document::PartId part);
+
+/// Fills a row's words from the outcomes of its cases beside the sound ones.
+/// @param worst  index of the case that shows it worst
+void wordRow(const document::Drawing& drawing, FaultRow& row, const std::vector<Outcome>& faulty,
+             const std::vector<Outcome>& sound, std::size_t worst, const FaultsOptions& options,
+             parts::FaultEffect effect);
+
+}  // namespace tapward::study
