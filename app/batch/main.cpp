@@ -195,9 +195,12 @@ int main(int argc, char** argv)
     partsCommand->add_flag("--csv", asked.csv, "As CSV");
 
     CLI::App* studyCommand = command("study", "Study what can go wrong: a table or JSON");
-    CLI::Option_group* which = studyCommand->add_option_group("Study")->require_option(1);
+    CLI::Option_group* which = studyCommand->add_option_group("Study");
+    which->require_option(1);
     which->add_flag("--presses", asked.study.presses, "Hottest water over repeated presses, the wait, protections");
     CLI::Option* faults = which->add_flag("--faults", asked.study.faults, "Every fault of every part in turn");
+    which->add_flag("--stop", asked.study.stop, "Where to set the stop, with what is not known as ranges");
+    which->add_flag("--wiring", asked.study.wiring, "12 V: volts at each load, wire, fuse, energy");
     studyCommand->add_flag("--pairs", asked.study.pairs, "Also a failed stop or limit with each other fault")
         ->needs(faults);
     studyCommand->add_flag("--json", asked.json, "One JSON document, SI units and °C");

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "batch/study.h"
 
+#include "report/stop_report.h"
 #include "report/study_report.h"
 
 namespace tapward::app::batch {
@@ -25,7 +26,26 @@ Result<std::string> study(const document::Drawing& drawing, const StudyAsked& as
         }
         return asked.json ? report::faultsJson(drawing, *found, fileName) : report::faultsText(drawing, *found, units);
     }
-    return problem("No study was asked for.", "Say --presses or --faults.");
+    if (asked.stop) {
+        const auto found = tapward::study::suggestStop(drawing);
+        if (!found) {
+            return tl::unexpected(found.error());
+        }
+        return asked.json ? report::stopJson(drawing, *found, fileName) : report::stopText(drawing, *found, units);
+    }
+    if (asked.wiring) {
+        const auto found = tapward::study::wiringStudy(drawing);
+        if (!found) {
+            return tl::unexpected(found.error());
+        }
+        const auto curves = tapward::study::loopCurves(drawing);
+        const auto budget = tapward::study::headBudget(drawing);
+        const auto* curvesOrNone = curves ? &*curves : nullptr;
+        const auto* budgetOrNone = budget ? &*budget : nullptr;
+        return asked.json ? report::wiringJson(drawing, *found, curvesOrNone, budgetOrNone, fileName)
+                          : report::wiringText(drawing, *found, curvesOrNone, budgetOrNone, units);
+    }
+    return problem("No study was asked for.", "Say --presses, --faults, --stop or --wiring.");
 }
 
 }  // namespace tapward::app::batch

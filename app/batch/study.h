@@ -12,6 +12,8 @@ namespace tapward::app::batch {
 struct StudyAsked {
     bool presses = false;
     bool faults = false;
+    bool stop = false;
+    bool wiring = false;
     bool pairs = false;  ///< with faults
     bool json = false;
 };
