@@ -5,6 +5,7 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
+#include <QTableWidgetItem>
 
 #include "panels/case_words.h"
 #include "panels/quiet_combo.h"
@@ -40,6 +41,8 @@ void CaseActions::showCase(const Case* one)
     const bool hadFocus = cellWidget(row, column) && cellWidget(row, column)->hasFocus();
     setHorizontalHeaderLabels({quantityHead(tr("At"), Quantity::Time, m_session.units()), tr("What"), tr("Part"),
                                tr("Opening or volts"), tr("Hot share or fault")});
+    for (int head = 0; head < columnCount(); ++head)
+        horizontalHeaderItem(head)->setToolTip(horizontalHeaderItem(head)->text());
     setRowCount(0);
     if (one) {
         setRowCount(static_cast<int>(one->actions.size()));

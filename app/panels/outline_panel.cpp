@@ -103,6 +103,8 @@ OutlinePanel::OutlinePanel(Session& session, QWidget* parent)
     m_tree->setAccessibleName(tr("Outline of the drawing"));
     m_tree->setColumnCount(4);
     m_tree->setHeaderLabels({tr("Part"), tr("Flow"), tr("Temperature"), tr("Stage")});
+    for (int column = 0; column < m_tree->columnCount(); ++column)
+        m_tree->headerItem()->setToolTip(column, m_tree->headerItem()->text(column));
     m_tree->setSelectionMode(QAbstractItemView::ExtendedSelection);
     m_tree->setFrameShape(QFrame::NoFrame);
     m_tree->setUniformRowHeights(true);

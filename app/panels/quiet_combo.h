@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QComboBox>
+#include <QString>
 #include <QWheelEvent>
 
 namespace tapward::app {
@@ -16,6 +17,7 @@ public:
         setFocusPolicy(Qt::StrongFocus);
         setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
         setMinimumContentsLength(9);
+        connect(this, &QComboBox::currentTextChanged, this, &QuietCombo::tellWhole);
     }
 
 protected:
@@ -26,6 +28,24 @@ protected:
         else
             event->ignore();
     }
+    void showEvent(QShowEvent* event) override
+    {
+        QComboBox::showEvent(event);
+        tellWhole();
+    }
+
+private:
+    /// The tip ends with the entry, which may be longer than the box.
+    void tellWhole()
+    {
+        if (toolTip() != m_tip)
+            m_purpose = toolTip();
+        m_tip = m_purpose.isEmpty() || currentText().isEmpty() ? m_purpose + currentText()
+                                                               : m_purpose + QLatin1Char('\n') + currentText();
+        setToolTip(m_tip);
+    }
+
+    QString m_purpose, m_tip;
 };
 
 }  // namespace tapward::app

@@ -9,6 +9,7 @@
 #include <QTabBar>
 #include <QVBoxLayout>
 
+#include "panels/flow_layout.h"
 #include "panels/quiet_combo.h"
 #include "panels/say.h"
 #include "panels/survey_table.h"
@@ -48,10 +49,10 @@ SurveyPanel::SurveyPanel(Session& session, QWidget* parent)
     m_discard->setAccessibleName(tr("Discard texts that were not taken"));
     m_discard->setToolTip(m_discard->accessibleName());
 
-    auto* top = new QHBoxLayout;
+    m_filter->setToolTip(m_filter->placeholderText());
+    auto* top = new FlowLayout;
     top->addWidget(m_tabs);
-    top->addStretch(1);
-    top->addWidget(m_filter, 2);
+    top->addWidget(m_filter);
     top->addWidget(basisLabel);
     top->addWidget(m_basis);
     auto* bottom = new QHBoxLayout;

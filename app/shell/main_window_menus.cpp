@@ -23,6 +23,7 @@
 #include "shell/help_window.h"
 #include "shell/language.h"
 #include "shell/main_window.h"
+#include "shell/menu_letters.h"
 #include "shell/start_page.h"
 #include "tools/editing_canvas.h"
 #include "tray/tray.h"
@@ -292,6 +293,7 @@ void MainWindow::buildMenus()
     }));
     help->addSeparator();
     help->addAction(command(tr("&About Tapward"), {}, [this] { showAbout(this); }));
+    settleMenuLetters(menuBar()->actions());
 }
 
 void MainWindow::buildToolBar()

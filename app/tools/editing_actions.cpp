@@ -79,7 +79,7 @@ void EditingCanvas::addActions()
         [this] { perform(document::distributeParts(session().drawing(), session().selection(), true)); });
     add(C::SpreadDown, tr("Spread &Down"), {},
         [this] { perform(document::distributeParts(session().drawing(), session().selection(), false)); });
-    add(C::TidyUp, tr("Tid&y Up"), {QKeySequence(Qt::CTRL | Qt::Key_T)},
+    add(C::TidyUp, tr("Tid&y Up"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_T)},
         [this] { perform(document::tidyParts(session().drawing(), session().selection())); });
     add(C::TakeOut, tr("Take &Out of Pipe"), {QKeySequence(Qt::Key_O)}, [this] {
         if (session().selection().size() == 1)

@@ -95,9 +95,9 @@ struct PressesStudy {
 /// then moves around the best of it; then every outlet is really opened after and in the worst run. A run
 /// that nothing ends is stopped by hand after ten minutes. Same drawing + same options = same answer.
 ///
-/// Switching a protection on never raises an answer by more than the model's step: whatever a protection
-/// does, somebody at the button could do at the same instants, and the answer without it counts those
-/// scripts too.
+/// Meant: switching a protection on never raises an answer, since whatever a protection does somebody at the
+/// button could do at the same instants, and the answer without it counts those scripts too. Random settings
+/// still find exceptions, so this is a hope, not yet a law.
 /// @return a Problem when there is no controller to press, no loop, or when stopped.
 Result<PressesStudy> studyPresses(const document::Drawing& drawing, const PressesOptions& options = {});
 

@@ -2,6 +2,13 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
+    <name>Assemblies</name>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished">%1, %2</translation>
+    </message>
+</context>
+<context>
     <name>FileGuard</name>
     <message>
         <source>process %1 on %2</source>
@@ -3551,10 +3558,6 @@
         <translation>no da pulsos</translation>
     </message>
     <message>
-        <source>gives no reading</source>
-        <translation>no da lectura</translation>
-    </message>
-    <message>
         <source>heating-rate identity: heat = flow x heat capacity x rise</source>
         <translation>identidad del calentamiento: calor = caudal x capacidad calorífica x subida</translation>
     </message>
@@ -4286,6 +4289,2335 @@
         <source>Not understood</source>
         <translation>No se entendió</translation>
     </message>
+    <message>
+        <source>12 V side in a run: battery</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>40 to 110 °F in the bay: common practice, no published source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>40 to 85 °F: common practice, no published source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A cell on the clipboard is too long.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A cold tap that runs warm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A day of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A loop begins on a hot pipe.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A loop ends on a cold pipe.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A loop sends warm water into the heater; a heater not made for it may overheat, trip or lose its warranty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A mixing valve is a part, not a setting.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A part of the kind {0} has no such value.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A quotation mark on the clipboard is never closed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A run does not end by itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A run ends early or does not start.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A serious burn in {0} for an adult, sooner for a child.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A small circulator cannot draw itself full, and dry running kills it in minutes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A text of {0} is too long.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ASHRAE Guideline 12, growth range of Legionella, from memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ASTM F876 and D2846: 100 psi at 180 °F; read the tube&apos;s print line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a check valve behind {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adult burns in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Align {0} parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All parts stand at one height here, so nothing is taken to drain by itself. Note heights to see what does.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allowed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An assembly may have {0} parts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An open cold tap draws hot water through the stopped pumps; a check valve does not stop that, it points the same way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As drawn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As if it passed hot water only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As the shop calls it; unique among the items of one kind.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the pump</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At {0} the demand pump&apos;s flow swings from {1} to {2}, across the {3} of {4}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Basis of flow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Basis of length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Battery at rest; at the pump&apos;s place with the pump on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bay air</source>
+        <translation type="unfinished">Aire del compartimento</translation>
+    </message>
+    <message>
+        <source>Before use: shut the drains, flush, sanitise (50 ppm chlorine for 4 h or more), flush again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Below the burn tables</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Below the published burn tables; that is not the same as safe, least of all for children.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blow air in at {0}, at no more than {1}, with one tap open at a time: {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Both</source>
+        <translation type="unfinished">Ambos</translation>
+    </message>
+    <message>
+        <source>Branches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Burns at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Burns in a minute or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Burns in minutes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Burns in seconds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By their height these empty: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carbon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cartridge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check that you may read it, or choose another file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check the number and its unit, or take the line out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a picture first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a stock file saved by Tapward.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a stock item of the same kind of part.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose another kind.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose one of: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the picture again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose two points far apart, such as the ends of the coach.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose {0} from stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>City pressure behind the regulator</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold draw at each outlet in turn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold outlets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold press</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold supply temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold water at {0} comes at up to {1}, {2} in the sound coach.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold water can pass {0} into the hot line through an open way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Consequence</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy a smaller part of the sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy the cells again, as text.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy two columns, the flow or the like first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy whole cells; write inches as &quot;in&quot; when a cell begins with a quotation mark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cycles on its own limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Data sheet</source>
+        <translation type="unfinished">Hoja de datos</translation>
+    </message>
+    <message>
+        <source>Demand pump: cut-in and cut-out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not loop this heater; ask its maker in writing, or take another one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does not light</source>
+        <translation type="unfinished">No enciende</translation>
+    </message>
+    <message>
+        <source>Drag it on to another port.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drain {0} by its own plug, the way its maker says.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw a temperature sensor and choose it in the controller&apos;s details; then switch it on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw one, or ask for its storage.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw the heater and its pipes first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw the loop&apos;s controller and its push button.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawing revision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Empty {0} by its own drain.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End it on another pipe or on a part.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ends it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Energy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Estimated</source>
+        <translation type="unfinished">Estimado</translation>
+    </message>
+    <message>
+        <source>Fault</source>
+        <translation type="unfinished">Avería</translation>
+    </message>
+    <message>
+        <source>Feed the filter from the cold line ahead of the loop&apos;s return.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill the jug once and write down volume and seconds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find where hot and cold are joined, and put a check valve there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First run of the case {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fit a low-point drain at {0}, or open a joint there each autumn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fit an accumulator or expansion vessel on the cold line behind the last check valve; never plug a relief valve that weeps.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fit or lower the pressure regulator, or take a part with a higher rating.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fit or lower the pressure regulator.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Floor plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow by battery voltage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow by jug and stopwatch, outlet fully open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow of each outlet with jug and stopwatch, three tries, with the pressure while it runs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For both</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For the cold line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For the outlets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Freeze: {1} of water in {0} neither drains nor blows out with the valves as they stand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From its left edge to its right edge; scaling by two points sets it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From {0} to {1} its {2} would raise the pressure by up to {3}, were it not for the relief valve; air, hoses and seals take some of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gas appliance: read its plate and manual; open, alter or bypass nothing. Isolate the battery before touching 12 V wiring.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give another tag.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give it another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give it one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give the high limit a sensor of its own, near the tap.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half shut, or at a lower pressure, it may not light, or light and go out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation type="unfinished">Altura</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation type="unfinished">Calor</translation>
+    </message>
+    <message>
+        <source>Heated with every tap shut, {0} has no room for {1} more water: {2} close it in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heater</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heater&apos;s board</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heater, supply and battery</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heater: flow at which it lights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heater: least and most heat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heater: outlet setting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Height above floor</source>
+        <translation type="unfinished">Altura sobre el suelo</translation>
+    </message>
+    <message>
+        <source>Height of each part above the coach floor: up is positive.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holds its setpoint</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hot draw at each outlet in turn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hot tube loses its strength: it can burst under the coach&apos;s pressure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hot water can burn: let the heater cool, or keep hands out of the stream.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hottest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hottest at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hottest at the tap in any sample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hottest the control allows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How strongly the picture shows behind the drawing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hurts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Id of a part of kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If it stops or is the weaker one, the other pump&apos;s water runs back through it instead of round the loop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If that sensor reads low or comes off, the stop and the limit fail together.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In grid steps; the scale follows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Input</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inrush</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insulation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not known whether the maker of {0} allows a recirculation loop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not noted whether these added parts are listed for drinking water: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It keeps the supply from an outlet behind it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It needs a flow sensor and a stop sensor.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It never reaches its cut-out and runs on until it burns out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Items of kinds not listed here are kept, not read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its loads</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Join its inlet to the fresh tank.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Join its line to the coach&apos;s pressurised water, below any trapped air.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Join pumps, valve and pipes to a loop through the heater.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Joints</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Jug</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep a smaller selection.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the battery up, or take one that works at fewer volts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the heater&apos;s water below the tube&apos;s rating: a wait between runs, a high limit, a lockout.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keeps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation type="unfinished">Tipo</translation>
+    </message>
+    <message>
+        <source>Kinds of stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay the pipe or place the part on the drawing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave taps and drains open, and ball valves half open so that no water is shut in them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave this cell empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let the pumps of {0} wait for the valve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let the pumps wait until the valve has finished its travel.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let {0} rest closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let {0} rest closed and open for a run.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lights dim or go out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits: tap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Little changes in these cases.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Little: only a check at the tap with a thermometer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loads</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Locks out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Longer runs than usual.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at its permissions and at the room on the disk.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at the folder&apos;s permissions and at the room on the disk.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at the folder&apos;s permissions.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at the table again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loss</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>M / D / E: write M when you measured it, D when it is from a data sheet or rating plate, E when estimated.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make a case with one preheat run; its temperatures and target are used.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Maker on a loop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Makers&apos; instructions, local codes and licensed trades come before this sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure this first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation type="unfinished">Medido</translation>
+    </message>
+    <message>
+        <source>Measured flow of {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move end of {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the filter out of the loop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>NSF/ANSI/CAN 61 and 372</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name the sensor in {0}, or switch it off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No case of the coach as it will be presses the button.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No case runs the loop; 90 s assumed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No controller is drawn, so nothing ends a run by itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No controller is drawn, so there is no run to repeat.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No controller is drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No hotter than the first press</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No low-point drain is drawn. Open every tap, hot and cold.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No mixing valve is drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No pressure is noted: the flow is taken to be the one at {0}, as the part says.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No pressure supply fills {0}: it runs in air.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No run starts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No run was under way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No stop reaches the target and keeps every limit often enough; each kind says what it misses.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No study was asked for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No such stop keeps every limit in {0} of the samples; the nearest does in {1} and reaches the target in {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No tankless heater is drawn, so there is no fire to map.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No time is known for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No valve shuts the loop between runs, and it returns by the cold line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No wait up to {0} keeps every outlet at {1} or below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No wait up to {0} keeps water entering the cold line at {1} or below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody in these cases.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not allowed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not run: no main stop is switched on in the drawing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not run: the high limit is switched off in the drawing, so it cannot fail.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not run: the part is not joined to the coach&apos;s pipes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not run: this kind of part is no part of the model.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing happens at the button.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing in this case.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing in this drawing holds water.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing: it waits for a second fault. Test it at every service.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing: the run was stopped at the button after ten minutes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On a low battery it stops, and with it the loop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On city water {0}, fully open on hot, draws {1} through {2}, which lights at {3}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On plastic tube such a sensor trails by 10 to 40 s and reads low: the run goes on while hot water passes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the demand pump {0}, fully open on hot, draws {1} through {2}, which lights at {3}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One press alone brings {0} to an outlet, above {1}: no wait helps.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One press alone sends {0} into the cold line, above {1}: no wait helps.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One pump</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One run of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only a part with exactly two pipes can be taken out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only this clears {0}: air and open taps do not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open &quot;{0}&quot; as a case</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open it with the Tapward it was saved by. The file was not changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the low-point drains {0}, then every tap, hot and cold.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open {0} and do it again: only then {1} clears.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open {0} and run {1} with antifreeze while winterizing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open {0} while winterizing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Or draw antifreeze made for drinking-water lines with {0}, one tap at a time until it runs coloured: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Others</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outlets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Over activation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Over its rating a motor or board runs hot and fails early.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Over its rating a part can leak or burst, and hot water sprays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Over its rating a part softens, leaks or gives off what it holds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Over its rating tube and joints can leak or burst, and hot water sprays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Over the outlets&apos; limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Overshoots its setpoint</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PNG or JPEG as base 64 text (RFC 4648).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation type="unfinished">Pieza</translation>
+    </message>
+    <message>
+        <source>Parts and heights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Per run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picture of {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pipe runs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place a controller.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Predicted from the drawing; not measured. Units are SI, temperatures degrees Celsius.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Press on one, near the tap.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Presses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure</source>
+        <translation type="unfinished">Presión</translation>
+    </message>
+    <message>
+        <source>Protections</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pumps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pumps that keep humming after the usual time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pumps&apos; head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put a check valve behind {0}, before the lines join.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put a motorized valve into the loop that rests closed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put it right in the spreadsheet and copy it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put one into the drawing, in the hot line before the outlets.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the sensor in the water at the join by the tap, or set the stop lower by as much.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the sensor in the water, or measure its lag with a step and set the stop lower.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rank weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rating plate, printed figures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reaches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reaches the target and keeps every limit in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read its manual or ask its maker, and note the answer with the heater.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read the marking on each and note it with the part.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Readings [</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Real length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Real length of every run along the tube, from fitting to fitting, not the straight line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Real width of the picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Refusing at {0} or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Release on one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Release on the tank.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Relieve pressure and cool the water before opening a joint.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove some first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Repeated presses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Return the water by a line of its own, or let the cold tap run cool before drinking.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Row {0} has only one column.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Row {0}: &quot;{1}&quot; is no number that fits here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run itself on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run {0} with antifreeze while winterizing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sample figures: an invented coach.
+</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sample figures: coach and people are invented.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save it again, or choose another one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save it smaller first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save it smaller, or as JPEG.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save it smaller.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the picture as PNG or JPEG first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the picture smaller first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say --presses, --faults, --stop or --wiring.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scale {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sediment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Select a faucet, a shower or another outlet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Select a floor plan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Select fewer parts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Select more parts, or move them by hand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Select the parts to keep first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Select three parts or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Select two parts or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set it in the controller&apos;s details.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set the suggested stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set {0} of {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set {0} survey cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation type="unfinished">Proporción</translation>
+    </message>
+    <message>
+        <source>Show the picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shut off gas and power to {0}, let its water cool, then relieve the pressure at a tap.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shut {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shut {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Single faults</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread {0} parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standardised rank regression on the water at the tap when the stop comes; fit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standing water goes stale, favours bacteria and freezes first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Still full then: {0}, {1} of water. Open a joint or fit a drain at {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Storage heater: volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strength</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suggested</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suggested stop for &apos;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suggested: none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Survey</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Survey of the coach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Surveyed by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Switch off &quot;{0}&quot;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Switch on &quot;{0}&quot;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation type="unfinished">Etiqueta</translation>
+    </message>
+    <message>
+        <source>Take a closing valve for {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take a part listed for drinking water, lead-free.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take a part rated for hotter water, set the heater lower, or end the run sooner.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take a valve that closes by spring or capacitor when the power fails.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take an outlet or head that passes more, or open a second tap; check the strainers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take an outlet that passes more, raise the pump&apos;s cut-in, or add an accumulator of a size the pump&apos;s maker allows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it out of the drawing to do without it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take one rated for the charging voltage, or feed it through a regulator.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the cartridge out of {0} and empty its bowl.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the dead end out back to its tee, or end it in a tap or a drain.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the part out of its pipe first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take {0} out of its pipe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take {0} traced lengths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tap 10 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taps and loop stay cold.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tapward stock list, format version</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation type="unfinished">Temperatura</translation>
+    </message>
+    <message>
+        <source>Temperature stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is {0} over the stop; every second of delay sends more hot water past the tap.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The assembly could not be written: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The assembly has no name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The assembly {0} cannot be read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The assembly {0} could not be deleted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The assembly {0} is too large.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The burner goes out and lights again during a run.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clipboard holds more cells than a survey could have.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clipboard holds more text than a survey could have.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clipboard&apos;s text is not UTF-8.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cold line people drink from takes the loop&apos;s water, up to {0}: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The controller has no flow sensor, so it cannot count volume.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The controller has no sensor for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The controller has no stop sensor.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The end is there already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file that was there is unchanged. Free some room or choose another folder.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file {0} is too large for a floor plan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The flow regulator of {0} is set to {1}: predictions stay below it until it is changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The folder {0} cannot be made.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The heater does not light where it should.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The heater lights as the pump fills up to its cut-out and goes out as the pressure falls to its cut-in: warm and cold by turns.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The heater lights in {0} of the samples only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The heater locks out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The heater stays out and the water stays cold, however long it runs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The heater stops at its own limit, up to {0} at its outlet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The heater&apos;s fault light or code; no hot water until it is reset.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The heater&apos;s own limits, not the loop&apos;s control.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The high limit of {0} reads the same sensor as its stop, {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The high limit opened at {0} and cuts off valve and pumps.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The high limit&apos;s {0} is clipped on the tube and trails the water by {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The independent high limit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The inlet lockout.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The longest run.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The loop is then open with its pumps stopped: a cold tap can draw hot water through it, and nobody sees it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The loss of power.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The maker of {0} does not allow a recirculation loop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The map was stopped.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The name of a stock item is empty, too long or goes over a line end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture has {0} bytes; {1} are allowed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture is cut short or damaged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture is not base 64 text.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture is {0} by {1} pixels; {2} on a side and {3} in all are allowed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture {0} cannot be made small enough.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture {0} cannot be read: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture {0} is damaged or has too many pixels.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pump pushes it shut: nothing goes round that way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pumps start {0} after {1} begins to open; it takes {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The run brings {0} to the end of the loop, {1} in the sound coach.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The run of the case {0} was not stopped within it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The samples&apos; coarser cells are off by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The selected part already has all values of this stock item.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shop&apos;s own list of parts. Choosing an item for a part sets these values as &quot;data sheet&quot;. Keys not listed here are kept on a round trip.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The socket at {0} carries {1}, more than it is rated for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sound coach does so too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The stock list already has {0} items.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The stock list could not be saved as {0}: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The stock list has version {0}; this Tapward reads version {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The stock list {0} cannot be opened: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The stop without flow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The stop&apos;s {0} is clipped on the tube and trails the water by {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The study was stopped.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The supply can put {0} on {1}; this tube is rated for {2}, hot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The survey sheet could not be drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tag is not free.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tap is still cool after a run.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tap stays lukewarm, and a tankless heater may not see enough flow to light.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The target is reached in no sample.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The temperature stop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The time stop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tries differ by {0}: the pressure or the opening changed between them. Measure again with the demand pump running all the time, or on city water.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tube&apos;s print line gives material and size; count elbows and joints, not bends of the tube.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The two points lie on one another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The volume stop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The wire to {0}, warm, loses {1}: {2} of 12 V.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are too many assemblies of this name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no place where a loop could go.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no try yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is nothing to line up with.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is nothing to spread.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These parts are tidy already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is neither a PNG nor a JPEG picture.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is no floor plan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is not a Tapward stock list.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This loop ends in the fresh tank.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This part has no flow a jug could measure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This row is not in the drawing any more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Three presses in a row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throttle, to be set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tidy up {0} parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation type="unfinished">Tiempo</translation>
+    </message>
+    <message>
+        <source>Try 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try 2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try 3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try again, or print it from the preview.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try {0}: {1} is outside {2} to {3}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tube (print line)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn {0} around</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn {0} around: its arrow points the way the water goes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two in parallel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two in series</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two stock items are called &quot;{0}&quot;.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type a number, with its unit if it is another than the column&apos;s.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the real length between the two points.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Until it is open they push against a shut valve; should it stick, they stay dead-headed and heat their own water.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Up to {0} hotter at {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual lag of a clip-on for {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Values by key, SI with the unit in the key.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation type="unfinished">Volumen</translation>
+    </message>
+    <message>
+        <source>Volume or temperature, whichever is first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wait between presses, on the day of the drawing&apos;s case</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wait between presses, on the worst days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wait until hot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warm drop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warm water can release what a cartridge holds and shorten its life, and a clogging cartridge takes the loop&apos;s flow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warm water reaches it after a run; it can release what a cartridge holds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water at {0} comes at up to {1}, {2} in the sound coach.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water hotter than usual; feel with care.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water in the line of {0} reaches {1}; it is rated for {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water in {0} reaches {1}; this tube is rated for {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water left in a frozen coach bursts tube, pumps and valves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water on: city or tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water standing between {0} and {1} favours bacteria, and it tastes of the hot line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished">Qué</translation>
+    </message>
+    <message>
+        <source>What is printed on it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it gives off ends in water people drink and wash in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it holds back, warm water can set free again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What wetted parts give off ends in water people drink and wash in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where it was read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the head goes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the loop leaves the hot line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether the heater&apos;s maker allows a recirculation loop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whoever drinks or fills a kettle at {0}: {1} from the cold tap.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whoever opens {0} on cold: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whoever opens {0}: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Width on the drawing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wire</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wire may carry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wire to the pump: one-way length, gauge (AWG)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With a stop at {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With a wait of {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With antifreeze in the lines, open {0} and run {1} for {2} so that it goes round the loop; shut and open the valve once while it runs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With antifreeze in the lines, run {0} for {1} so that it goes round the loop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With one at {0} and a sensor at the heater&apos;s inlet without lag.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With one at {0} at the heater&apos;s outlet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With one at {0} beside the stop sensor.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With one at {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With {0} at most.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without its sensor none of them ever acts; they count for nothing here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write Measured, Data sheet or Estimated.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write more of it: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; could be several things.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; is no basis.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; is no value of a stock item of this kind.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; is none of the choices for {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>
+Fuse at the source end, not above what the wire may carry; keep splices dry; isolate the battery before work.
+Yardsticks: NEC 551/552, NFPA 1192 and ANSI/RVIA LV in the edition in force and the makers&apos; instructions govern;
+ABYC E-11 (3 %, 10 %) is a marine standard.
+</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>
+Hot water can burn. Never rely on one stop: a separate high limit must end the run if it fails.
+A prediction over ranges that are themselves guesses: prove the stop on the coach.
+</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>
+Hot water can burn; children, elders and people with reduced feeling burn sooner. Never rely on one
+stop. The heater maker&apos;s instructions, local codes and licensed practice come first.
+</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>
+Predicted from the drawing; not measured. Yardsticks, not a declaration of compliance.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>
+Sound: outlets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>air-locked: turns and moves no water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>does not light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ignition boards&apos; floor to charging voltage: common practice, no published source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>into the return</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look it up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none drawn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none; 0 means not scaled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not in tables</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of the battery</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open: gives no reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>output relay welded: valve and pumps stay on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over AWG 10</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over AWG 2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>picture image backdrop trace scan photo layout</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>put in backward: not simulated as a fault, turn the valve in the drawing to see it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shorted: reads far too hot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>so the order is a hint only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the heater&apos;s own manual governs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the loop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the part&apos;s own rating</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the part&apos;s own rating; battery voltages common practice, no published source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thermal growth and compressibility of water, IAPWS-IF97; stretch of a thin-walled tube</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too low</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} draws from no tank: it runs dry.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} faces against the water.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} gets {1} with the battery at {2}, too little to work.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} gets {1}, too little to work.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} hangs on the cold line the loop returns by.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} has no drinking-water listing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} has no fuse drawn: fuse it at the source end, not above what its wire may carry.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} has no picture.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} has these switched on without a sensor for them: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is clipped on the tube, yet its lag is given as {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is decided by the drawing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is neither a PNG nor a JPEG picture.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is no length on a coach&apos;s floor plan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is no part for {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is not in the middle of one pipe.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is rated for {1}; the supply can put {2} on it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is rated up to {1}; a charging battery has {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is rated {1}, above the {2} that AWG {3} behind it may carry.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is rated {1}; {2} and a quarter more must pass it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} leads nowhere and holds {1} that never moves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} needs {1}; a low battery has {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} opens when it loses its 12 V.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} reads late: {1} for the water&apos;s way from the tap and {2} of its own. The run is stopped at {3}, and the tap gets {4}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} stands beside {1} and has no check valve in its own line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} stands in the return of the loop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} stands open and lets cold water past {1} into the hot line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} stands open between runs, and the loop returns by the cold line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} stays open when it loses its 12 V during a run.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>glossary</name>
@@ -4858,6 +7190,98 @@
         <source>The Desktop&apos;s</source>
         <translation>El del escritorio</translation>
     </message>
+    <message>
+        <source>Open outlet</source>
+        <translation type="unfinished">Abrir toma</translation>
+    </message>
+    <message>
+        <source>Close outlet</source>
+        <translation type="unfinished">Cerrar toma</translation>
+    </message>
+    <message>
+        <source>Press button</source>
+        <translation type="unfinished">Accionar pulsador</translation>
+    </message>
+    <message>
+        <source>Set hand valve</source>
+        <translation type="unfinished">Fijar válvula manual</translation>
+    </message>
+    <message>
+        <source>Use city water</source>
+        <translation type="unfinished">Usar agua de red</translation>
+    </message>
+    <message>
+        <source>Use demand pump</source>
+        <translation type="unfinished">Usar bomba de presión</translation>
+    </message>
+    <message>
+        <source>Turn supply off</source>
+        <translation type="unfinished">Cortar el suministro</translation>
+    </message>
+    <message>
+        <source>Set battery voltage</source>
+        <translation type="unfinished">Fijar tensión de batería</translation>
+    </message>
+    <message>
+        <source>Start fault</source>
+        <translation type="unfinished">Empezar avería</translation>
+    </message>
+    <message>
+        <source>End fault</source>
+        <translation type="unfinished">Terminar avería</translation>
+    </message>
+    <message>
+        <source>%1, heater outlet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, heater inlet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, at the sensor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, where the return enters the cold line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, hot outlet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, cold outlet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>below the published times</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>less than %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blank Survey Sheet as PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>-survey</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blank Survey Sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>tapward::app::AnswersPanel</name>
@@ -4904,6 +7328,52 @@
     <message>
         <source>Copy Predictions as Text</source>
         <translation>Copiar predicciones como texto</translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::AssemblyHand</name>
+    <message>
+        <source>Click where it goes, or move it with the arrows and press Enter. Esc gives up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Swapped for: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::AssemblyList</name>
+    <message>
+        <source>Assemblies to propose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Press Enter and then choose a place on the hot side and one on the cold side, or drag onto the canvas.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loop: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: double-click, then drag on the canvas from the hot side to the cold side.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>My assemblies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: drag onto the canvas, or double-click and then click on the canvas.</source>
+        <translation type="unfinished">%1: arrástrela al lienzo, o haga doble clic y luego clic en el lienzo.</translation>
+    </message>
+    <message>
+        <source>Use This</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete Assembly…</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4977,6 +7447,149 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>Click where the pipe ends. Esc cancels.</source>
         <translation>Haga clic donde termina el tubo. Esc cancela.</translation>
+    </message>
+    <message>
+        <source>a loose end</source>
+        <translation type="unfinished">un extremo suelto</translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <translation type="unfinished">de %1 a %2</translation>
+    </message>
+    <message>
+        <source>between %1 and %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>joined to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not connected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation type="unfinished">%1 %2</translation>
+    </message>
+    <message>
+        <source>running, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no flow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished">%1 a %2</translation>
+    </message>
+    <message>
+        <source>%1 not connected</source>
+        <translation type="unfinished">%1 sin conectar</translation>
+    </message>
+    <message>
+        <source>added</source>
+        <translation type="unfinished">añadida</translation>
+    </message>
+    <message>
+        <source>removed</source>
+        <translation type="unfinished">quitada</translation>
+    </message>
+    <message>
+        <source>Release to join it to this port.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: drag from the hot side near the tap to where the water goes back. By keyboard: arrows choose a place, Enter takes it. Esc gives up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Release to propose the loop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Press here to begin the loop, and drag to where it ends.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Now the fresh tank. Esc gives up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Now a place on the cold side. Esc gives up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Proposed: %1. Lengths are estimates: measure them. Swap Variant in the Drawing menu tries another one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To %1? Enter proposes the loop, arrows choose another place, Esc cancels.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From %1? Enter takes it, arrows choose another place, Esc cancels.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::CaseActions</name>
+    <message>
+        <source>Actions of the case</source>
+        <translation type="unfinished">Acciones del caso</translation>
+    </message>
+    <message>
+        <source>At</source>
+        <translation type="unfinished">Momento</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished">Qué</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation type="unfinished">Pieza</translation>
+    </message>
+    <message>
+        <source>Opening or volts</source>
+        <translation type="unfinished">Apertura o voltios</translation>
+    </message>
+    <message>
+        <source>Hot share or fault</source>
+        <translation type="unfinished">Caliente o avería</translation>
+    </message>
+    <message>
+        <source>%1 of action %2</source>
+        <translation type="unfinished">%1 de la acción %2</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation type="unfinished">Tipo</translation>
+    </message>
+    <message>
+        <source>Automatic</source>
+        <translation type="unfinished">Automático</translation>
+    </message>
+    <message>
+        <source>Fault</source>
+        <translation type="unfinished">Avería</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation type="unfinished">Tiempo</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation type="unfinished">Valor</translation>
+    </message>
+    <message>
+        <source>Hot share</source>
+        <translation type="unfinished">Proporción de caliente</translation>
+    </message>
+    <message>
+        <source>its own</source>
+        <translation type="unfinished">la suya</translation>
     </message>
 </context>
 <context>
@@ -5057,46 +7670,6 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
 <context>
     <name>tapward::app::CaseEditor</name>
     <message>
-        <source>Open outlet</source>
-        <translation>Abrir toma</translation>
-    </message>
-    <message>
-        <source>Close outlet</source>
-        <translation>Cerrar toma</translation>
-    </message>
-    <message>
-        <source>Press button</source>
-        <translation>Accionar pulsador</translation>
-    </message>
-    <message>
-        <source>Set hand valve</source>
-        <translation>Fijar válvula manual</translation>
-    </message>
-    <message>
-        <source>Use city water</source>
-        <translation>Usar agua de red</translation>
-    </message>
-    <message>
-        <source>Use demand pump</source>
-        <translation>Usar bomba de presión</translation>
-    </message>
-    <message>
-        <source>Turn supply off</source>
-        <translation>Cortar el suministro</translation>
-    </message>
-    <message>
-        <source>Set battery voltage</source>
-        <translation>Fijar tensión de batería</translation>
-    </message>
-    <message>
-        <source>Start fault</source>
-        <translation>Empezar avería</translation>
-    </message>
-    <message>
-        <source>End fault</source>
-        <translation>Terminar avería</translation>
-    </message>
-    <message>
         <source>Remove Case</source>
         <translation>Quitar caso</translation>
     </message>
@@ -5119,10 +7692,6 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>Add Case</source>
         <translation>Añadir caso</translation>
-    </message>
-    <message>
-        <source>Actions of the case</source>
-        <translation>Acciones del caso</translation>
     </message>
     <message>
         <source>Close</source>
@@ -5196,53 +7765,24 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <source>Automatic</source>
         <translation>Automático</translation>
     </message>
+</context>
+<context>
+    <name>tapward::app::ChartAndTable</name>
     <message>
-        <source>At</source>
-        <translation>Momento</translation>
+        <source>%1, as a table</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>What</source>
-        <translation>Qué</translation>
+        <source>Table</source>
+        <translation type="unfinished">Tabla</translation>
     </message>
     <message>
-        <source>Part</source>
-        <translation>Pieza</translation>
+        <source>%1 as a table</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Opening or volts</source>
-        <translation>Apertura o voltios</translation>
-    </message>
-    <message>
-        <source>Hot share or fault</source>
-        <translation>Caliente o avería</translation>
-    </message>
-    <message>
-        <source>%1 of action %2</source>
-        <translation>%1 de la acción %2</translation>
-    </message>
-    <message>
-        <source>Time</source>
-        <translation>Tiempo</translation>
-    </message>
-    <message>
-        <source>Kind</source>
-        <translation>Tipo</translation>
-    </message>
-    <message>
-        <source>Value</source>
-        <translation>Valor</translation>
-    </message>
-    <message>
-        <source>Hot share</source>
-        <translation>Proporción de caliente</translation>
-    </message>
-    <message>
-        <source>its own</source>
-        <translation>la suya</translation>
-    </message>
-    <message>
-        <source>Fault</source>
-        <translation>Avería</translation>
+        <source>Show the same figures as a table</source>
+        <translation type="unfinished">Mostrar las mismas cifras como tabla</translation>
     </message>
 </context>
 <context>
@@ -5323,8 +7863,23 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <translation>Gráfica de %1</translation>
     </message>
     <message>
-        <source>The chosen parts have different curves</source>
-        <translation>Las piezas elegidas tienen curvas distintas</translation>
+        <source>Insert adds a reading, Delete removes it, Ctrl+V takes two columns from a spreadsheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The chosen parts have different curves; pasting one sets them all</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::CurvePlot</name>
+    <message>
+        <source>%1 at %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation type="unfinished">%1 %2</translation>
     </message>
 </context>
 <context>
@@ -5350,16 +7905,24 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <translation>Altura sobre el suelo</translation>
     </message>
     <message>
-        <source>These parts are of different kinds. Select parts of one kind to set their values together.</source>
-        <translation>Estas piezas son de tipos distintos. Seleccione piezas de un mismo tipo para fijar sus valores a la vez.</translation>
-    </message>
-    <message>
         <source>Job</source>
         <translation>Trabajo</translation>
     </message>
     <message>
         <source>%1 × %2</source>
         <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>These parts are of different kinds: only what all of them have is shown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow by Jug and Stopwatch…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose from Stock…</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5485,32 +8048,60 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <translation>Haga clic donde va: %1, o sobre un tubo para intercalarla. R la gira, Esc lo deja.</translation>
     </message>
     <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
+        <source>Paste &amp;Beside the Original</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>a loose end</source>
-        <translation>un extremo suelto</translation>
+        <source>Align &amp;Left Edges</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>from %1 to %2</source>
-        <translation>de %1 a %2</translation>
+        <source>Align &amp;Centres</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 to %2</source>
-        <translation>%1 a %2</translation>
+        <source>Align &amp;Right Edges</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 not connected</source>
-        <translation>%1 sin conectar</translation>
+        <source>Align &amp;Top Edges</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>added</source>
-        <translation>añadida</translation>
+        <source>Align &amp;Middles</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>removed</source>
-        <translation>quitada</translation>
+        <source>Align &amp;Bottom Edges</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread &amp;Across</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread &amp;Down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tid&amp;y Up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take &amp;Out of Pipe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insert A&amp;gain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose what comes at the end of this pipe, or press Esc to leave it loose.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished">%1, %2</translation>
     </message>
 </context>
 <context>
@@ -5662,6 +8253,69 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <source>Copy Findings as Text</source>
         <translation>Copiar hallazgos como texto</translation>
     </message>
+    <message>
+        <source>Quick Fix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Quick fix: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::FloorPlanBox</name>
+    <message>
+        <source>Scale by Two Points…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lengths from the Plan…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose Picture…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click two points on the drawing and type their real distance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Proposes lengths for the pipes drawn over the plan; nothing changes until you take them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No picture yet. PNG or JPEG; it is kept inside the drawing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not scaled yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One grid step is %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picture of the Floor Plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pictures (*.png *.jpg *.jpeg)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scale the Floor Plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Real length between the two points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>tapward::app::HelpWindow</name>
@@ -5758,6 +8412,73 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
 </context>
 <context>
+    <name>tapward::app::JugDialog</name>
+    <message>
+        <source>Flow of %1 by Jug and Stopwatch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the outlet fully, let the flow settle, then time how long a jug of known volume takes to fill. Three tries or more show how steady it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation type="unfinished">Volumen</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation type="unfinished">Tiempo</translation>
+    </message>
+    <message>
+        <source>Flow</source>
+        <translation type="unfinished">Caudal</translation>
+    </message>
+    <message>
+        <source>&amp;Add Try</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Pressure while it ran</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure while it ran</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water can be hot enough to burn: measure with the heater off or on the cold side, and keep hands out of the stream.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Use as Measured Flow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume of try %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seconds of try %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow: %1, mean of %2 tries from %3 to %4 (standard deviation %5)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>tapward::app::KindPicker</name>
     <message>
         <source>Insert a part</source>
@@ -5774,6 +8495,85 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>Parts</source>
         <translation>Piezas</translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::LoopChartPage</name>
+    <message>
+        <source>One pump</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two in parallel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two in series</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow</source>
+        <translation type="unfinished">Caudal</translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation type="unfinished">Altura</translation>
+    </message>
+    <message>
+        <source>The loop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stays lit above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lights above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loop curve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lights</source>
+        <translation type="unfinished">Enciende</translation>
+    </message>
+    <message>
+        <source>Does not light</source>
+        <translation type="unfinished">No enciende</translation>
+    </message>
+    <message>
+        <source>Pumps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Battery</source>
+        <translation type="unfinished">Batería</translation>
+    </message>
+    <message>
+        <source>At the pump</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation type="unfinished">Velocidad</translation>
+    </message>
+    <message>
+        <source>Through the heater</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heater</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With %1&apos;s curve. The heater lights above %2: %3 of %4 pump sets reach it. Hollow marks do not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With %1&apos;s curve. The heater needs no flow to light.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6174,6 +8974,94 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <source>Save Under Another Name…</source>
         <translation>Guardar con otro nombre…</translation>
     </message>
+    <message>
+        <source>Safety</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Survey</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete Assembly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete the assembly “%1”?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawings it was put into keep their parts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep It</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Propose Loop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S&amp;wap Variant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Keep as Assembly…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep as Assembly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name of the assembly:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep Assembly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished">Cancelar</translation>
+    </message>
+    <message>
+        <source>Kept. It is in the tray under My assemblies.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New from &amp;Template</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Blank Survey Sheet…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line &amp;Up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Survey &amp;Table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock &amp;List…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Le&amp;ngths from Floor Plan…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Safety</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Run Safety Studies</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>tapward::app::MarginBar</name>
@@ -6219,6 +9107,245 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>Stage</source>
         <translation>Estado</translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::SafetyPanel</name>
+    <message>
+        <source>Run Studies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished">Cancelar</translation>
+    </message>
+    <message>
+        <source>Safety</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask the studies about the drawing as it stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop; answers that are finished stay</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Progress of the studies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The studies look for the hottest water and the weakest points that this drawing allows. They take from seconds to minutes; you can go on drawing meanwhile.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Studies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hottest Water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Protections</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished">Parada</translation>
+    </message>
+    <message>
+        <source>Warm-Up Bands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure First</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loop Curve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>12 V</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: out of date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Out of date: the drawing has changed since. Run the studies again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::SafetyProtectionsPage</name>
+    <message>
+        <source>Switch On</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Protections and what they do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change the setting in the drawing and ask the studies again; undo takes it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Protection</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the drawing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tried</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hot outlets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold outlets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heater outlet</source>
+        <translation type="unfinished">Salida del calentador</translation>
+    </message>
+    <message>
+        <source>Heater inlet</source>
+        <translation type="unfinished">Entrada del calentador</translation>
+    </message>
+    <message>
+        <source>The hottest water as drawn, and with the protection switched the other way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Switch Off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::SafetyTable</name>
+    <message>
+        <source>Copy Table</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::SafetyWorstPage</name>
+    <message>
+        <source>Show on Drawing</source>
+        <translation type="unfinished">Mostrar en el dibujo</translation>
+    </message>
+    <message>
+        <source>Hottest water at every place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open this script as a case and show its hottest moment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: wait %2 between runs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: no wait is enough. %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1. %2 %3</source>
+        <translation type="unfinished">%1: %2 %3 {1.?}</translation>
+    </message>
+    <message>
+        <source>Outlets at most %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold line at most %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worst days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day of the first case</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>within %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hottest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Burns an adult in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Burns a child in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yardstick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Presses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At</source>
+        <translation type="unfinished">Momento</translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::ScaleTool</name>
+    <message>
+        <source>Click the first of two points whose distance you know, such as one end of the coach.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click the other point. Esc gives up.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6310,10 +9437,6 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <translation>Tapward</translation>
     </message>
     <message>
-        <source>Draw the coach&apos;s hot and cold plumbing, drop in a preheat loop, and see what it will do. Open a sample to look around, or start a drawing of your own.</source>
-        <translation>Dibuje la fontanería caliente y fría del vehículo, ponga un bucle de precalentamiento y vea qué hará. Abra una muestra para echar un vistazo, o empiece un dibujo propio.</translation>
-    </message>
-    <message>
         <source>Open Sample: %1</source>
         <translation>Abrir muestra: %1</translation>
     </message>
@@ -6373,6 +9496,479 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <source>Open %1</source>
         <translation>Abrir %1</translation>
     </message>
+    <message>
+        <source>New from Template: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An invented layout with sample figures, opens as an untitled copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: an invented layout, every figure an estimate. Opens as an untitled copy.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw the coach&apos;s hot and cold plumbing, drop in a preheat loop, and see what it will do. Begin with a template near your coach, open a sample to look around, or draw your own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New from Template</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::StockDialog</name>
+    <message>
+        <source>Stock list (*.tapstock)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Use for Selected Parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Keep Selected Part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Remove Item</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock List</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only what &amp;fits the selection</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock items</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished">Nombre</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation type="unfinished">Pieza</translation>
+    </message>
+    <message>
+        <source>Rating</source>
+        <translation type="unfinished">Valor nominal</translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation type="unfinished">Precio</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished">Nota</translation>
+    </message>
+    <message>
+        <source>Name of the new item</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name in the shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Other File…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Import…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Export…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation type="unfinished">Cerrar</translation>
+    </message>
+    <message>
+        <source>Kept in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keeps the values of %1 under this name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Select one part in the drawing first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Import Stock Items</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Export Stock List</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock List to Use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::StopBandsPage</name>
+    <message>
+        <source>By Volume</source>
+        <translation type="unfinished">Por volumen</translation>
+    </message>
+    <message>
+        <source>By Time</source>
+        <translation type="unfinished">Por tiempo</translation>
+    </message>
+    <message>
+        <source>Warm-up over what is not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pumped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Since the press</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water at the tap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>10 % are colder than</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half are colder than</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>90 % are colder than</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>8 of 10 samples</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>90 % colder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>10 % colder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limit %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water at the tap while it warms up and nothing stops the run, over %1 samples of what is not known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>suggested stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suggested stop: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::StopPage</name>
+    <message>
+        <source>By volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By volume or temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 or %2, whichever comes first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use This Stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stops that were weighed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set the controller in the drawing to the stop chosen in the table; undo takes it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The drawing has this stop already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suggested: %1. It brings %2 to the tap and keeps every limit in %3 of %4 samples of what is not known (give or take %5).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The heater lights in %1 of the samples. Asked of the case &quot;%2&quot;.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tried again on %1 fresh samples: target and limits kept in %2, hottest at the tap %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (suggested)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished">Parada</translation>
+    </message>
+    <message>
+        <source>Set at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reaches and keeps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reaches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keeps limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the tap, middle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the tap, hottest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worst over target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Longest run</source>
+        <translation type="unfinished">Ciclo más largo</translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::StopRankingPage</name>
+    <message>
+        <source>What matters most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colder at the tap  ←  more of it makes the water  →  warmer at the tap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>colder at the tap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>warmer at the tap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished">%1 a %2</translation>
+    </message>
+    <message>
+        <source>What is not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much it matters (0 to 1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More of it makes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the range comes from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure this first: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The longer the bar, the more the water at the tap depends on it when the run stops.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The order is only a hint: it explains %1 of the differences.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::StudyWorker</name>
+    <message>
+        <source>Loop curve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>12 V wiring</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Repeated presses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suggested stop</source>
+        <translation type="unfinished">Parada propuesta</translation>
+    </message>
+    <message>
+        <source>%1 of %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::SurveyModel</name>
+    <message>
+        <source>%1, not taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cell(s) could not be taken; they keep what was written. First: %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::SurveyPanel</name>
+    <message>
+        <source>Put It Right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Discard</source>
+        <translation type="unfinished">Descartar</translation>
+    </message>
+    <message>
+        <source>Survey</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heights and Flows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Survey sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show only rows with …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filter the survey</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Typed values are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the values come from that are typed or pasted now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go to the first text that was not taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Discard texts that were not taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n text(s) were not taken; the cells keep them.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::SurveyTable</name>
+    <message>
+        <source>Survey of runs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Survey of heights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cell(s) lie outside the table and were left out; they are still on the clipboard. Draw the missing parts, or paste further up or left.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>tapward::app::TimeBar</name>
@@ -6423,6 +10019,45 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>Pause</source>
         <translation>Pausa</translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::TraceDialog</name>
+    <message>
+        <source>Lengths from the Floor Plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No pipe lies wholly over a scaled floor plan, or all have these lengths already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The drawn lines have these lengths over the plan, differences in height added. Tubes wander: a measured length is better, and such lengths are not ticked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Proposed lengths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pipe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Basis now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take Ticked as Estimates</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6523,6 +10158,193 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
 </context>
 <context>
+    <name>tapward::app::WiringPage</name>
+    <message>
+        <source>Volts at every load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fuses and what hangs on them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wiring in words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>length not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>AWG %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No fuse drawn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too few volts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does not start with the pumps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fails at 10.5 V</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Works</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thicker than AWG 2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thicker than AWG 10</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Running</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Starting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Battery at 10.5 V</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation type="unfinished">Corriente</translation>
+    </message>
+    <message>
+        <source>Wire</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drop, warm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For 3 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For 10 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For its heat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fuse above its wire</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Socket exceeded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fuse too small for its load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Over its capacity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No fuse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fuse</source>
+        <translation type="unfinished">Fusible</translation>
+    </message>
+    <message>
+        <source>Loads</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rating</source>
+        <translation type="unfinished">Valor nominal</translation>
+    </message>
+    <message>
+        <source>Most for its wire</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steady</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Others</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inrush</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>Battery posts %1 at %2 in a run.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no flow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At %1: loop %2, %3 of the flow the heater needs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At %1: loop %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At %1 the heater&apos;s board has too few volts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A press takes %1 (%2), a day with %3 presses %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is %1 of the battery a day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yardsticks only: the code in force and the makers&apos; instructions govern. Isolate the battery before work; fuse at the source end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>tapward::app::print::PageLayout</name>
     <message>
         <source>Page</source>
@@ -6595,6 +10417,25 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>Diagram of the coach&apos;s plumbing, not to scale.</source>
         <translation>Diagrama de la fontanería del vehículo, no a escala.</translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::print::Sheet</name>
+    <message>
+        <source>What to measure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take care</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (continued)</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 </TS>

@@ -84,6 +84,11 @@ TEST_CASE("a template as it is raises no caution, and its hot draw gets warm", "
         CHECK(*hot->value < 200);
         for (const auto& finding : review::review(*drawing, *prediction)) {
             CAPTURE(finding.rule, finding.what.text);
+            // A storage heater behind the inlet's check valve has no room to expand: so such coaches are.
+            if (finding.rule == "trapped_expansion") {
+                CHECK(file.find("storage") != std::string::npos);
+                continue;
+            }
             CHECK(finding.severity == review::Severity::Note);
         }
     }

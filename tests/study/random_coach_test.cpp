@@ -41,7 +41,7 @@ TEST_CASE("whatever can be drawn has an answer or a reason, in balance", "[study
                 for (const double value : series.values) {
                     if (series.quantity == Quantity::Temperature && std::isfinite(value)) {
                         CHECK(value > -60);
-                        CHECK(value < 160);
+                        CHECK(value < 250);  // senseless heaters boil over in a model without steam
                     }
                 }
             }
