@@ -25,7 +25,8 @@ QString groupTitle(parts::TrayGroup group) { return translated(parts::title(grou
 
 QString kindSearchText(const parts::PartKind& kind)
 {
-    return QStringList{kindTitle(kind), toText(kind.title), groupTitle(kind.group), toText(kind.searchWords), translated(kind.searchWords)}
+    return QStringList{kindTitle(kind), toText(kind.title), groupTitle(kind.group), toText(kind.searchWords),
+                       translated(kind.searchWords)}
         .join(QLatin1Char(' '))
         .toCaseFolded();
 }
