@@ -239,12 +239,12 @@ void paintSymbolOnScreen(QPainter& painter, std::string_view kind, const SymbolS
         paintSymbol(inside, kind, style);
     }
     // On whole pixels of the screen, so that the picture is copied, not resampled.
-    const double ratio = painter.device()->devicePixelRatioF();
-    picture.setDevicePixelRatio(ratio);
+    picture.setDevicePixelRatio(painter.device()->devicePixelRatioF());
     const QPointF corner(std::round(transform.dx()) - half, std::round(transform.dy()) - half);
     painter.save();
+    // Not the device's own corner yet: inside a window the view paints with an offset, which the reset keeps.
     painter.resetTransform();
-    painter.drawPixmap(corner / ratio, picture);
+    painter.drawPixmap(painter.deviceTransform().inverted().map(corner), picture);
     painter.restore();
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/time_bar.h"
+#include "panels/flow_layout.h"
 
 #include <algorithm>
 #include <cmath>
@@ -131,13 +132,13 @@ TimeBar::TimeBar(Session& session, QWidget* parent)
     m_readout->setMinimumWidth(
         fontMetrics().horizontalAdvance(QStringLiteral("00:00 of 00:00 \u00B7 0.00 gal pumped \u00B7 0.00 gpm")));
 
-    auto* line = new QHBoxLayout(this);
+    auto* line = new FlowLayout(this);
     line->setContentsMargins(6, 2, 6, 2);
     line->setSpacing(4);
     line->addWidget(m_back);
     line->addWidget(m_play);
     line->addWidget(m_forward);
-    line->addWidget(m_slider, 1);
+    line->addWidget(m_slider);
     line->addWidget(m_speed);
     line->addWidget(m_readout);
 

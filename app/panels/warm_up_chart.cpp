@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/warm_up_chart.h"
+#include "panels/flow_layout.h"
 
 #include <cmath>
 #include <QAction>
@@ -71,14 +72,13 @@ WarmUpChart::WarmUpChart(Session& session, QWidget* parent)
     m_export->setText(tr("Export CSV\u2026"));
     m_export->setAccessibleName(tr("Export warm-up as CSV"));
 
-    auto* bar = new QHBoxLayout;
+    auto* bar = new FlowLayout;
     bar->setContentsMargins(6, 4, 6, 0);
     bar->setSpacing(4);
     bar->addWidget(m_byTime);
     bar->addWidget(m_byVolume);
-    bar->addSpacing(8);
     bar->addWidget(m_fire);
-    bar->addWidget(m_state, 1);
+    bar->addWidget(m_state);
     bar->addWidget(m_asTable);
     bar->addWidget(m_export);
 

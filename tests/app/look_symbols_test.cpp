@@ -2,6 +2,7 @@
 #include <cmath>
 #include <QImage>
 #include <QPainter>
+#include <QWidget>
 
 #include "look/symbols.h"
 #include "look/theme.h"
@@ -117,4 +118,47 @@ TEST_CASE("both palettes keep the contrast WCAG asks for", "[look]")
                                    theme.target, theme.danger, theme.caution, theme.note})
             CHECK(contrast(colour, theme.paper) >= 3.0);
     }
+}
+
+namespace {
+
+class OneSymbol final : public QWidget {
+public:
+    using QWidget::QWidget;
+
+protected:
+    void paintEvent(QPaintEvent*) override
+    {
+        QPainter painter(this);
+        painter.translate(60, 50);
+        tapward::app::SymbolStyle how;
+        how.ink = Qt::black;
+        how.paper = Qt::white;
+        tapward::app::paintSymbolOnScreen(painter, "circulator", how);
+    }
+};
+
+QRect inked(const QImage& image)
+{
+    QRect all;
+    for (int y = 0; y < image.height(); ++y)
+        for (int x = 0; x < image.width(); ++x)
+            if (qGray(image.pixel(x, y)) < 100)
+                all |= QRect(x, y, 1, 1);
+    return all;
+}
+
+}  // namespace
+
+TEST_CASE("a symbol stands where it was painted, also inside a window that paints its parts with an offset", "[look]")
+{
+    QWidget window;
+    window.resize(400, 300);
+    window.setPalette(QPalette(Qt::white));
+    OneSymbol inside(&window);
+    inside.setGeometry(200, 120, 150, 120);
+    const QRect seen = inked(window.grab().toImage());
+    REQUIRE_FALSE(seen.isEmpty());
+    CHECK(std::abs(seen.center().x() - 260) <= 6);
+    CHECK(std::abs(seen.center().y() - 170) <= 6);
 }

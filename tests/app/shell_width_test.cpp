@@ -27,7 +27,12 @@ TEST_CASE("with 14 point letters the window still fits a small laptop's screen",
         QApplication::processEvents();
         for (const auto* dock : window.findChildren<QDockWidget*>())
             UNSCOPED_INFO(dock->objectName().toStdString() << " " << dock->minimumSizeHint().width());
+        for (const auto* widget : window.findChildren<QWidget*>())
+            if (widget->minimumSizeHint().width() > 400)
+                UNSCOPED_INFO(widget->metaObject()->className() << " " << widget->minimumSizeHint().width());
         CHECK(window.minimumSizeHint().width() <= 1366);
+        window.resize(1360, 760);
+        QApplication::processEvents();
         CHECK(window.width() <= 1366);
     }
     QApplication::setFont(before);
