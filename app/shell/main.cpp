@@ -34,7 +34,8 @@ int takeScreenshot(MainWindow& window, const QCommandLineParser& line)
         session.setTime(line.value(QStringLiteral("time")).toDouble());
     if (const auto* part = session.drawing().findTag(line.value(QStringLiteral("select")).toStdString()))
         session.select({part->id});
-    if (auto* pane = window.findChild<QDockWidget*>(line.value(QStringLiteral("pane"))))
+    if (auto* pane = window.findChild<QDockWidget*>(line.value(QStringLiteral("pane")));
+        pane && line.isSet(QStringLiteral("pane")))
         pane->raise();
     window.canvas().fitDrawing();
     QElapsedTimer settle;

@@ -160,8 +160,8 @@ void MainWindow::buildPanes()
     addDock(Qt::RightDockWidgetArea, QStringLiteral("predictions"), tr("Predictions"), m_answers);
     addDock(Qt::RightDockWidgetArea, QStringLiteral("details"), tr("Details"), m_details);
     addDock(Qt::BottomDockWidgetArea, QStringLiteral("warm-up"), tr("Warm-Up"), m_chart);
-    addDock(Qt::BottomDockWidgetArea, QStringLiteral("safety"), tr("Safety"), m_safety);
     addDock(Qt::BottomDockWidgetArea, QStringLiteral("findings"), tr("Findings"), m_findings);
+    addDock(Qt::BottomDockWidgetArea, QStringLiteral("safety"), tr("Safety"), m_safety);
     addDock(Qt::BottomDockWidgetArea, QStringLiteral("survey"), tr("Survey"), m_survey);
     m_tray->setMinimumWidth(fontMetrics().averageCharWidth() * 24);
     arrange();
