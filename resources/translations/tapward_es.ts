@@ -5,7 +5,7 @@
     <name>Assemblies</name>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished">%1, %2</translation>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -4291,1664 +4291,1665 @@
     </message>
     <message>
         <source>12 V side in a run: battery</source>
-        <translation type="unfinished"></translation>
+        <translation>Lado de 12 V durante un ciclo: batería</translation>
     </message>
     <message>
         <source>40 to 110 °F in the bay: common practice, no published source</source>
-        <translation type="unfinished"></translation>
+        <translation>De 40 a 110 °F en el compartimento: práctica habitual, sin fuente publicada</translation>
     </message>
     <message>
         <source>40 to 85 °F: common practice, no published source</source>
-        <translation type="unfinished"></translation>
+        <translation>De 40 a 85 °F: práctica habitual, sin fuente publicada</translation>
     </message>
     <message>
         <source>A cell on the clipboard is too long.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una celda del portapapeles es demasiado larga.</translation>
     </message>
     <message>
         <source>A cold tap that runs warm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un grifo de fría que sale templado.</translation>
     </message>
     <message>
         <source>A day of</source>
-        <translation type="unfinished"></translation>
+        <translation>Un día de</translation>
     </message>
     <message>
         <source>A loop begins on a hot pipe.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un bucle empieza en un tubo de agua caliente.</translation>
     </message>
     <message>
         <source>A loop ends on a cold pipe.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un bucle termina en un tubo de agua fría.</translation>
     </message>
     <message>
         <source>A loop sends warm water into the heater; a heater not made for it may overheat, trip or lose its warranty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un bucle manda agua templada al calentador; uno que no esté hecho para ello puede sobrecalentarse, dispararse o perder la garantía.</translation>
     </message>
     <message>
         <source>A mixing valve is a part, not a setting.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una válvula mezcladora es una pieza, no un ajuste.</translation>
     </message>
     <message>
         <source>A part of the kind {0} has no such value.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una pieza del tipo {0} no tiene ese valor.</translation>
     </message>
     <message>
         <source>A quotation mark on the clipboard is never closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unas comillas del portapapeles no se cierran.</translation>
     </message>
     <message>
         <source>A run does not end by itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un ciclo no termina por sí solo.</translation>
     </message>
     <message>
         <source>A run ends early or does not start.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un ciclo termina antes de tiempo o no empieza.</translation>
     </message>
     <message>
         <source>A serious burn in {0} for an adult, sooner for a child.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una quemadura grave en {0} para un adulto; antes para un niño.</translation>
     </message>
     <message>
         <source>A small circulator cannot draw itself full, and dry running kills it in minutes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una bomba de circulación pequeña no se ceba sola, y girar en seco la destruye en minutos.</translation>
     </message>
     <message>
         <source>A text of {0} is too long.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un texto de {0} es demasiado largo.</translation>
     </message>
     <message>
         <source>ASHRAE Guideline 12, growth range of Legionella, from memory</source>
-        <translation type="unfinished"></translation>
+        <translation>ASHRAE Guideline 12, intervalo de proliferación de Legionella, de memoria</translation>
     </message>
     <message>
         <source>ASTM F876 and D2846: 100 psi at 180 °F; read the tube&apos;s print line</source>
-        <translation type="unfinished"></translation>
+        <translation>ASTM F876 y D2846: 100 psi a 180 °F; lea el marcado impreso en el tubo</translation>
     </message>
     <message>
         <source>Add a check valve behind {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir una válvula de retención detrás de {0}</translation>
     </message>
     <message>
         <source>Adult burns in</source>
-        <translation type="unfinished"></translation>
+        <translation>Un adulto se quema en</translation>
     </message>
     <message>
         <source>Align {0} parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Alinear {0} piezas</translation>
     </message>
     <message>
         <source>All parts stand at one height here, so nothing is taken to drain by itself. Note heights to see what does.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las piezas están aquí a la misma altura, así que se supone que nada se vacía por sí solo. Anote alturas para ver qué se vacía.</translation>
     </message>
     <message>
         <source>Allowed</source>
-        <translation type="unfinished"></translation>
+        <translation>Permitido</translation>
     </message>
     <message>
         <source>An assembly may have {0} parts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un conjunto puede tener {0} piezas.</translation>
     </message>
     <message>
         <source>An open cold tap draws hot water through the stopped pumps; a check valve does not stop that, it points the same way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un grifo de fría abierto arrastra agua caliente a través de las bombas paradas; una válvula de retención no lo impide: apunta en el mismo sentido.</translation>
     </message>
     <message>
         <source>As drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Según el dibujo</translation>
     </message>
     <message>
         <source>As if it passed hot water only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como si solo diera paso a agua caliente.</translation>
     </message>
     <message>
         <source>As the shop calls it; unique among the items of one kind.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como la llama el taller; no se repite entre los artículos de un mismo tipo.</translation>
     </message>
     <message>
         <source>At start</source>
-        <translation type="unfinished"></translation>
+        <translation>Al inicio</translation>
     </message>
     <message>
         <source>At the pump</source>
-        <translation type="unfinished"></translation>
+        <translation>En la bomba</translation>
     </message>
     <message>
         <source>At {0} the demand pump&apos;s flow swings from {1} to {2}, across the {3} of {4}.</source>
-        <translation type="unfinished"></translation>
+        <translation>A {0}, el caudal de la bomba de presión oscila entre {1} y {2}, pasando por los {3} de {4}.</translation>
     </message>
     <message>
         <source>Basis of flow</source>
-        <translation type="unfinished"></translation>
+        <translation>Procedencia del caudal</translation>
     </message>
     <message>
         <source>Basis of length</source>
-        <translation type="unfinished"></translation>
+        <translation>Procedencia de la longitud</translation>
     </message>
     <message>
         <source>Battery at rest; at the pump&apos;s place with the pump on</source>
-        <translation type="unfinished"></translation>
+        <translation>Batería en reposo; en el lugar de la bomba, con la bomba en marcha</translation>
     </message>
     <message>
         <source>Bay air</source>
-        <translation type="unfinished">Aire del compartimento</translation>
+        <translation>Aire del compartimento</translation>
     </message>
     <message>
         <source>Before use: shut the drains, flush, sanitise (50 ppm chlorine for 4 h or more), flush again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes de usar: cierre los vaciados, enjuague, desinfecte (50 ppm de cloro durante 4 h o más) y vuelva a enjuagar.</translation>
     </message>
     <message>
         <source>Below the burn tables</source>
-        <translation type="unfinished"></translation>
+        <translation>Por debajo de las tablas de quemaduras</translation>
     </message>
     <message>
         <source>Below the published burn tables; that is not the same as safe, least of all for children.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por debajo de las tablas de quemaduras publicadas; eso no equivale a seguro, y menos aún para niños.</translation>
     </message>
     <message>
         <source>Blow air in at {0}, at no more than {1}, with one tap open at a time: {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sople aire por {0}, a no más de {1}, con un solo grifo abierto cada vez: {2}.</translation>
     </message>
     <message>
         <source>Both</source>
-        <translation type="unfinished">Ambos</translation>
+        <translation>Ambos</translation>
     </message>
     <message>
         <source>Branches</source>
-        <translation type="unfinished"></translation>
+        <translation>Ramales</translation>
     </message>
     <message>
         <source>Burns at once</source>
-        <translation type="unfinished"></translation>
+        <translation>Quema al instante</translation>
     </message>
     <message>
         <source>Burns in a minute or more</source>
-        <translation type="unfinished"></translation>
+        <translation>Quema en un minuto o más</translation>
     </message>
     <message>
         <source>Burns in minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>Quema en minutos</translation>
     </message>
     <message>
         <source>Burns in seconds</source>
-        <translation type="unfinished"></translation>
+        <translation>Quema en segundos</translation>
     </message>
     <message>
         <source>By their height these empty: {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por su altura se vacían: {0}.</translation>
     </message>
     <message>
         <source>Carbon</source>
-        <translation type="unfinished"></translation>
+        <translation>Carbón</translation>
     </message>
     <message>
         <source>Cartridge</source>
-        <translation type="unfinished"></translation>
+        <translation>Cartucho</translation>
     </message>
     <message>
         <source>Change</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambio</translation>
     </message>
     <message>
         <source>Check that you may read it, or choose another file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Compruebe que tiene permiso para leerlo, o elija otro archivo.</translation>
     </message>
     <message>
         <source>Check the number and its unit, or take the line out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Revise el número y su unidad, o quite la línea.</translation>
     </message>
     <message>
         <source>Choose a picture first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija primero una imagen.</translation>
     </message>
     <message>
         <source>Choose a stock file saved by Tapward.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija un archivo de existencias guardado por Tapward.</translation>
     </message>
     <message>
         <source>Choose a stock item of the same kind of part.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija un artículo de existencias del mismo tipo de pieza.</translation>
     </message>
     <message>
         <source>Choose another kind.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija otro tipo.</translation>
     </message>
     <message>
         <source>Choose another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija otro nombre.</translation>
     </message>
     <message>
         <source>Choose one of: {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija uno de estos: {0}.</translation>
     </message>
     <message>
         <source>Choose the picture again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija la imagen de nuevo.</translation>
     </message>
     <message>
         <source>Choose two points far apart, such as the ends of the coach.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija dos puntos muy separados, como los extremos del vehículo.</translation>
     </message>
     <message>
         <source>Choose {0} from stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir {0} de las existencias</translation>
     </message>
     <message>
         <source>City pressure behind the regulator</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión de red detrás del regulador</translation>
     </message>
     <message>
         <source>Cold draw at each outlet in turn</source>
-        <translation type="unfinished"></translation>
+        <translation>Consumo de fría en cada salida, por turno</translation>
     </message>
     <message>
         <source>Cold outlets</source>
-        <translation type="unfinished"></translation>
+        <translation>Salidas de agua fría</translation>
     </message>
     <message>
         <source>Cold press</source>
-        <translation type="unfinished"></translation>
+        <translation>Pulsación en frío</translation>
     </message>
     <message>
         <source>Cold supply temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatura del suministro de agua fría</translation>
     </message>
     <message>
         <source>Cold water at {0} comes at up to {1}, {2} in the sound coach.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua fría en {0} llega a un máximo de {1}; {2} en el vehículo sin averías.</translation>
     </message>
     <message>
         <source>Cold water can pass {0} into the hot line through an open way.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua fría puede pasar por {0} a la línea caliente a través de una vía abierta.</translation>
     </message>
     <message>
         <source>Consequence</source>
-        <translation type="unfinished"></translation>
+        <translation>Consecuencia</translation>
     </message>
     <message>
         <source>Copy a smaller part of the sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Copie una parte más pequeña de la hoja.</translation>
     </message>
     <message>
         <source>Copy the cells again, as text.</source>
-        <translation type="unfinished"></translation>
+        <translation>Copie las celdas de nuevo, como texto.</translation>
     </message>
     <message>
         <source>Copy two columns, the flow or the like first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Copie dos columnas, con el caudal o similar en la primera.</translation>
     </message>
     <message>
         <source>Copy whole cells; write inches as &quot;in&quot; when a cell begins with a quotation mark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Copie celdas enteras; escriba las pulgadas como &quot;in&quot; cuando una celda empiece por comillas.</translation>
     </message>
     <message>
         <source>Cycles on its own limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Cicla por su propio límite</translation>
     </message>
     <message>
         <source>Data sheet</source>
-        <translation type="unfinished">Hoja de datos</translation>
+        <translation>Hoja de datos</translation>
     </message>
     <message>
         <source>Demand pump: cut-in and cut-out</source>
-        <translation type="unfinished"></translation>
+        <translation>Bomba de presión: presiones de arranque y de paro</translation>
     </message>
     <message>
         <source>Do not loop this heater; ask its maker in writing, or take another one.</source>
-        <translation type="unfinished"></translation>
+        <translation>No ponga este calentador en un bucle; consulte por escrito al fabricante o use otro.</translation>
     </message>
     <message>
         <source>Does not light</source>
-        <translation type="unfinished">No enciende</translation>
+        <translation>No enciende</translation>
     </message>
     <message>
         <source>Drag it on to another port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrástrelo a otra conexión.</translation>
     </message>
     <message>
         <source>Drain {0} by its own plug, the way its maker says.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vacíe {0} por su propio tapón, como indica el fabricante.</translation>
     </message>
     <message>
         <source>Draw a temperature sensor and choose it in the controller&apos;s details; then switch it on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dibuje un sensor de temperatura y elíjalo en los detalles del controlador; después, actívelo.</translation>
     </message>
     <message>
         <source>Draw one, or ask for its storage.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dibuje uno, o pida guardarlo.</translation>
     </message>
     <message>
         <source>Draw the heater and its pipes first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dibuje primero el calentador y sus tubos.</translation>
     </message>
     <message>
         <source>Draw the loop&apos;s controller and its push button.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dibuje el controlador del bucle y su pulsador.</translation>
     </message>
     <message>
         <source>Drawing revision</source>
-        <translation type="unfinished"></translation>
+        <translation>Revisión del dibujo</translation>
     </message>
     <message>
         <source>Empty {0} by its own drain.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vacíe {0} por su propio vaciado.</translation>
     </message>
     <message>
         <source>End it on another pipe or on a part.</source>
-        <translation type="unfinished"></translation>
+        <translation>Termínelo en otro tubo o en una pieza.</translation>
     </message>
     <message>
         <source>Ends it</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo termina</translation>
     </message>
     <message>
         <source>Energy</source>
-        <translation type="unfinished"></translation>
+        <translation>Energía</translation>
     </message>
     <message>
         <source>Estimated</source>
-        <translation type="unfinished">Estimado</translation>
+        <translation>Estimado</translation>
     </message>
     <message>
         <source>Fault</source>
-        <translation type="unfinished">Avería</translation>
+        <translation>Avería</translation>
     </message>
     <message>
         <source>Feed the filter from the cold line ahead of the loop&apos;s return.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alimente el filtro desde la línea fría, antes del retorno del bucle.</translation>
     </message>
     <message>
         <source>Fill the jug once and write down volume and seconds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Llene la jarra una vez y anote el volumen y los segundos.</translation>
     </message>
     <message>
         <source>Find where hot and cold are joined, and put a check valve there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Busque dónde se unen la caliente y la fría, y ponga allí una válvula de retención.</translation>
     </message>
     <message>
         <source>First run of the case {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Primer ciclo del caso {0}.</translation>
     </message>
     <message>
         <source>Fit a low-point drain at {0}, or open a joint there each autumn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponga un vaciado de punto bajo en {0}, o abra allí una unión cada otoño.</translation>
     </message>
     <message>
         <source>Fit an accumulator or expansion vessel on the cold line behind the last check valve; never plug a relief valve that weeps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponga un acumulador o vaso de expansión en la línea fría, detrás de la última válvula de retención; nunca tapone una válvula de alivio que gotee.</translation>
     </message>
     <message>
         <source>Fit or lower the pressure regulator, or take a part with a higher rating.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponga o baje el regulador de presión, o use una pieza de mayor presión nominal.</translation>
     </message>
     <message>
         <source>Fit or lower the pressure regulator.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponga o baje el regulador de presión.</translation>
     </message>
     <message>
         <source>Floor plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plano de planta</translation>
     </message>
     <message>
         <source>Flow by battery voltage</source>
-        <translation type="unfinished"></translation>
+        <translation>Caudal según la tensión de la batería</translation>
     </message>
     <message>
         <source>Flow by jug and stopwatch, outlet fully open</source>
-        <translation type="unfinished"></translation>
+        <translation>Caudal con jarra y cronómetro, salida totalmente abierta</translation>
     </message>
     <message>
         <source>Flow of each outlet with jug and stopwatch, three tries, with the pressure while it runs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Caudal de cada salida con jarra y cronómetro, tres intentos, con la presión mientras corre el agua.</translation>
     </message>
     <message>
         <source>For both</source>
-        <translation type="unfinished"></translation>
+        <translation>Para ambas</translation>
     </message>
     <message>
         <source>For the cold line</source>
-        <translation type="unfinished"></translation>
+        <translation>Para la línea fría</translation>
     </message>
     <message>
         <source>For the outlets</source>
-        <translation type="unfinished"></translation>
+        <translation>Para las salidas</translation>
     </message>
     <message>
         <source>Found</source>
-        <translation type="unfinished"></translation>
+        <translation>Encontrado</translation>
     </message>
     <message>
         <source>Freeze: {1} of water in {0} neither drains nor blows out with the valves as they stand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Helada: con las válvulas como están, {1} de agua en {0} no se vacían ni salen al soplar.</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translation>De</translation>
     </message>
     <message>
         <source>From its left edge to its right edge; scaling by two points sets it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Del borde izquierdo al borde derecho; al escalar por dos puntos queda fijado.</translation>
     </message>
     <message>
         <source>From {0} to {1} its {2} would raise the pressure by up to {3}, were it not for the relief valve; air, hoses and seals take some of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>De {0} a {1}, sus {2} subirían la presión hasta en {3} si no fuera por la válvula de alivio; el aire, las mangueras y las juntas absorben una parte.</translation>
     </message>
     <message>
         <source>Gas appliance: read its plate and manual; open, alter or bypass nothing. Isolate the battery before touching 12 V wiring.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aparato de gas: lea su placa y su manual; no abra, altere ni anule nada. Aísle la batería antes de tocar el cableado de 12 V.</translation>
     </message>
     <message>
         <source>Give another tag.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dé otra etiqueta.</translation>
     </message>
     <message>
         <source>Give it another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dele otro nombre.</translation>
     </message>
     <message>
         <source>Give it one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Asígnele uno.</translation>
     </message>
     <message>
         <source>Give the high limit a sensor of its own, near the tap.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dé al límite alto un sensor propio, cerca del grifo.</translation>
     </message>
     <message>
         <source>Half shut, or at a lower pressure, it may not light, or light and go out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Medio cerrado o con menos presión, puede no encender, o encender y apagarse.</translation>
     </message>
     <message>
         <source>Head</source>
-        <translation type="unfinished">Altura</translation>
+        <translation>Altura</translation>
     </message>
     <message>
         <source>Heat</source>
-        <translation type="unfinished">Calor</translation>
+        <translation>Calor</translation>
     </message>
     <message>
         <source>Heated with every tap shut, {0} has no room for {1} more water: {2} close it in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Al calentarse con todos los grifos cerrados, {0} no tiene sitio para {1} más de agua: su salida la cierran {2}.</translation>
     </message>
     <message>
         <source>Heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Calentador</translation>
     </message>
     <message>
         <source>Heater&apos;s board</source>
-        <translation type="unfinished"></translation>
+        <translation>Placa del calentador</translation>
     </message>
     <message>
         <source>Heater, supply and battery</source>
-        <translation type="unfinished"></translation>
+        <translation>Calentador, suministro y batería</translation>
     </message>
     <message>
         <source>Heater: flow at which it lights</source>
-        <translation type="unfinished"></translation>
+        <translation>Calentador: caudal con el que enciende</translation>
     </message>
     <message>
         <source>Heater: least and most heat</source>
-        <translation type="unfinished"></translation>
+        <translation>Calentador: potencia mínima y máxima</translation>
     </message>
     <message>
         <source>Heater: outlet setting</source>
-        <translation type="unfinished"></translation>
+        <translation>Calentador: ajuste de salida</translation>
     </message>
     <message>
         <source>Height above floor</source>
-        <translation type="unfinished">Altura sobre el suelo</translation>
+        <translation>Altura sobre el suelo</translation>
     </message>
     <message>
         <source>Height of each part above the coach floor: up is positive.</source>
-        <translation type="unfinished"></translation>
+        <translation>Altura de cada pieza sobre el suelo del vehículo: hacia arriba es positiva.</translation>
     </message>
     <message>
         <source>Holds its setpoint</source>
-        <translation type="unfinished"></translation>
+        <translation>Mantiene su consigna</translation>
     </message>
     <message>
         <source>Hot draw at each outlet in turn</source>
-        <translation type="unfinished"></translation>
+        <translation>Consumo de caliente en cada salida, por turno</translation>
     </message>
     <message>
         <source>Hot tube loses its strength: it can burst under the coach&apos;s pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>El tubo caliente pierde resistencia: puede reventar con la presión del vehículo.</translation>
     </message>
     <message>
         <source>Hot water can burn: let the heater cool, or keep hands out of the stream.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua caliente puede quemar: deje enfriar el calentador o mantenga las manos fuera del chorro.</translation>
     </message>
     <message>
         <source>Hottest</source>
-        <translation type="unfinished"></translation>
+        <translation>Máxima</translation>
     </message>
     <message>
         <source>Hottest at</source>
-        <translation type="unfinished"></translation>
+        <translation>Máxima en</translation>
     </message>
     <message>
         <source>Hottest at the tap in any sample</source>
-        <translation type="unfinished"></translation>
+        <translation>Máxima en el grifo en cualquier muestra</translation>
     </message>
     <message>
         <source>Hottest the control allows</source>
-        <translation type="unfinished"></translation>
+        <translation>Máxima que permite el control</translation>
     </message>
     <message>
         <source>How strongly the picture shows behind the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con qué intensidad se ve la imagen detrás del dibujo.</translation>
     </message>
     <message>
         <source>Hurts</source>
-        <translation type="unfinished"></translation>
+        <translation>Causa daño</translation>
     </message>
     <message>
         <source>Id of a part of kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Id. de una pieza de tipo</translation>
     </message>
     <message>
         <source>If it stops or is the weaker one, the other pump&apos;s water runs back through it instead of round the loop.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si se para o es la más débil, el agua de la otra bomba vuelve a través de ella en lugar de recorrer el bucle.</translation>
     </message>
     <message>
         <source>If that sensor reads low or comes off, the stop and the limit fail together.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si ese sensor marca de menos o se suelta, la parada y el límite fallan a la vez.</translation>
     </message>
     <message>
         <source>In grid steps; the scale follows.</source>
-        <translation type="unfinished"></translation>
+        <translation>En pasos de cuadrícula; la escala se ajusta.</translation>
     </message>
     <message>
         <source>Input</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrada</translation>
     </message>
     <message>
         <source>Inrush</source>
-        <translation type="unfinished"></translation>
+        <translation>Corriente de arranque</translation>
     </message>
     <message>
         <source>Insulation</source>
-        <translation type="unfinished"></translation>
+        <translation>Aislamiento</translation>
     </message>
     <message>
         <source>It is not known whether the maker of {0} allows a recirculation loop.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se sabe si el fabricante de {0} permite un bucle de recirculación.</translation>
     </message>
     <message>
         <source>It is not noted whether these added parts are listed for drinking water: {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>No consta si estas piezas añadidas están certificadas para agua potable: {0}.</translation>
     </message>
     <message>
         <source>It keeps the supply from an outlet behind it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Impide que el suministro llegue a una toma situada detrás.</translation>
     </message>
     <message>
         <source>It needs a flow sensor and a stop sensor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Necesita un sensor de caudal y un sensor de parada.</translation>
     </message>
     <message>
         <source>It never reaches its cut-out and runs on until it burns out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nunca alcanza su presión de paro y sigue en marcha hasta quemarse.</translation>
     </message>
     <message>
         <source>Items of kinds not listed here are kept, not read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los elementos de tipos que no figuran aquí se conservan, pero no se leen.</translation>
     </message>
     <message>
         <source>Its loads</source>
-        <translation type="unfinished"></translation>
+        <translation>Sus cargas</translation>
     </message>
     <message>
         <source>Join its inlet to the fresh tank.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una su entrada al depósito de agua limpia.</translation>
     </message>
     <message>
         <source>Join its line to the coach&apos;s pressurised water, below any trapped air.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una su línea al agua a presión del vehículo, por debajo de cualquier aire atrapado.</translation>
     </message>
     <message>
         <source>Join pumps, valve and pipes to a loop through the heater.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una bombas, válvula y tubos en un bucle que pase por el calentador.</translation>
     </message>
     <message>
         <source>Joints</source>
-        <translation type="unfinished"></translation>
+        <translation>Uniones</translation>
     </message>
     <message>
         <source>Jug</source>
-        <translation type="unfinished"></translation>
+        <translation>Jarra</translation>
     </message>
     <message>
         <source>Keep a smaller selection.</source>
-        <translation type="unfinished"></translation>
+        <translation>Conserve una selección menor.</translation>
     </message>
     <message>
         <source>Keep the battery up, or take one that works at fewer volts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mantenga cargada la batería, o elija una pieza que funcione con menos voltios.</translation>
     </message>
     <message>
         <source>Keep the heater&apos;s water below the tube&apos;s rating: a wait between runs, a high limit, a lockout.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mantenga el agua del calentador por debajo del valor nominal del tubo: una espera entre ciclos, un límite alto, un bloqueo.</translation>
     </message>
     <message>
         <source>Keeps</source>
-        <translation type="unfinished"></translation>
+        <translation>Respeta</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished">Tipo</translation>
+        <translation>Tipo</translation>
     </message>
     <message>
         <source>Kinds of stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Tipos de parada</translation>
     </message>
     <message>
         <source>Lay the pipe or place the part on the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tienda el tubo o coloque la pieza en el dibujo.</translation>
     </message>
     <message>
         <source>Leave it out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Omítalo.</translation>
     </message>
     <message>
         <source>Leave taps and drains open, and ball valves half open so that no water is shut in them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Deje abiertos los grifos y los vaciados, y las válvulas de bola a medio abrir para que no quede agua encerrada en ellas.</translation>
     </message>
     <message>
         <source>Leave this cell empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Deje vacía esta celda.</translation>
     </message>
     <message>
         <source>Let the pumps of {0} wait for the valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacer que las bombas de {0} esperen a la válvula</translation>
     </message>
     <message>
         <source>Let the pumps wait until the valve has finished its travel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Haga que las bombas esperen a que la válvula termine su recorrido.</translation>
     </message>
     <message>
         <source>Let {0} rest closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar {0} cerrada en reposo</translation>
     </message>
     <message>
         <source>Let {0} rest closed and open for a run.</source>
-        <translation type="unfinished"></translation>
+        <translation>Haga que {0} esté cerrada en reposo y se abra para un ciclo.</translation>
     </message>
     <message>
         <source>Lights dim or go out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las luces se atenúan o se apagan.</translation>
     </message>
     <message>
         <source>Limits: tap</source>
-        <translation type="unfinished"></translation>
+        <translation>Límites: grifo</translation>
     </message>
     <message>
         <source>Little changes in these cases.</source>
-        <translation type="unfinished"></translation>
+        <translation>Poco cambia en estos casos.</translation>
     </message>
     <message>
         <source>Little: only a check at the tap with a thermometer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Poco: solo una comprobación en el grifo con un termómetro.</translation>
     </message>
     <message>
         <source>Load</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga</translation>
     </message>
     <message>
         <source>Loads</source>
-        <translation type="unfinished"></translation>
+        <translation>Cargas</translation>
     </message>
     <message>
         <source>Locks out</source>
-        <translation type="unfinished"></translation>
+        <translation>Se bloquea</translation>
     </message>
     <message>
         <source>Longer runs than usual.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ciclos más largos de lo habitual.</translation>
     </message>
     <message>
         <source>Look at its permissions and at the room on the disk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Revise sus permisos y el espacio en el disco.</translation>
     </message>
     <message>
         <source>Look at the folder&apos;s permissions and at the room on the disk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Revise los permisos de la carpeta y el espacio en el disco.</translation>
     </message>
     <message>
         <source>Look at the folder&apos;s permissions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Revise los permisos de la carpeta.</translation>
     </message>
     <message>
         <source>Look at the table again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Revise de nuevo la tabla.</translation>
     </message>
     <message>
         <source>Loss</source>
-        <translation type="unfinished"></translation>
+        <translation>Pérdida</translation>
     </message>
     <message>
         <source>M / D / E: write M when you measured it, D when it is from a data sheet or rating plate, E when estimated.</source>
-        <translation type="unfinished"></translation>
+        <translation>M / D / E: escriba M si lo ha medido, D si procede de una hoja de datos o de la placa de características, E si es estimado.</translation>
     </message>
     <message>
         <source>Make a case with one preheat run; its temperatures and target are used.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cree un caso con un solo ciclo de precalentamiento; se usan sus temperaturas y su objetivo.</translation>
     </message>
     <message>
         <source>Maker on a loop</source>
-        <translation type="unfinished"></translation>
+        <translation>El fabricante sobre un bucle</translation>
     </message>
     <message>
         <source>Makers&apos; instructions, local codes and licensed trades come before this sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las instrucciones de los fabricantes, las normas locales y el trabajo de profesionales autorizados están antes que esta hoja.</translation>
     </message>
     <message>
         <source>Measure this first</source>
-        <translation type="unfinished"></translation>
+        <translation>Mida esto primero</translation>
     </message>
     <message>
         <source>Measured</source>
-        <translation type="unfinished">Medido</translation>
+        <translation>Medido</translation>
     </message>
     <message>
         <source>Measured flow of {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Caudal medido de {0}</translation>
     </message>
     <message>
         <source>Move end of {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mover un extremo de {0}</translation>
     </message>
     <message>
         <source>Move the filter out of the loop.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saque el filtro del bucle.</translation>
     </message>
     <message>
         <source>NSF/ANSI/CAN 61 and 372</source>
-        <translation type="unfinished"></translation>
+        <translation>NSF/ANSI/CAN 61 y 372</translation>
     </message>
     <message>
         <source>Name the sensor in {0}, or switch it off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Indique el sensor en {0}, o desactívelo.</translation>
     </message>
     <message>
         <source>No case of the coach as it will be presses the button.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ningún caso del vehículo tal como quedará acciona el pulsador.</translation>
     </message>
     <message>
         <source>No case runs the loop; 90 s assumed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ningún caso pone en marcha el bucle; se suponen 90 s.</translation>
     </message>
     <message>
         <source>No controller is drawn, so nothing ends a run by itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay ningún controlador dibujado, así que nada termina un ciclo por sí solo.</translation>
     </message>
     <message>
         <source>No controller is drawn, so there is no run to repeat.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay ningún controlador dibujado, así que no hay ciclo que repetir.</translation>
     </message>
     <message>
         <source>No controller is drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay ningún controlador dibujado.</translation>
     </message>
     <message>
         <source>No hotter than the first press</source>
-        <translation type="unfinished"></translation>
+        <translation>No más caliente que con la primera pulsación</translation>
     </message>
     <message>
         <source>No low-point drain is drawn. Open every tap, hot and cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay ningún vaciado de punto bajo dibujado. Abra todos los grifos, calientes y fríos.</translation>
     </message>
     <message>
         <source>No mixing valve is drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay ninguna válvula mezcladora dibujada.</translation>
     </message>
     <message>
         <source>No pressure is noted: the flow is taken to be the one at {0}, as the part says.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay presión anotada: se toma el caudal a {0}, como indica la pieza.</translation>
     </message>
     <message>
         <source>No pressure supply fills {0}: it runs in air.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ningún suministro a presión llena {0}: funciona en seco.</translation>
     </message>
     <message>
         <source>No run starts.</source>
-        <translation type="unfinished"></translation>
+        <translation>No arranca ningún ciclo.</translation>
     </message>
     <message>
         <source>No run was under way.</source>
-        <translation type="unfinished"></translation>
+        <translation>No había ningún ciclo en marcha.</translation>
     </message>
     <message>
         <source>No stop reaches the target and keeps every limit often enough; each kind says what it misses.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna parada alcanza el objetivo y respeta todos los límites con la frecuencia suficiente; cada tipo indica en qué falla.</translation>
     </message>
     <message>
         <source>No study was asked for.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se ha pedido ningún estudio.</translation>
     </message>
     <message>
         <source>No such stop keeps every limit in {0} of the samples; the nearest does in {1} and reaches the target in {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna parada de este tipo respeta todos los límites en {0} de las muestras; la más cercana lo hace en {1} y alcanza el objetivo en {2}.</translation>
     </message>
     <message>
         <source>No tankless heater is drawn, so there is no fire to map.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay ningún calentador instantáneo dibujado, así que no hay llama que representar.</translation>
     </message>
     <message>
         <source>No time is known for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se conoce ningún tiempo para ello.</translation>
     </message>
     <message>
         <source>No valve shuts the loop between runs, and it returns by the cold line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna válvula cierra el bucle entre ciclos, y este retorna por la línea fría.</translation>
     </message>
     <message>
         <source>No wait up to {0} keeps every outlet at {1} or below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna espera de hasta {0} mantiene todas las tomas a {1} o menos.</translation>
     </message>
     <message>
         <source>No wait up to {0} keeps water entering the cold line at {1} or below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna espera de hasta {0} mantiene a {1} o menos el agua que entra en la línea fría.</translation>
     </message>
     <message>
         <source>Nobody in these cases.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nadie en estos casos.</translation>
     </message>
     <message>
         <source>Not allowed</source>
-        <translation type="unfinished"></translation>
+        <translation>No permitido</translation>
     </message>
     <message>
         <source>Not run</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin ejecutar</translation>
     </message>
     <message>
         <source>Not run: no main stop is switched on in the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin ejecutar: no hay ninguna parada principal activada en el dibujo.</translation>
     </message>
     <message>
         <source>Not run: the high limit is switched off in the drawing, so it cannot fail.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin ejecutar: el límite alto está desactivado en el dibujo, así que no puede fallar.</translation>
     </message>
     <message>
         <source>Not run: the part is not joined to the coach&apos;s pipes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin ejecutar: la pieza no está unida a los tubos del vehículo.</translation>
     </message>
     <message>
         <source>Not run: this kind of part is no part of the model.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin ejecutar: este tipo de pieza no forma parte del modelo.</translation>
     </message>
     <message>
         <source>Nothing happens at the button.</source>
-        <translation type="unfinished"></translation>
+        <translation>No ocurre nada al accionar el pulsador.</translation>
     </message>
     <message>
         <source>Nothing in this case.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada en este caso.</translation>
     </message>
     <message>
         <source>Nothing in this drawing holds water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada en este dibujo contiene agua.</translation>
     </message>
     <message>
         <source>Nothing: it waits for a second fault. Test it at every service.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada: queda a la espera de una segunda avería. Pruébelo en cada revisión.</translation>
     </message>
     <message>
         <source>Nothing: the run was stopped at the button after ten minutes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada: el ciclo se detuvo con el pulsador a los diez minutos.</translation>
     </message>
     <message>
         <source>Now</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahora</translation>
     </message>
     <message>
         <source>On a low battery it stops, and with it the loop.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con la batería baja se detiene, y con ello el bucle.</translation>
     </message>
     <message>
         <source>On city water {0}, fully open on hot, draws {1} through {2}, which lights at {3}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, totalmente abierto en caliente y con agua de red, toma {1} a través de {2}, que enciende con {3}.</translation>
     </message>
     <message>
         <source>On plastic tube such a sensor trails by 10 to 40 s and reads low: the run goes on while hot water passes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sobre tubo de plástico, un sensor así se retrasa de 10 a 40 s y mide de menos: el ciclo continúa mientras pasa agua caliente.</translation>
     </message>
     <message>
         <source>On the demand pump {0}, fully open on hot, draws {1} through {2}, which lights at {3}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, totalmente abierto en caliente y con la bomba de presión, toma {1} a través de {2}, que enciende con {3}.</translation>
     </message>
     <message>
         <source>One press alone brings {0} to an outlet, above {1}: no wait helps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una sola pulsación ya lleva {0} a una toma, por encima de {1}: ninguna espera lo evita.</translation>
     </message>
     <message>
         <source>One press alone sends {0} into the cold line, above {1}: no wait helps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una sola pulsación ya envía {0} a la línea fría, por encima de {1}: ninguna espera lo evita.</translation>
     </message>
     <message>
         <source>One pump</source>
-        <translation type="unfinished"></translation>
+        <translation>Una bomba</translation>
     </message>
     <message>
         <source>One run of</source>
-        <translation type="unfinished"></translation>
+        <translation>Un ciclo de</translation>
     </message>
     <message>
         <source>Only a part with exactly two pipes can be taken out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solo se puede quitar una pieza que tenga exactamente dos tubos.</translation>
     </message>
     <message>
         <source>Only this clears {0}: air and open taps do not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solo esto vacía {0}: el aire y los grifos abiertos no lo hacen.</translation>
     </message>
     <message>
         <source>Open &quot;{0}&quot; as a case</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir &quot;{0}&quot; como caso</translation>
     </message>
     <message>
         <source>Open it with the Tapward it was saved by. The file was not changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ábralo con el Tapward con el que se guardó. El archivo no se modificó.</translation>
     </message>
     <message>
         <source>Open the low-point drains {0}, then every tap, hot and cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abra los vaciados de punto bajo {0} y después todos los grifos, calientes y fríos.</translation>
     </message>
     <message>
         <source>Open {0} and do it again: only then {1} clears.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abra {0} y repita la operación: solo entonces se vacía {1}.</translation>
     </message>
     <message>
         <source>Open {0} and run {1} with antifreeze while winterizing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abra {0} y haga girar {1} con anticongelante al preparar el invierno.</translation>
     </message>
     <message>
         <source>Open {0} while winterizing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abra {0} al preparar el invierno.</translation>
     </message>
     <message>
         <source>Or draw antifreeze made for drinking-water lines with {0}, one tap at a time until it runs coloured: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>O aspire con {0} anticongelante apto para líneas de agua potable, grifo por grifo, hasta que salga con color: {1}.</translation>
     </message>
     <message>
         <source>Other</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro</translation>
     </message>
     <message>
         <source>Others</source>
-        <translation type="unfinished"></translation>
+        <translation>Otras</translation>
     </message>
     <message>
         <source>Outlets</source>
-        <translation type="unfinished"></translation>
+        <translation>Tomas</translation>
     </message>
     <message>
         <source>Over activation</source>
-        <translation type="unfinished"></translation>
+        <translation>Sobre la activación</translation>
     </message>
     <message>
         <source>Over its rating a motor or board runs hot and fails early.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por encima de su valor nominal, un motor o una placa se calienta y falla antes de tiempo.</translation>
     </message>
     <message>
         <source>Over its rating a part can leak or burst, and hot water sprays.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por encima de su valor nominal, una pieza puede tener fugas o reventar y proyectar agua caliente.</translation>
     </message>
     <message>
         <source>Over its rating a part softens, leaks or gives off what it holds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por encima de su valor nominal, una pieza se ablanda, tiene fugas o suelta lo que retiene.</translation>
     </message>
     <message>
         <source>Over its rating tube and joints can leak or burst, and hot water sprays.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por encima de su valor nominal, el tubo y las uniones pueden tener fugas o reventar y proyectar agua caliente.</translation>
     </message>
     <message>
         <source>Over the outlets&apos; limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Por encima del límite de las tomas</translation>
     </message>
     <message>
         <source>Overshoots its setpoint</source>
-        <translation type="unfinished"></translation>
+        <translation>Rebasa su consigna</translation>
     </message>
     <message>
         <source>PNG or JPEG as base 64 text (RFC 4648).</source>
-        <translation type="unfinished"></translation>
+        <translation>PNG o JPEG como texto en base 64 (RFC 4648).</translation>
     </message>
     <message>
         <source>Part</source>
-        <translation type="unfinished">Pieza</translation>
+        <translation>Pieza</translation>
     </message>
     <message>
         <source>Parts and heights</source>
-        <translation type="unfinished"></translation>
+        <translation>Piezas y alturas</translation>
     </message>
     <message>
         <source>Per run</source>
-        <translation type="unfinished"></translation>
+        <translation>Por ciclo</translation>
     </message>
     <message>
         <source>Picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Imagen</translation>
     </message>
     <message>
         <source>Picture of {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Imagen de {0}</translation>
     </message>
     <message>
         <source>Pipe runs</source>
-        <translation type="unfinished"></translation>
+        <translation>Tramos de tubo</translation>
     </message>
     <message>
         <source>Place a controller.</source>
-        <translation type="unfinished"></translation>
+        <translation>Coloque un controlador.</translation>
     </message>
     <message>
         <source>Predicted from the drawing; not measured. Units are SI, temperatures degrees Celsius.</source>
-        <translation type="unfinished"></translation>
+        <translation>Predicho a partir del dibujo; no medido. Las unidades son SI; las temperaturas, grados Celsius.</translation>
     </message>
     <message>
         <source>Press on one, near the tap.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pulse sobre uno, cerca del grifo.</translation>
     </message>
     <message>
         <source>Presses</source>
-        <translation type="unfinished"></translation>
+        <translation>Pulsaciones</translation>
     </message>
     <message>
         <source>Pressure</source>
-        <translation type="unfinished">Presión</translation>
+        <translation>Presión</translation>
     </message>
     <message>
         <source>Protections</source>
-        <translation type="unfinished"></translation>
+        <translation>Protecciones</translation>
     </message>
     <message>
         <source>Pumps</source>
-        <translation type="unfinished"></translation>
+        <translation>Bombas</translation>
     </message>
     <message>
         <source>Pumps that keep humming after the usual time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bombas que siguen zumbando pasado el tiempo habitual.</translation>
     </message>
     <message>
         <source>Pumps&apos; head</source>
-        <translation type="unfinished"></translation>
+        <translation>Altura de las bombas</translation>
     </message>
     <message>
         <source>Put a check valve behind {0}, before the lines join.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponga una válvula de retención detrás de {0}, antes de que se unan las líneas.</translation>
     </message>
     <message>
         <source>Put a motorized valve into the loop that rests closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponga en el bucle una válvula motorizada que esté cerrada en reposo.</translation>
     </message>
     <message>
         <source>Put it right in the spreadsheet and copy it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Corríjalo en la hoja de cálculo y cópielo de nuevo.</translation>
     </message>
     <message>
         <source>Put one into the drawing, in the hot line before the outlets.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponga una en el dibujo, en la línea caliente antes de las tomas.</translation>
     </message>
     <message>
         <source>Put the sensor in the water at the join by the tap, or set the stop lower by as much.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponga el sensor en el agua, en la unión junto al grifo, o baje la parada en la misma medida.</translation>
     </message>
     <message>
         <source>Put the sensor in the water, or measure its lag with a step and set the stop lower.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponga el sensor en el agua, o mida su retraso con un escalón y baje la parada.</translation>
     </message>
     <message>
         <source>Range</source>
-        <translation type="unfinished"></translation>
+        <translation>Rango</translation>
     </message>
     <message>
         <source>Rank weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso por rangos</translation>
     </message>
     <message>
         <source>Rating plate, printed figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Placa de características, cifras impresas</translation>
     </message>
     <message>
         <source>Reaches</source>
-        <translation type="unfinished"></translation>
+        <translation>Alcanza</translation>
     </message>
     <message>
         <source>Reaches the target and keeps every limit in</source>
-        <translation type="unfinished"></translation>
+        <translation>Alcanza el objetivo y respeta todos los límites en</translation>
     </message>
     <message>
         <source>Read its manual or ask its maker, and note the answer with the heater.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lea su manual o pregunte a su fabricante, y anote la respuesta junto al calentador.</translation>
     </message>
     <message>
         <source>Read the marking on each and note it with the part.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lea el marcado de cada una y anótelo junto a la pieza.</translation>
     </message>
     <message>
         <source>Readings [</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecturas [</translation>
     </message>
     <message>
         <source>Real length</source>
-        <translation type="unfinished"></translation>
+        <translation>Longitud real</translation>
     </message>
     <message>
         <source>Real length of every run along the tube, from fitting to fitting, not the straight line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Longitud real de cada tramo a lo largo del tubo, de accesorio a accesorio, no en línea recta.</translation>
     </message>
     <message>
         <source>Real width of the picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Ancho real de la imagen</translation>
     </message>
     <message>
         <source>Refusing at {0} or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechaza a {0} o más.</translation>
     </message>
     <message>
         <source>Release on one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Liberación en uno.</translation>
     </message>
     <message>
         <source>Release on the tank.</source>
-        <translation type="unfinished"></translation>
+        <translation>Liberación en el depósito.</translation>
     </message>
     <message>
         <source>Relieve pressure and cool the water before opening a joint.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alivie la presión y enfríe el agua antes de abrir una unión.</translation>
     </message>
     <message>
         <source>Remove some first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quite antes algunas.</translation>
     </message>
     <message>
         <source>Repeated presses</source>
-        <translation type="unfinished"></translation>
+        <translation>Pulsaciones repetidas</translation>
     </message>
     <message>
         <source>Return the water by a line of its own, or let the cold tap run cool before drinking.</source>
-        <translation type="unfinished"></translation>
+        <translation>Devuelva el agua por una línea propia, o deje correr el grifo frío hasta que salga fría antes de beber.</translation>
     </message>
     <message>
         <source>Row {0} has only one column.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fila {0} tiene solo una columna.</translation>
     </message>
     <message>
         <source>Row {0}: &quot;{1}&quot; is no number that fits here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fila {0}: &quot;{1}&quot; no es un número que valga aquí.</translation>
     </message>
     <message>
         <source>Run itself on</source>
-        <translation type="unfinished"></translation>
+        <translation>Ciclo en sí, con</translation>
     </message>
     <message>
         <source>Run {0} with antifreeze while winterizing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Haga girar {0} con anticongelante al preparar el invierno.</translation>
     </message>
     <message>
         <source>Sample figures: an invented coach.
 </source>
-        <translation type="unfinished"></translation>
+        <translation>Cifras de ejemplo: un vehículo inventado.
+</translation>
     </message>
     <message>
         <source>Sample figures: coach and people are invented.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cifras de ejemplo: vehículo y personas son inventados.</translation>
     </message>
     <message>
         <source>Save it again, or choose another one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guárdelo de nuevo o elija otro.</translation>
     </message>
     <message>
         <source>Save it smaller first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guárdela antes más pequeña.</translation>
     </message>
     <message>
         <source>Save it smaller, or as JPEG.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guárdela más pequeña, o como JPEG.</translation>
     </message>
     <message>
         <source>Save it smaller.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guárdela más pequeña.</translation>
     </message>
     <message>
         <source>Save the picture as PNG or JPEG first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guarde antes la imagen como PNG o JPEG.</translation>
     </message>
     <message>
         <source>Save the picture smaller first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guarde antes la imagen más pequeña.</translation>
     </message>
     <message>
         <source>Say --presses, --faults, --stop or --wiring.</source>
-        <translation type="unfinished"></translation>
+        <translation>Indique --presses, --faults, --stop o --wiring.</translation>
     </message>
     <message>
         <source>Scale {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Poner a escala {0}</translation>
     </message>
     <message>
         <source>Sediment</source>
-        <translation type="unfinished"></translation>
+        <translation>Sedimentos</translation>
     </message>
     <message>
         <source>See to</source>
-        <translation type="unfinished"></translation>
+        <translation>Atender</translation>
     </message>
     <message>
         <source>Select a faucet, a shower or another outlet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seleccione un grifo, una ducha u otra toma.</translation>
     </message>
     <message>
         <source>Select a floor plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seleccione un plano de planta.</translation>
     </message>
     <message>
         <source>Select fewer parts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seleccione menos piezas.</translation>
     </message>
     <message>
         <source>Select more parts, or move them by hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seleccione más piezas, o muévalas a mano.</translation>
     </message>
     <message>
         <source>Select the parts to keep first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seleccione antes las piezas que quiere conservar.</translation>
     </message>
     <message>
         <source>Select three parts or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seleccione tres piezas o más.</translation>
     </message>
     <message>
         <source>Select two parts or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seleccione dos piezas o más.</translation>
     </message>
     <message>
         <source>Set</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajuste</translation>
     </message>
     <message>
         <source>Set it in the controller&apos;s details.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajústelo en los detalles del controlador.</translation>
     </message>
     <message>
         <source>Set the suggested stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Fijar la parada propuesta</translation>
     </message>
     <message>
         <source>Set {0} of {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fijar {0} de {1}</translation>
     </message>
     <message>
         <source>Set {0} survey cells</source>
-        <translation type="unfinished"></translation>
+        <translation>Fijar {0} celdas de la toma de datos</translation>
     </message>
     <message>
         <source>Share</source>
-        <translation type="unfinished">Proporción</translation>
+        <translation>Proporción</translation>
     </message>
     <message>
         <source>Show the picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Mostrar la imagen</translation>
     </message>
     <message>
         <source>Shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Muestra</translation>
     </message>
     <message>
         <source>Shut off gas and power to {0}, let its water cool, then relieve the pressure at a tap.</source>
-        <translation type="unfinished"></translation>
+        <translation>Corte el gas y la corriente de {0}, deje enfriar su agua y alivie después la presión en un grifo.</translation>
     </message>
     <message>
         <source>Shut {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar {0}</translation>
     </message>
     <message>
         <source>Shut {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cierre {0}.</translation>
     </message>
     <message>
         <source>Single faults</source>
-        <translation type="unfinished"></translation>
+        <translation>Averías simples</translation>
     </message>
     <message>
         <source>Spare</source>
-        <translation type="unfinished"></translation>
+        <translation>Margen</translation>
     </message>
     <message>
         <source>Spread {0} parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Repartir {0} piezas</translation>
     </message>
     <message>
         <source>Standardised rank regression on the water at the tap when the stop comes; fit</source>
-        <translation type="unfinished"></translation>
+        <translation>Regresión estandarizada por rangos sobre el agua en el grifo cuando llega la parada; ajuste</translation>
     </message>
     <message>
         <source>Standing water goes stale, favours bacteria and freezes first.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua estancada se pone rancia, favorece las bacterias y es la primera en helarse.</translation>
     </message>
     <message>
         <source>Still full then: {0}, {1} of water. Open a joint or fit a drain at {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún llenos entonces: {0}, {1} de agua. Abra una unión o ponga un vaciado en {2}.</translation>
     </message>
     <message>
         <source>Storage heater: volume</source>
-        <translation type="unfinished"></translation>
+        <translation>Calentador de acumulación: volumen</translation>
     </message>
     <message>
         <source>Strength</source>
-        <translation type="unfinished"></translation>
+        <translation>Intensidad</translation>
     </message>
     <message>
         <source>Suggested</source>
-        <translation type="unfinished"></translation>
+        <translation>Propuesta</translation>
     </message>
     <message>
         <source>Suggested stop for &apos;</source>
-        <translation type="unfinished"></translation>
+        <translation>Parada propuesta para &apos;</translation>
     </message>
     <message>
         <source>Suggested: none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Propuesta: ninguna.</translation>
     </message>
     <message>
         <source>Survey</source>
-        <translation type="unfinished"></translation>
+        <translation>Toma de datos</translation>
     </message>
     <message>
         <source>Survey of the coach</source>
-        <translation type="unfinished"></translation>
+        <translation>Toma de datos del vehículo</translation>
     </message>
     <message>
         <source>Surveyed by</source>
-        <translation type="unfinished"></translation>
+        <translation>Datos tomados por</translation>
     </message>
     <message>
         <source>Switch off &quot;{0}&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>Desactivar &quot;{0}&quot;</translation>
     </message>
     <message>
         <source>Switch on &quot;{0}&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>Activar &quot;{0}&quot;</translation>
     </message>
     <message>
         <source>Tag</source>
-        <translation type="unfinished">Etiqueta</translation>
+        <translation>Etiqueta</translation>
     </message>
     <message>
         <source>Take a closing valve for {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir una válvula que cierre para {0}</translation>
     </message>
     <message>
         <source>Take a part listed for drinking water, lead-free.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponga una pieza homologada para agua potable, sin plomo.</translation>
     </message>
     <message>
         <source>Take a part rated for hotter water, set the heater lower, or end the run sooner.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponga una pieza prevista para agua más caliente, baje el ajuste del calentador o termine antes el ciclo.</translation>
     </message>
     <message>
         <source>Take a valve that closes by spring or capacitor when the power fails.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponga una válvula que cierre por muelle o condensador cuando falte la corriente.</translation>
     </message>
     <message>
         <source>Take an outlet or head that passes more, or open a second tap; check the strainers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponga una toma o un rociador que deje pasar más, o abra un segundo grifo; revise los filtros.</translation>
     </message>
     <message>
         <source>Take an outlet that passes more, raise the pump&apos;s cut-in, or add an accumulator of a size the pump&apos;s maker allows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponga una toma que deje pasar más, suba la presión de arranque de la bomba, o añada un acumulador de un tamaño que permita el fabricante de la bomba.</translation>
     </message>
     <message>
         <source>Take it out of the drawing to do without it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sáquela del dibujo para prescindir de ella.</translation>
     </message>
     <message>
         <source>Take one rated for the charging voltage, or feed it through a regulator.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponga una prevista para la tensión de carga, o aliméntela a través de un regulador.</translation>
     </message>
     <message>
         <source>Take the cartridge out of {0} and empty its bowl.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saque el cartucho de {0} y vacíe su vaso.</translation>
     </message>
     <message>
         <source>Take the dead end out back to its tee, or end it in a tap or a drain.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quite el ramal ciego hasta su te, o termínelo en un grifo o un vaciado.</translation>
     </message>
     <message>
         <source>Take the part out of its pipe first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saque antes la pieza de su tubo.</translation>
     </message>
     <message>
         <source>Take {0} out of its pipe</source>
-        <translation type="unfinished"></translation>
+        <translation>Sacar {0} de su tubo</translation>
     </message>
     <message>
         <source>Take {0} traced lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>Tomar {0} longitudes trazadas</translation>
     </message>
     <message>
         <source>Tap 10 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Grifo 10 %</translation>
     </message>
     <message>
         <source>Taps and loop stay cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los grifos y el bucle siguen fríos.</translation>
     </message>
     <message>
         <source>Tapward stock list, format version</source>
-        <translation type="unfinished"></translation>
+        <translation>Lista de existencias de Tapward, versión de formato</translation>
     </message>
     <message>
         <source>Temperature</source>
-        <translation type="unfinished">Temperatura</translation>
+        <translation>Temperatura</translation>
     </message>
     <message>
         <source>Temperature stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Parada por temperatura</translation>
     </message>
     <message>
         <source>That is {0} over the stop; every second of delay sends more hot water past the tap.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eso queda {0} por encima de la parada; cada segundo de retraso hace pasar más agua caliente más allá del grifo.</translation>
     </message>
     <message>
         <source>The assembly could not be written: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo escribir el conjunto: {0}</translation>
     </message>
     <message>
         <source>The assembly has no name.</source>
-        <translation type="unfinished"></translation>
+        <translation>El conjunto no tiene nombre.</translation>
     </message>
     <message>
         <source>The assembly {0} cannot be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede leer el conjunto {0}.</translation>
     </message>
     <message>
         <source>The assembly {0} could not be deleted.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo borrar el conjunto {0}.</translation>
     </message>
     <message>
         <source>The assembly {0} is too large.</source>
-        <translation type="unfinished"></translation>
+        <translation>El conjunto {0} es demasiado grande.</translation>
     </message>
     <message>
         <source>The burner goes out and lights again during a run.</source>
-        <translation type="unfinished"></translation>
+        <translation>El quemador se apaga y vuelve a encenderse durante un ciclo.</translation>
     </message>
     <message>
         <source>The clipboard holds more cells than a survey could have.</source>
-        <translation type="unfinished"></translation>
+        <translation>El portapapeles contiene más celdas de las que podría tener una toma de datos.</translation>
     </message>
     <message>
         <source>The clipboard holds more text than a survey could have.</source>
-        <translation type="unfinished"></translation>
+        <translation>El portapapeles contiene más texto del que podría tener una toma de datos.</translation>
     </message>
     <message>
         <source>The clipboard&apos;s text is not UTF-8.</source>
-        <translation type="unfinished"></translation>
+        <translation>El texto del portapapeles no es UTF-8.</translation>
     </message>
     <message>
         <source>The cold line people drink from takes the loop&apos;s water, up to {0}: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>La línea fría de la que se bebe recibe el agua del bucle, hasta {0}: {1}.</translation>
     </message>
     <message>
         <source>The controller has no flow sensor, so it cannot count volume.</source>
-        <translation type="unfinished"></translation>
+        <translation>El controlador no tiene sensor de caudal, así que no puede contar volumen.</translation>
     </message>
     <message>
         <source>The controller has no sensor for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>El controlador no tiene sensor para ello.</translation>
     </message>
     <message>
         <source>The controller has no stop sensor.</source>
-        <translation type="unfinished"></translation>
+        <translation>El controlador no tiene sensor de parada.</translation>
     </message>
     <message>
         <source>The end is there already.</source>
-        <translation type="unfinished"></translation>
+        <translation>El extremo ya está ahí.</translation>
     </message>
     <message>
         <source>The file that was there is unchanged. Free some room or choose another folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo que había no ha cambiado. Libere espacio o elija otra carpeta.</translation>
     </message>
     <message>
         <source>The file {0} is too large for a floor plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo {0} es demasiado grande para un plano de planta.</translation>
     </message>
     <message>
         <source>The flow regulator of {0} is set to {1}: predictions stay below it until it is changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>El regulador de caudal de {0} está ajustado a {1}: las predicciones quedan por debajo hasta que se cambie.</translation>
     </message>
     <message>
         <source>The folder {0} cannot be made.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede crear la carpeta {0}.</translation>
     </message>
     <message>
         <source>The heater does not light where it should.</source>
-        <translation type="unfinished"></translation>
+        <translation>El calentador no se enciende donde debería.</translation>
     </message>
     <message>
         <source>The heater lights as the pump fills up to its cut-out and goes out as the pressure falls to its cut-in: warm and cold by turns.</source>
-        <translation type="unfinished"></translation>
+        <translation>El calentador se enciende mientras la bomba llena hasta su presión de paro y se apaga cuando la presión cae a la de arranque: agua templada y fría por turnos.</translation>
     </message>
     <message>
         <source>The heater lights in {0} of the samples only.</source>
-        <translation type="unfinished"></translation>
+        <translation>El calentador se enciende solo en {0} de las muestras.</translation>
     </message>
     <message>
         <source>The heater locks out.</source>
-        <translation type="unfinished"></translation>
+        <translation>El calentador se bloquea.</translation>
     </message>
     <message>
         <source>The heater stays out and the water stays cold, however long it runs.</source>
-        <translation type="unfinished"></translation>
+        <translation>El calentador sigue apagado y el agua sigue fría, por mucho que corra.</translation>
     </message>
     <message>
         <source>The heater stops at its own limit, up to {0} at its outlet.</source>
-        <translation type="unfinished"></translation>
+        <translation>El calentador se para en su propio límite, hasta {0} en su salida.</translation>
     </message>
     <message>
         <source>The heater&apos;s fault light or code; no hot water until it is reset.</source>
-        <translation type="unfinished"></translation>
+        <translation>El testigo o código de avería del calentador; no hay agua caliente hasta rearmarlo.</translation>
     </message>
     <message>
         <source>The heater&apos;s own limits, not the loop&apos;s control.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los límites propios del calentador, no el control del bucle.</translation>
     </message>
     <message>
         <source>The high limit of {0} reads the same sensor as its stop, {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>El límite alto de {0} lee el mismo sensor que su parada, {1}.</translation>
     </message>
     <message>
         <source>The high limit opened at {0} and cuts off valve and pumps.</source>
-        <translation type="unfinished"></translation>
+        <translation>El límite alto se abrió a {0} y corta la válvula y las bombas.</translation>
     </message>
     <message>
         <source>The high limit&apos;s {0} is clipped on the tube and trails the water by {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>El elemento de límite alto ({0}) va sujeto al tubo con abrazadera y sigue al agua con {1} de retraso.</translation>
     </message>
     <message>
         <source>The independent high limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>El límite alto independiente.</translation>
     </message>
     <message>
         <source>The inlet lockout.</source>
-        <translation type="unfinished"></translation>
+        <translation>El bloqueo por entrada caliente.</translation>
     </message>
     <message>
         <source>The longest run.</source>
-        <translation type="unfinished"></translation>
+        <translation>La duración máxima del ciclo.</translation>
     </message>
     <message>
         <source>The loop is then open with its pumps stopped: a cold tap can draw hot water through it, and nobody sees it.</source>
-        <translation type="unfinished"></translation>
+        <translation>El bucle queda entonces abierto con sus bombas paradas: un grifo frío puede traer agua caliente a través de él, y nadie lo ve.</translation>
     </message>
     <message>
         <source>The loss of power.</source>
-        <translation type="unfinished"></translation>
+        <translation>La pérdida de corriente.</translation>
     </message>
     <message>
         <source>The maker of {0} does not allow a recirculation loop.</source>
-        <translation type="unfinished"></translation>
+        <translation>El fabricante de {0} no permite un bucle de recirculación.</translation>
     </message>
     <message>
         <source>The map was stopped.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se detuvo el mapa.</translation>
     </message>
     <message>
         <source>The name of a stock item is empty, too long or goes over a line end.</source>
-        <translation type="unfinished"></translation>
+        <translation>El nombre de un artículo de existencias está vacío, es demasiado largo o pasa de una línea.</translation>
     </message>
     <message>
         <source>The picture has {0} bytes; {1} are allowed.</source>
-        <translation type="unfinished"></translation>
+        <translation>La imagen tiene {0} bytes; se permiten {1}.</translation>
     </message>
     <message>
         <source>The picture is cut short or damaged.</source>
-        <translation type="unfinished"></translation>
+        <translation>La imagen está cortada o dañada.</translation>
     </message>
     <message>
         <source>The picture is not base 64 text.</source>
-        <translation type="unfinished"></translation>
+        <translation>La imagen no es texto base 64.</translation>
     </message>
     <message>
         <source>The picture is {0} by {1} pixels; {2} on a side and {3} in all are allowed.</source>
-        <translation type="unfinished"></translation>
+        <translation>La imagen mide {0} por {1} píxeles; se permiten {2} por lado y {3} en total.</translation>
     </message>
     <message>
         <source>The picture {0} cannot be made small enough.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede reducir lo suficiente la imagen {0}.</translation>
     </message>
     <message>
         <source>The picture {0} cannot be read: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede leer la imagen {0}: {1}.</translation>
     </message>
     <message>
         <source>The picture {0} is damaged or has too many pixels.</source>
-        <translation type="unfinished"></translation>
+        <translation>La imagen {0} está dañada o tiene demasiados píxeles.</translation>
     </message>
     <message>
         <source>The pump pushes it shut: nothing goes round that way.</source>
-        <translation type="unfinished"></translation>
+        <translation>La bomba la empuja y la cierra: por ahí no circula nada.</translation>
     </message>
     <message>
         <source>The pumps start {0} after {1} begins to open; it takes {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las bombas arrancan {0} después de que {1} empiece a abrir; tarda {2}.</translation>
     </message>
     <message>
         <source>The run brings {0} to the end of the loop, {1} in the sound coach.</source>
-        <translation type="unfinished"></translation>
+        <translation>El ciclo lleva {0} al final del bucle, {1} en el vehículo sin averías.</translation>
     </message>
     <message>
         <source>The run of the case {0} was not stopped within it.</source>
-        <translation type="unfinished"></translation>
+        <translation>El ciclo del caso {0} no se detuvo dentro de él.</translation>
     </message>
     <message>
         <source>The samples&apos; coarser cells are off by</source>
-        <translation type="unfinished"></translation>
+        <translation>Las celdas más gruesas de las muestras se desvían en</translation>
     </message>
     <message>
         <source>The selected part already has all values of this stock item.</source>
-        <translation type="unfinished"></translation>
+        <translation>La pieza seleccionada ya tiene todos los valores de este artículo de existencias.</translation>
     </message>
     <message>
         <source>The shop&apos;s own list of parts. Choosing an item for a part sets these values as &quot;data sheet&quot;. Keys not listed here are kept on a round trip.</source>
@@ -6140,11 +6141,11 @@
     </message>
     <message>
         <source>Two in parallel</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dos en paralelo</translation>
     </message>
     <message>
         <source>Two in series</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dos en serie</translation>
     </message>
     <message>
         <source>Two stock items are called &quot;{0}&quot;.</source>
@@ -6476,147 +6477,147 @@ Sound: outlets</source>
     </message>
     <message>
         <source>shorted: reads far too hot</source>
-        <translation type="unfinished"></translation>
+        <translation>en cortocircuito: marca demasiado caliente</translation>
     </message>
     <message>
         <source>so the order is a hint only</source>
-        <translation type="unfinished"></translation>
+        <translation>por eso el orden es solo orientativo</translation>
     </message>
     <message>
         <source>the heater&apos;s own manual governs</source>
-        <translation type="unfinished"></translation>
+        <translation>manda el manual del propio calentador</translation>
     </message>
     <message>
         <source>the loop</source>
-        <translation type="unfinished"></translation>
+        <translation>el bucle</translation>
     </message>
     <message>
         <source>the part&apos;s own rating</source>
-        <translation type="unfinished"></translation>
+        <translation>el valor nominal de la propia pieza</translation>
     </message>
     <message>
         <source>the part&apos;s own rating; battery voltages common practice, no published source</source>
-        <translation type="unfinished"></translation>
+        <translation>el valor nominal de la propia pieza; tensiones de batería: práctica común, sin fuente publicada</translation>
     </message>
     <message>
         <source>thermal growth and compressibility of water, IAPWS-IF97; stretch of a thin-walled tube</source>
-        <translation type="unfinished"></translation>
+        <translation>dilatación térmica y compresibilidad del agua, IAPWS-IF97; estiramiento de un tubo de pared delgada</translation>
     </message>
     <message>
         <source>too low</source>
-        <translation type="unfinished"></translation>
+        <translation>demasiado bajo</translation>
     </message>
     <message>
         <source>{0} draws from no tank: it runs dry.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} no aspira de ningún depósito: funciona en seco.</translation>
     </message>
     <message>
         <source>{0} faces against the water.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} apunta en contra del agua.</translation>
     </message>
     <message>
         <source>{0} gets {1} with the battery at {2}, too little to work.</source>
-        <translation type="unfinished"></translation>
+        <translation>A {0} le llegan {1} con la batería a {2}: demasiado poco para funcionar.</translation>
     </message>
     <message>
         <source>{0} gets {1}, too little to work.</source>
-        <translation type="unfinished"></translation>
+        <translation>A {0} le llegan {1}: demasiado poco para funcionar.</translation>
     </message>
     <message>
         <source>{0} hangs on the cold line the loop returns by.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} cuelga de la línea fría por la que retorna el bucle.</translation>
     </message>
     <message>
         <source>{0} has no drinking-water listing.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} no tiene homologación para agua potable.</translation>
     </message>
     <message>
         <source>{0} has no fuse drawn: fuse it at the source end, not above what its wire may carry.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} no tiene ningún fusible dibujado: ponga uno junto a la fuente, no mayor de lo que admite su cable.</translation>
     </message>
     <message>
         <source>{0} has no picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} no tiene imagen.</translation>
     </message>
     <message>
         <source>{0} has these switched on without a sensor for them: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} tiene activado lo siguiente sin un sensor para ello: {1}.</translation>
     </message>
     <message>
         <source>{0} is clipped on the tube, yet its lag is given as {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} va sujeto sobre el tubo, pero su retardo figura como {1}.</translation>
     </message>
     <message>
         <source>{0} is decided by the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: lo decide el dibujo.</translation>
     </message>
     <message>
         <source>{0} is neither a PNG nor a JPEG picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} no es una imagen PNG ni JPEG.</translation>
     </message>
     <message>
         <source>{0} is no length on a coach&apos;s floor plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} no es una longitud propia del plano de un vehículo.</translation>
     </message>
     <message>
         <source>{0} is no part for {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} no es una pieza para {1}.</translation>
     </message>
     <message>
         <source>{0} is not in the middle of one pipe.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} no está en medio de un solo tubo.</translation>
     </message>
     <message>
         <source>{0} is rated for {1}; the supply can put {2} on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} admite {1}; el suministro puede someterlo a {2}.</translation>
     </message>
     <message>
         <source>{0} is rated up to {1}; a charging battery has {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} admite hasta {1}; una batería en carga tiene {2}.</translation>
     </message>
     <message>
         <source>{0} is rated {1}, above the {2} that AWG {3} behind it may carry.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} es de {1}, por encima de los {2} que admite el cable AWG {3} que tiene detrás.</translation>
     </message>
     <message>
         <source>{0} is rated {1}; {2} and a quarter more must pass it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} es de {1}; debe dejar pasar {2} y una cuarta parte más.</translation>
     </message>
     <message>
         <source>{0} leads nowhere and holds {1} that never moves.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} no lleva a ninguna parte y retiene {1} de agua que nunca se mueve.</translation>
     </message>
     <message>
         <source>{0} needs {1}; a low battery has {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} necesita {1}; una batería baja tiene {2}.</translation>
     </message>
     <message>
         <source>{0} opens when it loses its 12 V.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} se abre cuando pierde sus 12 V.</translation>
     </message>
     <message>
         <source>{0} reads late: {1} for the water&apos;s way from the tap and {2} of its own. The run is stopped at {3}, and the tap gets {4}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} mide tarde: {1} por el recorrido del agua desde el grifo y {2} por su propio retardo. El ciclo se para a {3}, y al grifo llegan {4}.</translation>
     </message>
     <message>
         <source>{0} stands beside {1} and has no check valve in its own line.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} está junto a {1} y no tiene válvula de retención en su propia línea.</translation>
     </message>
     <message>
         <source>{0} stands in the return of the loop.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} está en el retorno del bucle.</translation>
     </message>
     <message>
         <source>{0} stands open and lets cold water past {1} into the hot line.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} está abierta y deja pasar agua fría por {1} a la línea caliente.</translation>
     </message>
     <message>
         <source>{0} stands open between runs, and the loop returns by the cold line.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} queda abierta entre ciclos, y el bucle retorna por la línea fría.</translation>
     </message>
     <message>
         <source>{0} stays open when it loses its 12 V during a run.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} sigue abierta cuando pierde sus 12 V durante un ciclo.</translation>
     </message>
 </context>
 <context>
@@ -7192,95 +7193,95 @@ Sound: outlets</source>
     </message>
     <message>
         <source>Open outlet</source>
-        <translation type="unfinished">Abrir toma</translation>
+        <translation>Abrir toma</translation>
     </message>
     <message>
         <source>Close outlet</source>
-        <translation type="unfinished">Cerrar toma</translation>
+        <translation>Cerrar toma</translation>
     </message>
     <message>
         <source>Press button</source>
-        <translation type="unfinished">Accionar pulsador</translation>
+        <translation>Pulsar el pulsador</translation>
     </message>
     <message>
         <source>Set hand valve</source>
-        <translation type="unfinished">Fijar válvula manual</translation>
+        <translation>Fijar válvula manual</translation>
     </message>
     <message>
         <source>Use city water</source>
-        <translation type="unfinished">Usar agua de red</translation>
+        <translation>Usar agua de red</translation>
     </message>
     <message>
         <source>Use demand pump</source>
-        <translation type="unfinished">Usar bomba de presión</translation>
+        <translation>Usar bomba de presión</translation>
     </message>
     <message>
         <source>Turn supply off</source>
-        <translation type="unfinished">Cortar el suministro</translation>
+        <translation>Cortar el suministro</translation>
     </message>
     <message>
         <source>Set battery voltage</source>
-        <translation type="unfinished">Fijar tensión de batería</translation>
+        <translation>Fijar tensión de la batería</translation>
     </message>
     <message>
         <source>Start fault</source>
-        <translation type="unfinished">Empezar avería</translation>
+        <translation>Iniciar avería</translation>
     </message>
     <message>
         <source>End fault</source>
-        <translation type="unfinished">Terminar avería</translation>
+        <translation>Terminar avería</translation>
     </message>
     <message>
         <source>%1, heater outlet</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, salida del calentador</translation>
     </message>
     <message>
         <source>%1, heater inlet</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, entrada del calentador</translation>
     </message>
     <message>
         <source>%1, at the sensor</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, en el sensor</translation>
     </message>
     <message>
         <source>%1, where the return enters the cold line</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, donde el retorno entra en la línea fría</translation>
     </message>
     <message>
         <source>%1, hot outlet</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, salida caliente</translation>
     </message>
     <message>
         <source>%1, cold outlet</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, salida fría</translation>
     </message>
     <message>
         <source>about %1</source>
-        <translation type="unfinished"></translation>
+        <translation>unos %1</translation>
     </message>
     <message>
         <source>below the published times</source>
-        <translation type="unfinished"></translation>
+        <translation>por debajo de los tiempos publicados</translation>
     </message>
     <message>
         <source>less than %1</source>
-        <translation type="unfinished"></translation>
+        <translation>menos de %1</translation>
     </message>
     <message>
         <source>%1 h %2 min</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 h %2 min</translation>
     </message>
     <message>
         <source>Blank Survey Sheet as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja de toma de datos en blanco como PDF</translation>
     </message>
     <message>
         <source>-survey</source>
-        <translation type="unfinished"></translation>
+        <translation>-toma-de-datos</translation>
     </message>
     <message>
         <source>Blank Survey Sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja de toma de datos en blanco</translation>
     </message>
 </context>
 <context>
@@ -7334,46 +7335,46 @@ Sound: outlets</source>
     <name>tapward::app::AssemblyHand</name>
     <message>
         <source>Click where it goes, or move it with the arrows and press Enter. Esc gives up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Haga clic donde va, o muévalo con las flechas y pulse Intro. Esc lo deja.</translation>
     </message>
     <message>
         <source>Swapped for: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiado por: %1.</translation>
     </message>
 </context>
 <context>
     <name>tapward::app::AssemblyList</name>
     <message>
         <source>Assemblies to propose</source>
-        <translation type="unfinished"></translation>
+        <translation>Conjuntos que se pueden proponer</translation>
     </message>
     <message>
         <source>Press Enter and then choose a place on the hot side and one on the cold side, or drag onto the canvas.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pulse Intro y elija después un lugar del lado caliente y otro del lado frío, o arrastre al lienzo.</translation>
     </message>
     <message>
         <source>Loop: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Bucle: %1</translation>
     </message>
     <message>
         <source>%1: double-click, then drag on the canvas from the hot side to the cold side.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: haga doble clic y luego arrastre en el lienzo del lado caliente al lado frío.</translation>
     </message>
     <message>
         <source>My assemblies</source>
-        <translation type="unfinished"></translation>
+        <translation>Mis conjuntos</translation>
     </message>
     <message>
         <source>%1: drag onto the canvas, or double-click and then click on the canvas.</source>
-        <translation type="unfinished">%1: arrástrela al lienzo, o haga doble clic y luego clic en el lienzo.</translation>
+        <translation>%1: arrástrelo al lienzo, o haga doble clic y luego clic en el lienzo.</translation>
     </message>
     <message>
         <source>Use This</source>
-        <translation type="unfinished"></translation>
+        <translation>Usar este</translation>
     </message>
     <message>
         <source>Delete Assembly…</source>
-        <translation type="unfinished"></translation>
+        <translation>Eliminar conjunto…</translation>
     </message>
 </context>
 <context>
@@ -7450,146 +7451,146 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
     <message>
         <source>a loose end</source>
-        <translation type="unfinished">un extremo suelto</translation>
+        <translation>un extremo suelto</translation>
     </message>
     <message>
         <source>from %1 to %2</source>
-        <translation type="unfinished">de %1 a %2</translation>
+        <translation>de %1 a %2</translation>
     </message>
     <message>
         <source>between %1 and %2</source>
-        <translation type="unfinished"></translation>
+        <translation>entre %1 y %2</translation>
     </message>
     <message>
         <source>joined to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>unido a %1</translation>
     </message>
     <message>
         <source>not connected</source>
-        <translation type="unfinished"></translation>
+        <translation>sin conectar</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished">%1 %2</translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>running, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>en marcha, %1</translation>
     </message>
     <message>
         <source>no flow</source>
-        <translation type="unfinished"></translation>
+        <translation>sin caudal</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished">%1 a %2</translation>
+        <translation>%1 a %2</translation>
     </message>
     <message>
         <source>%1 not connected</source>
-        <translation type="unfinished">%1 sin conectar</translation>
+        <translation>%1 sin conectar</translation>
     </message>
     <message>
         <source>added</source>
-        <translation type="unfinished">añadida</translation>
+        <translation>añadido</translation>
     </message>
     <message>
         <source>removed</source>
-        <translation type="unfinished">quitada</translation>
+        <translation>quitado</translation>
     </message>
     <message>
         <source>Release to join it to this port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Suelte para unirlo a esta conexión.</translation>
     </message>
     <message>
         <source>%1: drag from the hot side near the tap to where the water goes back. By keyboard: arrows choose a place, Enter takes it. Esc gives up.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: arrastre desde el lado caliente, cerca del grifo, hasta donde vuelve el agua. Con el teclado: las flechas eligen un lugar, Intro lo toma. Esc lo deja.</translation>
     </message>
     <message>
         <source>Release to propose the loop.</source>
-        <translation type="unfinished"></translation>
+        <translation>Suelte para proponer el bucle.</translation>
     </message>
     <message>
         <source>Press here to begin the loop, and drag to where it ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pulse aquí para empezar el bucle y arrastre hasta donde termina.</translation>
     </message>
     <message>
         <source>Now the fresh tank. Esc gives up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahora el depósito de agua limpia. Esc lo deja.</translation>
     </message>
     <message>
         <source>Now a place on the cold side. Esc gives up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahora un lugar del lado frío. Esc lo deja.</translation>
     </message>
     <message>
         <source>Proposed: %1. Lengths are estimates: measure them. Swap Variant in the Drawing menu tries another one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Propuesto: %1. Las longitudes son estimaciones: mídalas. Cambiar variante, en el menú Dibujo, prueba otra.</translation>
     </message>
     <message>
         <source>To %1? Enter proposes the loop, arrows choose another place, Esc cancels.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿A %1? Intro propone el bucle, las flechas eligen otro lugar, Esc cancela.</translation>
     </message>
     <message>
         <source>From %1? Enter takes it, arrows choose another place, Esc cancels.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Desde %1? Intro lo toma, las flechas eligen otro lugar, Esc cancela.</translation>
     </message>
 </context>
 <context>
     <name>tapward::app::CaseActions</name>
     <message>
         <source>Actions of the case</source>
-        <translation type="unfinished">Acciones del caso</translation>
+        <translation>Acciones del caso</translation>
     </message>
     <message>
         <source>At</source>
-        <translation type="unfinished">Momento</translation>
+        <translation>Momento</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished">Qué</translation>
+        <translation>Qué</translation>
     </message>
     <message>
         <source>Part</source>
-        <translation type="unfinished">Pieza</translation>
+        <translation>Pieza</translation>
     </message>
     <message>
         <source>Opening or volts</source>
-        <translation type="unfinished">Apertura o voltios</translation>
+        <translation>Apertura o voltios</translation>
     </message>
     <message>
         <source>Hot share or fault</source>
-        <translation type="unfinished">Caliente o avería</translation>
+        <translation>Parte caliente o avería</translation>
     </message>
     <message>
         <source>%1 of action %2</source>
-        <translation type="unfinished">%1 de la acción %2</translation>
+        <translation>%1 de la acción %2</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished">Tipo</translation>
+        <translation>Tipo</translation>
     </message>
     <message>
         <source>Automatic</source>
-        <translation type="unfinished">Automático</translation>
+        <translation>Automático</translation>
     </message>
     <message>
         <source>Fault</source>
-        <translation type="unfinished">Avería</translation>
+        <translation>Avería</translation>
     </message>
     <message>
         <source>Time</source>
-        <translation type="unfinished">Tiempo</translation>
+        <translation>Tiempo</translation>
     </message>
     <message>
         <source>Value</source>
-        <translation type="unfinished">Valor</translation>
+        <translation>Valor</translation>
     </message>
     <message>
         <source>Hot share</source>
-        <translation type="unfinished">Proporción de caliente</translation>
+        <translation>Parte caliente</translation>
     </message>
     <message>
         <source>its own</source>
-        <translation type="unfinished">la suya</translation>
+        <translation>la propia</translation>
     </message>
 </context>
 <context>
@@ -7770,19 +7771,19 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <name>tapward::app::ChartAndTable</name>
     <message>
         <source>%1, as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, como tabla</translation>
     </message>
     <message>
         <source>Table</source>
-        <translation type="unfinished">Tabla</translation>
+        <translation>Tabla</translation>
     </message>
     <message>
         <source>%1 as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 como tabla</translation>
     </message>
     <message>
         <source>Show the same figures as a table</source>
-        <translation type="unfinished">Mostrar las mismas cifras como tabla</translation>
+        <translation>Mostrar las mismas cifras como tabla</translation>
     </message>
 </context>
 <context>
@@ -7864,22 +7865,22 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
     <message>
         <source>Insert adds a reading, Delete removes it, Ctrl+V takes two columns from a spreadsheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Insert añade una lectura, Supr la quita, Ctrl+V pega dos columnas de una hoja de cálculo</translation>
     </message>
     <message>
         <source>The chosen parts have different curves; pasting one sets them all</source>
-        <translation type="unfinished"></translation>
+        <translation>Las piezas elegidas tienen curvas distintas; al pegar una, se pone en todas</translation>
     </message>
 </context>
 <context>
     <name>tapward::app::CurvePlot</name>
     <message>
         <source>%1 at %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a %2</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished">%1 %2</translation>
+        <translation>%1 %2</translation>
     </message>
 </context>
 <context>
@@ -7914,15 +7915,15 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
     <message>
         <source>These parts are of different kinds: only what all of them have is shown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Estas piezas son de tipos distintos: solo se muestra lo que todas tienen.</translation>
     </message>
     <message>
         <source>Flow by Jug and Stopwatch…</source>
-        <translation type="unfinished"></translation>
+        <translation>Caudal con jarra y cronómetro…</translation>
     </message>
     <message>
         <source>Choose from Stock…</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir de las existencias…</translation>
     </message>
 </context>
 <context>
@@ -8049,59 +8050,59 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
     <message>
         <source>Paste &amp;Beside the Original</source>
-        <translation type="unfinished"></translation>
+        <translation>Pegar &amp;junto al original</translation>
     </message>
     <message>
         <source>Align &amp;Left Edges</source>
-        <translation type="unfinished"></translation>
+        <translation>Alinear a la &amp;izquierda</translation>
     </message>
     <message>
         <source>Align &amp;Centres</source>
-        <translation type="unfinished"></translation>
+        <translation>Alinear &amp;centros</translation>
     </message>
     <message>
         <source>Align &amp;Right Edges</source>
-        <translation type="unfinished"></translation>
+        <translation>Alinear a la &amp;derecha</translation>
     </message>
     <message>
         <source>Align &amp;Top Edges</source>
-        <translation type="unfinished"></translation>
+        <translation>Alinear por a&amp;rriba</translation>
     </message>
     <message>
         <source>Align &amp;Middles</source>
-        <translation type="unfinished"></translation>
+        <translation>Alinear por el &amp;medio</translation>
     </message>
     <message>
         <source>Align &amp;Bottom Edges</source>
-        <translation type="unfinished"></translation>
+        <translation>Alinear por a&amp;bajo</translation>
     </message>
     <message>
         <source>Spread &amp;Across</source>
-        <translation type="unfinished"></translation>
+        <translation>Repartir a lo a&amp;ncho</translation>
     </message>
     <message>
         <source>Spread &amp;Down</source>
-        <translation type="unfinished"></translation>
+        <translation>Repartir a lo al&amp;to</translation>
     </message>
     <message>
         <source>Tid&amp;y Up</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ordenar</translation>
     </message>
     <message>
         <source>Take &amp;Out of Pipe</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sacar del tubo</translation>
     </message>
     <message>
         <source>Insert A&amp;gain</source>
-        <translation type="unfinished"></translation>
+        <translation>Insertar otra &amp;vez</translation>
     </message>
     <message>
         <source>Choose what comes at the end of this pipe, or press Esc to leave it loose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija qué va al final de este tubo, o pulse Esc para dejarlo suelto.</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished">%1, %2</translation>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -8255,66 +8256,66 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
     <message>
         <source>Quick Fix</source>
-        <translation type="unfinished"></translation>
+        <translation>Arreglo rápido</translation>
     </message>
     <message>
         <source>Quick fix: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Arreglo rápido: %1</translation>
     </message>
 </context>
 <context>
     <name>tapward::app::FloorPlanBox</name>
     <message>
         <source>Scale by Two Points…</source>
-        <translation type="unfinished"></translation>
+        <translation>Escala por dos puntos…</translation>
     </message>
     <message>
         <source>Lengths from the Plan…</source>
-        <translation type="unfinished"></translation>
+        <translation>Longitudes según el plano…</translation>
     </message>
     <message>
         <source>Choose Picture…</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir imagen…</translation>
     </message>
     <message>
         <source>Click two points on the drawing and type their real distance</source>
-        <translation type="unfinished"></translation>
+        <translation>Haga clic en dos puntos del dibujo y escriba su distancia real</translation>
     </message>
     <message>
         <source>Proposes lengths for the pipes drawn over the plan; nothing changes until you take them</source>
-        <translation type="unfinished"></translation>
+        <translation>Propone longitudes para los tubos dibujados sobre el plano; nada cambia hasta que las acepte</translation>
     </message>
     <message>
         <source>No picture yet. PNG or JPEG; it is kept inside the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay imagen. PNG o JPEG; se guarda dentro del dibujo.</translation>
     </message>
     <message>
         <source>Not scaled yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún sin escala.</translation>
     </message>
     <message>
         <source>One grid step is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un paso de la cuadrícula es %1.</translation>
     </message>
     <message>
         <source>Picture of the Floor Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Imagen del plano</translation>
     </message>
     <message>
         <source>Pictures (*.png *.jpg *.jpeg)</source>
-        <translation type="unfinished"></translation>
+        <translation>Imágenes (*.png *.jpg *.jpeg)</translation>
     </message>
     <message>
         <source>Scale the Floor Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Escala del plano</translation>
     </message>
     <message>
         <source>Real length between the two points</source>
-        <translation type="unfinished"></translation>
+        <translation>Longitud real entre los dos puntos</translation>
     </message>
     <message>
         <source>Scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Escala</translation>
     </message>
 </context>
 <context>
@@ -8415,67 +8416,67 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <name>tapward::app::JugDialog</name>
     <message>
         <source>Flow of %1 by Jug and Stopwatch</source>
-        <translation type="unfinished"></translation>
+        <translation>Caudal de %1 con jarra y cronómetro</translation>
     </message>
     <message>
         <source>Open the outlet fully, let the flow settle, then time how long a jug of known volume takes to fill. Three tries or more show how steady it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abra la toma del todo, deje que el caudal se estabilice y mida cuánto tarda en llenarse una jarra de volumen conocido. Tres intentos o más muestran lo estable que es.</translation>
     </message>
     <message>
         <source>Volume</source>
-        <translation type="unfinished">Volumen</translation>
+        <translation>Volumen</translation>
     </message>
     <message>
         <source>Time</source>
-        <translation type="unfinished">Tiempo</translation>
+        <translation>Tiempo</translation>
     </message>
     <message>
         <source>Flow</source>
-        <translation type="unfinished">Caudal</translation>
+        <translation>Caudal</translation>
     </message>
     <message>
         <source>&amp;Add Try</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Añadir intento</translation>
     </message>
     <message>
         <source>&amp;Pressure while it ran</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Presión durante la medida</translation>
     </message>
     <message>
         <source>Pressure while it ran</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión durante la medida</translation>
     </message>
     <message>
         <source>not noted</source>
-        <translation type="unfinished"></translation>
+        <translation>sin anotar</translation>
     </message>
     <message>
         <source>Water can be hot enough to burn: measure with the heater off or on the cold side, and keep hands out of the stream.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua puede salir tan caliente que queme: mida con el calentador apagado o en el lado frío, y mantenga las manos fuera del chorro.</translation>
     </message>
     <message>
         <source>&amp;Use as Measured Flow</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Usar como caudal medido</translation>
     </message>
     <message>
         <source>Volume of try %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen del intento %1</translation>
     </message>
     <message>
         <source>Seconds of try %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Segundos del intento %1</translation>
     </message>
     <message>
         <source>Try %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Intento %1</translation>
     </message>
     <message>
         <source>Flow: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Caudal: %1</translation>
     </message>
     <message>
         <source>Flow: %1, mean of %2 tries from %3 to %4 (standard deviation %5)</source>
-        <translation type="unfinished"></translation>
+        <translation>Caudal: %1, media de %2 intentos de %3 a %4 (desviación típica %5)</translation>
     </message>
 </context>
 <context>
@@ -8501,79 +8502,79 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <name>tapward::app::LoopChartPage</name>
     <message>
         <source>One pump</source>
-        <translation type="unfinished"></translation>
+        <translation>Una bomba</translation>
     </message>
     <message>
         <source>Two in parallel</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos en paralelo</translation>
     </message>
     <message>
         <source>Two in series</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos en serie</translation>
     </message>
     <message>
         <source>Flow</source>
-        <translation type="unfinished">Caudal</translation>
+        <translation>Caudal</translation>
     </message>
     <message>
         <source>Head</source>
-        <translation type="unfinished">Altura</translation>
+        <translation>Altura</translation>
     </message>
     <message>
         <source>The loop</source>
-        <translation type="unfinished"></translation>
+        <translation>El bucle</translation>
     </message>
     <message>
         <source>stays lit above</source>
-        <translation type="unfinished"></translation>
+        <translation>sigue encendido por encima de</translation>
     </message>
     <message>
         <source>lights above</source>
-        <translation type="unfinished"></translation>
+        <translation>enciende por encima de</translation>
     </message>
     <message>
         <source>Loop curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Curva del bucle</translation>
     </message>
     <message>
         <source>Lights</source>
-        <translation type="unfinished">Enciende</translation>
+        <translation>Enciende</translation>
     </message>
     <message>
         <source>Does not light</source>
-        <translation type="unfinished">No enciende</translation>
+        <translation>No enciende</translation>
     </message>
     <message>
         <source>Pumps</source>
-        <translation type="unfinished"></translation>
+        <translation>Bombas</translation>
     </message>
     <message>
         <source>Battery</source>
-        <translation type="unfinished">Batería</translation>
+        <translation>Batería</translation>
     </message>
     <message>
         <source>At the pump</source>
-        <translation type="unfinished"></translation>
+        <translation>En la bomba</translation>
     </message>
     <message>
         <source>Speed</source>
-        <translation type="unfinished">Velocidad</translation>
+        <translation>Velocidad</translation>
     </message>
     <message>
         <source>Through the heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Por el calentador</translation>
     </message>
     <message>
         <source>Heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Calentador</translation>
     </message>
     <message>
         <source>With %1&apos;s curve. The heater lights above %2: %3 of %4 pump sets reach it. Hollow marks do not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con la curva de %1. El calentador enciende por encima de %2: lo alcanzan %3 de %4 combinaciones de bombas. Las marcas huecas no lo alcanzan.</translation>
     </message>
     <message>
         <source>With %1&apos;s curve. The heater needs no flow to light.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con la curva de %1. El calentador no necesita caudal para encender.</translation>
     </message>
 </context>
 <context>
@@ -8976,39 +8977,39 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
     <message>
         <source>Safety</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguridad</translation>
     </message>
     <message>
         <source>Survey</source>
-        <translation type="unfinished"></translation>
+        <translation>Toma de datos</translation>
     </message>
     <message>
         <source>Delete Assembly</source>
-        <translation type="unfinished"></translation>
+        <translation>Eliminar conjunto</translation>
     </message>
     <message>
         <source>Delete the assembly “%1”?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Eliminar el conjunto “%1”?</translation>
     </message>
     <message>
         <source>Drawings it was put into keep their parts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los dibujos en los que se puso conservan sus piezas.</translation>
     </message>
     <message>
         <source>Keep It</source>
-        <translation type="unfinished"></translation>
+        <translation>Conservarlo</translation>
     </message>
     <message>
         <source>&amp;Propose Loop</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Proponer bucle</translation>
     </message>
     <message>
         <source>S&amp;wap Variant</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar &amp;variante</translation>
     </message>
     <message>
         <source>&amp;Keep as Assembly…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Guardar como conjunto…</translation>
     </message>
     <message>
         <source>Keep as Assembly</source>
@@ -9121,7 +9122,7 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
     <message>
         <source>Safety</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Seguridad</translation>
     </message>
     <message>
         <source>Ask the studies about the drawing as it stands</source>
@@ -9149,7 +9150,7 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
     <message>
         <source>Protections</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Protecciones</translation>
     </message>
     <message>
         <source>Stop</source>
@@ -9224,7 +9225,7 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
     <message>
         <source>Cold outlets</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Salidas de agua fría</translation>
     </message>
     <message>
         <source>Heater outlet</source>
@@ -9314,7 +9315,7 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
     <message>
         <source>Hottest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Máxima</translation>
     </message>
     <message>
         <source>Burns an adult in</source>
@@ -9330,7 +9331,7 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
     <message>
         <source>Presses</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pulsaciones</translation>
     </message>
     <message>
         <source>At</source>
@@ -9763,7 +9764,7 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
     <message>
         <source>Reaches</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alcanza</translation>
     </message>
     <message>
         <source>Keeps limits</source>
@@ -9822,7 +9823,7 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
     <message>
         <source>Range</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Rango</translation>
     </message>
     <message>
         <source>Where the range comes from</source>
@@ -9845,7 +9846,7 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <name>tapward::app::StudyWorker</name>
     <message>
         <source>Loop curve</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Curva del bucle</translation>
     </message>
     <message>
         <source>12 V wiring</source>
@@ -9853,7 +9854,7 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
     <message>
         <source>Repeated presses</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pulsaciones repetidas</translation>
     </message>
     <message>
         <source>Suggested stop</source>
@@ -9902,7 +9903,7 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
     <message>
         <source>Survey</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Toma de datos</translation>
     </message>
     <message>
         <source>Runs</source>
@@ -10049,7 +10050,7 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
     <message>
         <source>Now</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ahora</translation>
     </message>
     <message>
         <source>Basis now</source>
@@ -10209,7 +10210,7 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
     <message>
         <source>Load</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Carga</translation>
     </message>
     <message>
         <source>State</source>
@@ -10281,7 +10282,7 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
     <message>
         <source>Loads</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cargas</translation>
     </message>
     <message>
         <source>Rating</source>
@@ -10297,15 +10298,15 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
     <message>
         <source>Others</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Otras</translation>
     </message>
     <message>
         <source>Inrush</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Corriente de arranque</translation>
     </message>
     <message>
         <source>Spare</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Margen</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -10317,7 +10318,7 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
     <message>
         <source>no flow</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sin caudal</translation>
     </message>
     <message>
         <source>At %1: loop %2, %3 of the flow the heater needs.</source>
