@@ -5953,431 +5953,431 @@
     </message>
     <message>
         <source>The shop&apos;s own list of parts. Choosing an item for a part sets these values as &quot;data sheet&quot;. Keys not listed here are kept on a round trip.</source>
-        <translation type="unfinished"></translation>
+        <translation>La lista de piezas propia del taller. Elegir un artículo para una pieza fija estos valores como «hoja de datos». Las claves que no figuran aquí se conservan.</translation>
     </message>
     <message>
         <source>The socket at {0} carries {1}, more than it is rated for.</source>
-        <translation type="unfinished"></translation>
+        <translation>La toma de {0} lleva {1}, más de lo que admite.</translation>
     </message>
     <message>
         <source>The sound coach does so too.</source>
-        <translation type="unfinished"></translation>
+        <translation>El vehículo sano también lo hace.</translation>
     </message>
     <message>
         <source>The stock list already has {0} items.</source>
-        <translation type="unfinished"></translation>
+        <translation>La lista de existencias ya tiene {0} artículos.</translation>
     </message>
     <message>
         <source>The stock list could not be saved as {0}: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>La lista de existencias no se pudo guardar como {0}: {1}.</translation>
     </message>
     <message>
         <source>The stock list has version {0}; this Tapward reads version {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>La lista de existencias tiene la versión {0}; este Tapward lee la versión {1}.</translation>
     </message>
     <message>
         <source>The stock list {0} cannot be opened: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>La lista de existencias {0} no se puede abrir: {1}.</translation>
     </message>
     <message>
         <source>The stop without flow.</source>
-        <translation type="unfinished"></translation>
+        <translation>La parada sin caudal.</translation>
     </message>
     <message>
         <source>The stop&apos;s {0} is clipped on the tube and trails the water by {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>El {0} de la parada está sujeto al tubo y va {1} detrás del agua.</translation>
     </message>
     <message>
         <source>The study was stopped.</source>
-        <translation type="unfinished"></translation>
+        <translation>El estudio se detuvo.</translation>
     </message>
     <message>
         <source>The supply can put {0} on {1}; this tube is rated for {2}, hot.</source>
-        <translation type="unfinished"></translation>
+        <translation>El suministro puede poner {0} en {1}; este tubo admite {2} en caliente.</translation>
     </message>
     <message>
         <source>The survey sheet could not be drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>La hoja de toma de datos no se pudo dibujar.</translation>
     </message>
     <message>
         <source>The tag is not free.</source>
-        <translation type="unfinished"></translation>
+        <translation>La etiqueta no está libre.</translation>
     </message>
     <message>
         <source>The tap is still cool after a run.</source>
-        <translation type="unfinished"></translation>
+        <translation>El grifo sigue frío después de un ciclo.</translation>
     </message>
     <message>
         <source>The tap stays lukewarm, and a tankless heater may not see enough flow to light.</source>
-        <translation type="unfinished"></translation>
+        <translation>El grifo queda tibio, y un calentador instantáneo puede no ver caudal suficiente para encender.</translation>
     </message>
     <message>
         <source>The target is reached in no sample.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna muestra alcanza el objetivo.</translation>
     </message>
     <message>
         <source>The temperature stop.</source>
-        <translation type="unfinished"></translation>
+        <translation>La parada por temperatura.</translation>
     </message>
     <message>
         <source>The time stop.</source>
-        <translation type="unfinished"></translation>
+        <translation>La parada por tiempo.</translation>
     </message>
     <message>
         <source>The tries differ by {0}: the pressure or the opening changed between them. Measure again with the demand pump running all the time, or on city water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los intentos difieren en {0}: la presión o la apertura cambió entre ellos. Mida otra vez con la bomba de demanda en marcha todo el tiempo o con agua de red.</translation>
     </message>
     <message>
         <source>The tube&apos;s print line gives material and size; count elbows and joints, not bends of the tube.</source>
-        <translation type="unfinished"></translation>
+        <translation>La línea impresa del tubo da material y medida; cuente codos y uniones, no las curvas del tubo.</translation>
     </message>
     <message>
         <source>The two points lie on one another.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los dos puntos están uno sobre otro.</translation>
     </message>
     <message>
         <source>The volume stop.</source>
-        <translation type="unfinished"></translation>
+        <translation>La parada por volumen.</translation>
     </message>
     <message>
         <source>The wire to {0}, warm, loses {1}: {2} of 12 V.</source>
-        <translation type="unfinished"></translation>
+        <translation>El cable a {0}, caliente, pierde {1}: {2} de 12 V.</translation>
     </message>
     <message>
         <source>There are too many assemblies of this name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay demasiados conjuntos con este nombre.</translation>
     </message>
     <message>
         <source>There is no place where a loop could go.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay lugar donde pueda ir un bucle.</translation>
     </message>
     <message>
         <source>There is no try yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no hay ningún intento.</translation>
     </message>
     <message>
         <source>There is nothing to line up with.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada con que alinear.</translation>
     </message>
     <message>
         <source>There is nothing to spread.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada que repartir.</translation>
     </message>
     <message>
         <source>These parts are tidy already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Estas piezas ya están ordenadas.</translation>
     </message>
     <message>
         <source>This is neither a PNG nor a JPEG picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto no es una imagen PNG ni JPEG.</translation>
     </message>
     <message>
         <source>This is no floor plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto no es un plano.</translation>
     </message>
     <message>
         <source>This is not a Tapward stock list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto no es una lista de existencias de Tapward.</translation>
     </message>
     <message>
         <source>This loop ends in the fresh tank.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este bucle termina en el tanque de agua limpia.</translation>
     </message>
     <message>
         <source>This part has no flow a jug could measure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta pieza no tiene un caudal que una jarra pueda medir.</translation>
     </message>
     <message>
         <source>This row is not in the drawing any more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta fila ya no está en el dibujo.</translation>
     </message>
     <message>
         <source>Three presses in a row</source>
-        <translation type="unfinished"></translation>
+        <translation>Tres pulsaciones seguidas</translation>
     </message>
     <message>
         <source>Throttle, to be set</source>
-        <translation type="unfinished"></translation>
+        <translation>Estrangulador, por ajustar</translation>
     </message>
     <message>
         <source>Tidy up {0} parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordenar {0} piezas</translation>
     </message>
     <message>
         <source>Time</source>
-        <translation type="unfinished">Tiempo</translation>
+        <translation>Tiempo</translation>
     </message>
     <message>
         <source>Try 1</source>
-        <translation type="unfinished"></translation>
+        <translation>Intento 1</translation>
     </message>
     <message>
         <source>Try 2</source>
-        <translation type="unfinished"></translation>
+        <translation>Intento 2</translation>
     </message>
     <message>
         <source>Try 3</source>
-        <translation type="unfinished"></translation>
+        <translation>Intento 3</translation>
     </message>
     <message>
         <source>Try again, or print it from the preview.</source>
-        <translation type="unfinished"></translation>
+        <translation>Inténtelo otra vez o imprima desde la vista previa.</translation>
     </message>
     <message>
         <source>Try {0}: {1} is outside {2} to {3}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Intento {0}: {1} está fuera de {2} a {3}.</translation>
     </message>
     <message>
         <source>Tube (print line)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tubo (línea impresa)</translation>
     </message>
     <message>
         <source>Turn {0} around</source>
-        <translation type="unfinished"></translation>
+        <translation>Girar {0}</translation>
     </message>
     <message>
         <source>Turn {0} around: its arrow points the way the water goes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gire {0}: su flecha indica el sentido del agua.</translation>
     </message>
     <message>
         <source>Two in parallel</source>
-        <translation type="unfinished">Dos en paralelo</translation>
+        <translation>Dos en paralelo</translation>
     </message>
     <message>
         <source>Two in series</source>
-        <translation type="unfinished">Dos en serie</translation>
+        <translation>Dos en serie</translation>
     </message>
     <message>
         <source>Two stock items are called &quot;{0}&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos artículos se llaman «{0}».</translation>
     </message>
     <message>
         <source>Type a number, with its unit if it is another than the column&apos;s.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba un número, con su unidad si no es la de la columna.</translation>
     </message>
     <message>
         <source>Type the real length between the two points.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba la longitud real entre los dos puntos.</translation>
     </message>
     <message>
         <source>Until it is open they push against a shut valve; should it stick, they stay dead-headed and heat their own water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hasta que abra, empujan contra una válvula cerrada; si se atasca, siguen sin caudal y calientan su propia agua.</translation>
     </message>
     <message>
         <source>Up to {0} hotter at {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hasta {0} más caliente en {1}.</translation>
     </message>
     <message>
         <source>Usual lag of a clip-on for {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Retardo usual de un sensor sujeto para {0}</translation>
     </message>
     <message>
         <source>Values by key, SI with the unit in the key.</source>
-        <translation type="unfinished"></translation>
+        <translation>Valores por clave, SI con la unidad en la clave.</translation>
     </message>
     <message>
         <source>Volts</source>
-        <translation type="unfinished"></translation>
+        <translation>Voltios</translation>
     </message>
     <message>
         <source>Volume</source>
-        <translation type="unfinished">Volumen</translation>
+        <translation>Volumen</translation>
     </message>
     <message>
         <source>Volume or temperature, whichever is first</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen o temperatura, lo que llegue antes</translation>
     </message>
     <message>
         <source>Wait between presses, on the day of the drawing&apos;s case</source>
-        <translation type="unfinished"></translation>
+        <translation>Espera entre pulsaciones, el día del caso del dibujo</translation>
     </message>
     <message>
         <source>Wait between presses, on the worst days</source>
-        <translation type="unfinished"></translation>
+        <translation>Espera entre pulsaciones, en los peores días</translation>
     </message>
     <message>
         <source>Wait until hot</source>
-        <translation type="unfinished"></translation>
+        <translation>Espera hasta caliente</translation>
     </message>
     <message>
         <source>Warm drop</source>
-        <translation type="unfinished"></translation>
+        <translation>Caída en caliente</translation>
     </message>
     <message>
         <source>Warm water can release what a cartridge holds and shorten its life, and a clogging cartridge takes the loop&apos;s flow.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua tibia puede soltar lo que un cartucho retiene y acortar su vida, y un cartucho que se obstruye quita caudal al bucle.</translation>
     </message>
     <message>
         <source>Warm water reaches it after a run; it can release what a cartridge holds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le llega agua tibia después de un ciclo; puede soltar lo que retiene un cartucho.</translation>
     </message>
     <message>
         <source>Water at {0} comes at up to {1}, {2} in the sound coach.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua en {0} llega hasta {1}; {2} en el vehículo sano.</translation>
     </message>
     <message>
         <source>Water hotter than usual; feel with care.</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua más caliente que de costumbre; pruebe con cuidado.</translation>
     </message>
     <message>
         <source>Water in the line of {0} reaches {1}; it is rated for {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua en la línea de {0} llega a {1}; admite {2}.</translation>
     </message>
     <message>
         <source>Water in {0} reaches {1}; this tube is rated for {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua en {0} llega a {1}; este tubo admite {2}.</translation>
     </message>
     <message>
         <source>Water left in a frozen coach bursts tube, pumps and valves.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua que queda en un vehículo helado revienta tubos, bombas y válvulas.</translation>
     </message>
     <message>
         <source>Water on: city or tank</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua abierta: red o tanque</translation>
     </message>
     <message>
         <source>Water standing between {0} and {1} favours bacteria, and it tastes of the hot line.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua parada entre {0} y {1} favorece a las bacterias y sabe a la línea caliente.</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished">Qué</translation>
+        <translation>Qué</translation>
     </message>
     <message>
         <source>What is printed on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que lleva impreso.</translation>
     </message>
     <message>
         <source>What it gives off ends in water people drink and wash in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que suelta acaba en el agua de beber y lavarse.</translation>
     </message>
     <message>
         <source>What it holds back, warm water can set free again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que retiene, el agua tibia puede soltarlo otra vez.</translation>
     </message>
     <message>
         <source>What wetted parts give off ends in water people drink and wash in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que sueltan las piezas mojadas acaba en el agua de beber y lavarse.</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation>Dónde</translation>
     </message>
     <message>
         <source>Where it was read</source>
-        <translation type="unfinished"></translation>
+        <translation>Dónde se leyó</translation>
     </message>
     <message>
         <source>Where the head goes</source>
-        <translation type="unfinished"></translation>
+        <translation>Adónde va la altura</translation>
     </message>
     <message>
         <source>Where the loop leaves the hot line</source>
-        <translation type="unfinished"></translation>
+        <translation>Dónde sale el bucle de la línea caliente</translation>
     </message>
     <message>
         <source>Whether the heater&apos;s maker allows a recirculation loop.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si el fabricante del calentador permite un bucle de recirculación.</translation>
     </message>
     <message>
         <source>Who</source>
-        <translation type="unfinished"></translation>
+        <translation>Quién</translation>
     </message>
     <message>
         <source>Whoever drinks or fills a kettle at {0}: {1} from the cold tap.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quien beba o llene un hervidor en {0}: {1} del grifo frío.</translation>
     </message>
     <message>
         <source>Whoever opens {0} on cold: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quien abra {0} en frío: {1}.</translation>
     </message>
     <message>
         <source>Whoever opens {0}: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quien abra {0}: {1}.</translation>
     </message>
     <message>
         <source>Width on the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Anchura en el dibujo</translation>
     </message>
     <message>
         <source>Wire</source>
-        <translation type="unfinished"></translation>
+        <translation>Cable</translation>
     </message>
     <message>
         <source>Wire may carry</source>
-        <translation type="unfinished"></translation>
+        <translation>El cable admite</translation>
     </message>
     <message>
         <source>Wire to the pump: one-way length, gauge (AWG)</source>
-        <translation type="unfinished"></translation>
+        <translation>Cable a la bomba: longitud de ida, calibre (AWG)</translation>
     </message>
     <message>
         <source>With a stop at {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con una parada a {0}.</translation>
     </message>
     <message>
         <source>With a wait of {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con una espera de {0}.</translation>
     </message>
     <message>
         <source>With antifreeze in the lines, open {0} and run {1} for {2} so that it goes round the loop; shut and open the valve once while it runs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con anticongelante en las líneas, abra {0} y haga funcionar {1} durante {2} para que recorra el bucle; cierre y abra la válvula una vez mientras funciona.</translation>
     </message>
     <message>
         <source>With antifreeze in the lines, run {0} for {1} so that it goes round the loop.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con anticongelante en las líneas, haga funcionar {0} durante {1} para que recorra el bucle.</translation>
     </message>
     <message>
         <source>With one at {0} and a sensor at the heater&apos;s inlet without lag.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con uno a {0} y un sensor en la entrada del calentador sin retardo.</translation>
     </message>
     <message>
         <source>With one at {0} at the heater&apos;s outlet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con uno a {0} en la salida del calentador.</translation>
     </message>
     <message>
         <source>With one at {0} beside the stop sensor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con uno a {0} junto al sensor de parada.</translation>
     </message>
     <message>
         <source>With one at {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con uno a {0}.</translation>
     </message>
     <message>
         <source>With {0} at most.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con {0} como máximo.</translation>
     </message>
     <message>
         <source>Without it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin ello.</translation>
     </message>
     <message>
         <source>Without its sensor none of them ever acts; they count for nothing here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin su sensor ninguna actúa nunca; aquí no cuentan.</translation>
     </message>
     <message>
         <source>Write Measured, Data sheet or Estimated.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba Medido, Hoja de datos o Estimado.</translation>
     </message>
     <message>
         <source>Write more of it: {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba más: {0}.</translation>
     </message>
     <message>
         <source>&quot;{0}&quot; could be several things.</source>
-        <translation type="unfinished"></translation>
+        <translation>«{0}» podría ser varias cosas.</translation>
     </message>
     <message>
         <source>&quot;{0}&quot; is no basis.</source>
-        <translation type="unfinished"></translation>
+        <translation>«{0}» no es un origen.</translation>
     </message>
     <message>
         <source>&quot;{0}&quot; is no value of a stock item of this kind.</source>
-        <translation type="unfinished"></translation>
+        <translation>«{0}» no es un valor de un artículo de este tipo.</translation>
     </message>
     <message>
         <source>&quot;{0}&quot; is none of the choices for {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>«{0}» no es una de las opciones de {1}.</translation>
     </message>
     <message>
         <source>
@@ -6385,95 +6385,107 @@ Fuse at the source end, not above what the wire may carry; keep splices dry; iso
 Yardsticks: NEC 551/552, NFPA 1192 and ANSI/RVIA LV in the edition in force and the makers&apos; instructions govern;
 ABYC E-11 (3 %, 10 %) is a marine standard.
 </source>
-        <translation type="unfinished"></translation>
+        <translation>
+Fusible en el extremo de la fuente, no mayor de lo que admite el cable; empalmes secos; aísle la batería antes de trabajar.
+Referencias: rigen NEC 551/552, NFPA 1192 y ANSI/RVIA LV en la edición vigente y las instrucciones de los fabricantes;
+ABYC E-11 (3 %, 10 %) es una norma marina.
+</translation>
     </message>
     <message>
         <source>
 Hot water can burn. Never rely on one stop: a separate high limit must end the run if it fails.
 A prediction over ranges that are themselves guesses: prove the stop on the coach.
 </source>
-        <translation type="unfinished"></translation>
+        <translation>
+El agua caliente quema. No confíe nunca en una sola parada: un límite alto separado debe terminar el ciclo si falla.
+Una predicción sobre márgenes que también son suposiciones: compruebe la parada en el vehículo.
+</translation>
     </message>
     <message>
         <source>
 Hot water can burn; children, elders and people with reduced feeling burn sooner. Never rely on one
 stop. The heater maker&apos;s instructions, local codes and licensed practice come first.
 </source>
-        <translation type="unfinished"></translation>
+        <translation>
+El agua caliente quema; los niños, los mayores y las personas con poca sensibilidad se queman antes. No confíe nunca en una
+sola parada. Primero van las instrucciones del fabricante del calentador, las normas locales y el trabajo con licencia.
+</translation>
     </message>
     <message>
         <source>
 Predicted from the drawing; not measured. Yardsticks, not a declaration of compliance.</source>
-        <translation type="unfinished"></translation>
+        <translation>
+Predicho a partir del dibujo; no medido. Referencias, no una declaración de conformidad.</translation>
     </message>
     <message>
         <source>
 Sound: outlets</source>
-        <translation type="unfinished"></translation>
+        <translation>
+Sano: salidas</translation>
     </message>
     <message>
         <source>air-locked: turns and moves no water</source>
-        <translation type="unfinished"></translation>
+        <translation>con aire: gira y no mueve agua</translation>
     </message>
     <message>
         <source>does not light</source>
-        <translation type="unfinished"></translation>
+        <translation>no enciende</translation>
     </message>
     <message>
         <source>ignition boards&apos; floor to charging voltage: common practice, no published source</source>
-        <translation type="unfinished"></translation>
+        <translation>del mínimo de las placas de encendido a la tensión de carga: práctica habitual, sin fuente publicada</translation>
     </message>
     <message>
         <source>into the return</source>
-        <translation type="unfinished"></translation>
+        <translation>hacia el retorno</translation>
     </message>
     <message>
         <source>look it up</source>
-        <translation type="unfinished"></translation>
+        <translation>consultar</translation>
     </message>
     <message>
         <source>none drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguno dibujado</translation>
     </message>
     <message>
         <source>none; 0 means not scaled</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguno; 0 significa sin escala</translation>
     </message>
     <message>
         <source>not in tables</source>
-        <translation type="unfinished"></translation>
+        <translation>no está en las tablas</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>no se sabe</translation>
     </message>
     <message>
         <source>of the battery</source>
-        <translation type="unfinished"></translation>
+        <translation>de la batería</translation>
     </message>
     <message>
         <source>open: gives no reading</source>
-        <translation type="unfinished"></translation>
+        <translation>abierto: no da lectura</translation>
     </message>
     <message>
         <source>output relay welded: valve and pumps stay on</source>
-        <translation type="unfinished"></translation>
+        <translation>relé de salida pegado: válvula y bombas siguen activas</translation>
     </message>
     <message>
         <source>over AWG 10</source>
-        <translation type="unfinished"></translation>
+        <translation>más que AWG 10</translation>
     </message>
     <message>
         <source>over AWG 2</source>
-        <translation type="unfinished"></translation>
+        <translation>más que AWG 2</translation>
     </message>
     <message>
         <source>picture image backdrop trace scan photo layout</source>
-        <translation type="unfinished"></translation>
+        <translation>plano imagen fondo calcar escaneo foto distribución</translation>
     </message>
     <message>
         <source>put in backward: not simulated as a fault, turn the valve in the drawing to see it</source>
-        <translation type="unfinished"></translation>
+        <translation>montada al revés: no se simula como fallo, gire la válvula en el dibujo para verlo</translation>
     </message>
     <message>
         <source>shorted: reads far too hot</source>
@@ -9013,55 +9025,55 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
     <message>
         <source>Keep as Assembly</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar como conjunto</translation>
     </message>
     <message>
         <source>Name of the assembly:</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre del conjunto:</translation>
     </message>
     <message>
         <source>Keep Assembly</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar conjunto</translation>
     </message>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished">Cancelar</translation>
+        <translation>Cancelar</translation>
     </message>
     <message>
         <source>Kept. It is in the tray under My assemblies.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardado. Está en la bandeja, en Mis conjuntos.</translation>
     </message>
     <message>
         <source>New from &amp;Template</source>
-        <translation type="unfinished"></translation>
+        <translation>Nuevo desde &amp;plantilla</translation>
     </message>
     <message>
         <source>&amp;Blank Survey Sheet…</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja de toma de datos en &amp;blanco…</translation>
     </message>
     <message>
         <source>Line &amp;Up</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;linear</translation>
     </message>
     <message>
         <source>Survey &amp;Table</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tabla de toma de datos</translation>
     </message>
     <message>
         <source>Stock &amp;List…</source>
-        <translation type="unfinished"></translation>
+        <translation>Lista de &amp;existencias…</translation>
     </message>
     <message>
         <source>Le&amp;ngths from Floor Plan…</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo&amp;ngitudes desde el plano de planta…</translation>
     </message>
     <message>
         <source>&amp;Safety</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Seguridad</translation>
     </message>
     <message>
         <source>&amp;Run Safety Studies</source>
-        <translation type="unfinished"></translation>
+        <translation>Ejecuta&amp;r estudios de seguridad</translation>
     </message>
 </context>
 <context>
@@ -9114,239 +9126,239 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <name>tapward::app::SafetyPanel</name>
     <message>
         <source>Run Studies</source>
-        <translation type="unfinished"></translation>
+        <translation>Ejecutar estudios</translation>
     </message>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished">Cancelar</translation>
+        <translation>Cancelar</translation>
     </message>
     <message>
         <source>Safety</source>
-        <translation type="unfinished">Seguridad</translation>
+        <translation>Seguridad</translation>
     </message>
     <message>
         <source>Ask the studies about the drawing as it stands</source>
-        <translation type="unfinished"></translation>
+        <translation>Ejecuta los estudios sobre el dibujo tal como está</translation>
     </message>
     <message>
         <source>Stop; answers that are finished stay</source>
-        <translation type="unfinished"></translation>
+        <translation>Detiene los estudios; las respuestas terminadas se conservan</translation>
     </message>
     <message>
         <source>Progress of the studies</source>
-        <translation type="unfinished"></translation>
+        <translation>Progreso de los estudios</translation>
     </message>
     <message>
         <source>The studies look for the hottest water and the weakest points that this drawing allows. They take from seconds to minutes; you can go on drawing meanwhile.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los estudios buscan el agua más caliente y los puntos más débiles que permite este dibujo. Tardan de segundos a minutos; mientras tanto se puede seguir dibujando.</translation>
     </message>
     <message>
         <source>Studies</source>
-        <translation type="unfinished"></translation>
+        <translation>Estudios</translation>
     </message>
     <message>
         <source>Hottest Water</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua más caliente</translation>
     </message>
     <message>
         <source>Protections</source>
-        <translation type="unfinished">Protecciones</translation>
+        <translation>Protecciones</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished">Parada</translation>
+        <translation>Parada</translation>
     </message>
     <message>
         <source>Warm-Up Bands</source>
-        <translation type="unfinished"></translation>
+        <translation>Bandas de calentamiento</translation>
     </message>
     <message>
         <source>Measure First</source>
-        <translation type="unfinished"></translation>
+        <translation>Medir primero</translation>
     </message>
     <message>
         <source>Loop Curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Curva del bucle</translation>
     </message>
     <message>
         <source>12 V</source>
-        <translation type="unfinished"></translation>
+        <translation>12 V</translation>
     </message>
     <message>
         <source>%1: out of date</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: no está al día</translation>
     </message>
     <message>
         <source>Out of date: the drawing has changed since. Run the studies again.</source>
-        <translation type="unfinished"></translation>
+        <translation>No está al día: el dibujo ha cambiado desde entonces. Ejecute de nuevo los estudios.</translation>
     </message>
 </context>
 <context>
     <name>tapward::app::SafetyProtectionsPage</name>
     <message>
         <source>Switch On</source>
-        <translation type="unfinished"></translation>
+        <translation>Activar</translation>
     </message>
     <message>
         <source>Protections and what they do</source>
-        <translation type="unfinished"></translation>
+        <translation>Las protecciones y su efecto</translation>
     </message>
     <message>
         <source>Change the setting in the drawing and ask the studies again; undo takes it back</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambia el ajuste en el dibujo y ejecuta de nuevo los estudios; se puede deshacer</translation>
     </message>
     <message>
         <source>%1 → %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 → %2</translation>
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation>Activada</translation>
     </message>
     <message>
         <source>Off</source>
-        <translation type="unfinished"></translation>
+        <translation>Desactivada</translation>
     </message>
     <message>
         <source>Protection</source>
-        <translation type="unfinished"></translation>
+        <translation>Protección</translation>
     </message>
     <message>
         <source>In the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>En el dibujo</translation>
     </message>
     <message>
         <source>Tried</source>
-        <translation type="unfinished"></translation>
+        <translation>Probada</translation>
     </message>
     <message>
         <source>Hot outlets</source>
-        <translation type="unfinished"></translation>
+        <translation>Tomas calientes</translation>
     </message>
     <message>
         <source>Cold outlets</source>
-        <translation type="unfinished">Salidas de agua fría</translation>
+        <translation>Tomas frías</translation>
     </message>
     <message>
         <source>Heater outlet</source>
-        <translation type="unfinished">Salida del calentador</translation>
+        <translation>Salida del calentador</translation>
     </message>
     <message>
         <source>Heater inlet</source>
-        <translation type="unfinished">Entrada del calentador</translation>
+        <translation>Entrada del calentador</translation>
     </message>
     <message>
         <source>The hottest water as drawn, and with the protection switched the other way.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua más caliente según el dibujo, y con la protección en la posición contraria.</translation>
     </message>
     <message>
         <source>Switch Off</source>
-        <translation type="unfinished"></translation>
+        <translation>Desactivar</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
     <name>tapward::app::SafetyTable</name>
     <message>
         <source>Copy Table</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiar tabla</translation>
     </message>
 </context>
 <context>
     <name>tapward::app::SafetyWorstPage</name>
     <message>
         <source>Show on Drawing</source>
-        <translation type="unfinished">Mostrar en el dibujo</translation>
+        <translation>Mostrar en el dibujo</translation>
     </message>
     <message>
         <source>Hottest water at every place</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua más caliente en cada lugar</translation>
     </message>
     <message>
         <source>Open this script as a case and show its hottest moment</source>
-        <translation type="unfinished"></translation>
+        <translation>Abre este guion como caso y muestra su momento más caliente</translation>
     </message>
     <message>
         <source>%1: wait %2 between runs.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: esperar %2 entre ciclos.</translation>
     </message>
     <message>
         <source>%1: no wait is enough. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: ninguna espera basta. %2</translation>
     </message>
     <message>
         <source>%1. %2 %3</source>
-        <translation type="unfinished">%1: %2 %3 {1.?}</translation>
+        <translation>%1. %2 %3</translation>
     </message>
     <message>
         <source>Outlets at most %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Tomas: %1 como máximo</translation>
     </message>
     <message>
         <source>Cold line at most %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea fría: %1 como máximo</translation>
     </message>
     <message>
         <source>Worst days</source>
-        <translation type="unfinished"></translation>
+        <translation>Peores días</translation>
     </message>
     <message>
         <source>Day of the first case</source>
-        <translation type="unfinished"></translation>
+        <translation>Día del primer caso</translation>
     </message>
     <message>
         <source>over %1</source>
-        <translation type="unfinished"></translation>
+        <translation>por encima de %1</translation>
     </message>
     <message>
         <source>within %1</source>
-        <translation type="unfinished"></translation>
+        <translation>dentro de %1</translation>
     </message>
     <message>
         <source>Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso</translation>
     </message>
     <message>
         <source>Place</source>
-        <translation type="unfinished"></translation>
+        <translation>Lugar</translation>
     </message>
     <message>
         <source>Hottest</source>
-        <translation type="unfinished">Máxima</translation>
+        <translation>Máxima</translation>
     </message>
     <message>
         <source>Burns an adult in</source>
-        <translation type="unfinished"></translation>
+        <translation>Quema a un adulto en</translation>
     </message>
     <message>
         <source>Burns a child in</source>
-        <translation type="unfinished"></translation>
+        <translation>Quema a un niño en</translation>
     </message>
     <message>
         <source>Yardstick</source>
-        <translation type="unfinished"></translation>
+        <translation>Referencia</translation>
     </message>
     <message>
         <source>Presses</source>
-        <translation type="unfinished">Pulsaciones</translation>
+        <translation>Pulsaciones</translation>
     </message>
     <message>
         <source>At</source>
-        <translation type="unfinished">Momento</translation>
+        <translation>En</translation>
     </message>
 </context>
 <context>
     <name>tapward::app::ScaleTool</name>
     <message>
         <source>Click the first of two points whose distance you know, such as one end of the coach.</source>
-        <translation type="unfinished"></translation>
+        <translation>Haga clic en el primero de dos puntos cuya distancia conozca, como un extremo del vehículo.</translation>
     </message>
     <message>
         <source>Click the other point. Esc gives up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Haga clic en el otro punto. Esc lo deja.</translation>
     </message>
 </context>
 <context>
@@ -9499,395 +9511,395 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
     <message>
         <source>New from Template: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nuevo desde plantilla: %1</translation>
     </message>
     <message>
         <source>An invented layout with sample figures, opens as an untitled copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Una instalación inventada con cifras de muestra; se abre como copia sin título</translation>
     </message>
     <message>
         <source>%1: an invented layout, every figure an estimate. Opens as an untitled copy.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: una instalación inventada, todas las cifras son estimaciones. Se abre como copia sin título.</translation>
     </message>
     <message>
         <source>Draw the coach&apos;s hot and cold plumbing, drop in a preheat loop, and see what it will do. Begin with a template near your coach, open a sample to look around, or draw your own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dibuje la fontanería caliente y fría del vehículo, añada un bucle de precalentamiento y vea qué hará. Empiece con una plantilla parecida a su vehículo, abra una muestra para echar un vistazo o dibuje la suya propia.</translation>
     </message>
     <message>
         <source>New from Template</source>
-        <translation type="unfinished"></translation>
+        <translation>Nuevo desde plantilla</translation>
     </message>
 </context>
 <context>
     <name>tapward::app::StockDialog</name>
     <message>
         <source>Stock list (*.tapstock)</source>
-        <translation type="unfinished"></translation>
+        <translation>Lista de existencias (*.tapstock)</translation>
     </message>
     <message>
         <source>&amp;Use for Selected Parts</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Usar en las piezas seleccionadas</translation>
     </message>
     <message>
         <source>&amp;Keep Selected Part</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Guardar la pieza seleccionada</translation>
     </message>
     <message>
         <source>&amp;Remove Item</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Quitar artículo</translation>
     </message>
     <message>
         <source>Stock List</source>
-        <translation type="unfinished"></translation>
+        <translation>Lista de existencias</translation>
     </message>
     <message>
         <source>Only what &amp;fits the selection</source>
-        <translation type="unfinished"></translation>
+        <translation>Solo lo que &amp;sirve para la selección</translation>
     </message>
     <message>
         <source>Stock items</source>
-        <translation type="unfinished"></translation>
+        <translation>Artículos de existencias</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished">Nombre</translation>
+        <translation>Nombre</translation>
     </message>
     <message>
         <source>Part</source>
-        <translation type="unfinished">Pieza</translation>
+        <translation>Pieza</translation>
     </message>
     <message>
         <source>Rating</source>
-        <translation type="unfinished">Valor nominal</translation>
+        <translation>Valor nominal</translation>
     </message>
     <message>
         <source>Price</source>
-        <translation type="unfinished">Precio</translation>
+        <translation>Precio</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished">Nota</translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Name of the new item</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre del artículo nuevo</translation>
     </message>
     <message>
         <source>Name in the shop</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre en la tienda</translation>
     </message>
     <message>
         <source>&amp;Other File…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Otro archivo…</translation>
     </message>
     <message>
         <source>&amp;Import…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Importar…</translation>
     </message>
     <message>
         <source>&amp;Export…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Exportar…</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished">Cerrar</translation>
+        <translation>Cerrar</translation>
     </message>
     <message>
         <source>Kept in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Se guarda en %1</translation>
     </message>
     <message>
         <source>Keeps the values of %1 under this name</source>
-        <translation type="unfinished"></translation>
+        <translation>Guarda los valores de %1 con este nombre</translation>
     </message>
     <message>
         <source>Select one part in the drawing first</source>
-        <translation type="unfinished"></translation>
+        <translation>Seleccione antes una pieza en el dibujo</translation>
     </message>
     <message>
         <source>Import Stock Items</source>
-        <translation type="unfinished"></translation>
+        <translation>Importar artículos de existencias</translation>
     </message>
     <message>
         <source>Export Stock List</source>
-        <translation type="unfinished"></translation>
+        <translation>Exportar lista de existencias</translation>
     </message>
     <message>
         <source>Stock List to Use</source>
-        <translation type="unfinished"></translation>
+        <translation>Lista de existencias que usar</translation>
     </message>
     <message>
         <source>Use</source>
-        <translation type="unfinished"></translation>
+        <translation>Usar</translation>
     </message>
 </context>
 <context>
     <name>tapward::app::StopBandsPage</name>
     <message>
         <source>By Volume</source>
-        <translation type="unfinished">Por volumen</translation>
+        <translation>Por volumen</translation>
     </message>
     <message>
         <source>By Time</source>
-        <translation type="unfinished">Por tiempo</translation>
+        <translation>Por tiempo</translation>
     </message>
     <message>
         <source>Warm-up over what is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Calentamiento según lo que no se conoce</translation>
     </message>
     <message>
         <source>Pumped</source>
-        <translation type="unfinished"></translation>
+        <translation>Bombeado</translation>
     </message>
     <message>
         <source>Since the press</source>
-        <translation type="unfinished"></translation>
+        <translation>Desde la pulsación</translation>
     </message>
     <message>
         <source>Water at the tap</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua en el grifo</translation>
     </message>
     <message>
         <source>10 % are colder than</source>
-        <translation type="unfinished"></translation>
+        <translation>El 10 % está más fría que</translation>
     </message>
     <message>
         <source>Half are colder than</source>
-        <translation type="unfinished"></translation>
+        <translation>La mitad está más fría que</translation>
     </message>
     <message>
         <source>90 % are colder than</source>
-        <translation type="unfinished"></translation>
+        <translation>El 90 % está más fría que</translation>
     </message>
     <message>
         <source>8 of 10 samples</source>
-        <translation type="unfinished"></translation>
+        <translation>8 de cada 10 muestras</translation>
     </message>
     <message>
         <source>90 % colder</source>
-        <translation type="unfinished"></translation>
+        <translation>90 % más fría</translation>
     </message>
     <message>
         <source>middle</source>
-        <translation type="unfinished"></translation>
+        <translation>mediana</translation>
     </message>
     <message>
         <source>10 % colder</source>
-        <translation type="unfinished"></translation>
+        <translation>10 % más fría</translation>
     </message>
     <message>
         <source>target</source>
-        <translation type="unfinished"></translation>
+        <translation>objetivo</translation>
     </message>
     <message>
         <source>limit %1</source>
-        <translation type="unfinished"></translation>
+        <translation>límite %1</translation>
     </message>
     <message>
         <source>Water at the tap while it warms up and nothing stops the run, over %1 samples of what is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua en el grifo mientras se calienta y nada detiene el ciclo, en %1 muestras de lo que no se conoce.</translation>
     </message>
     <message>
         <source>suggested stop</source>
-        <translation type="unfinished"></translation>
+        <translation>parada propuesta</translation>
     </message>
     <message>
         <source>Suggested stop: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Parada propuesta: %1.</translation>
     </message>
 </context>
 <context>
     <name>tapward::app::StopPage</name>
     <message>
         <source>By volume</source>
-        <translation type="unfinished"></translation>
+        <translation>Por volumen</translation>
     </message>
     <message>
         <source>By time</source>
-        <translation type="unfinished"></translation>
+        <translation>Por tiempo</translation>
     </message>
     <message>
         <source>By temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Por temperatura</translation>
     </message>
     <message>
         <source>By volume or temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Por volumen o temperatura</translation>
     </message>
     <message>
         <source>%1 or %2, whichever comes first</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 o %2, lo que ocurra antes</translation>
     </message>
     <message>
         <source>Use This Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Usar esta parada</translation>
     </message>
     <message>
         <source>Stops that were weighed</source>
-        <translation type="unfinished"></translation>
+        <translation>Paradas comparadas</translation>
     </message>
     <message>
         <source>Set the controller in the drawing to the stop chosen in the table; undo takes it back</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajusta el controlador del dibujo a la parada elegida en la tabla; se puede deshacer</translation>
     </message>
     <message>
         <source>The drawing has this stop already.</source>
-        <translation type="unfinished"></translation>
+        <translation>El dibujo ya tiene esta parada.</translation>
     </message>
     <message>
         <source>Suggested: %1. It brings %2 to the tap and keeps every limit in %3 of %4 samples of what is not known (give or take %5).</source>
-        <translation type="unfinished"></translation>
+        <translation>Propuesta: %1. Lleva %2 al grifo y respeta todos los límites en %3 de %4 muestras de lo que no se conoce (más o menos %5).</translation>
     </message>
     <message>
         <source>The heater lights in %1 of the samples. Asked of the case &quot;%2&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>El calentador se enciende en %1 de las muestras. Calculado para el caso &quot;%2&quot;.</translation>
     </message>
     <message>
         <source>Tried again on %1 fresh samples: target and limits kept in %2, hottest at the tap %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Probada de nuevo con %1 muestras nuevas: objetivo y límites respetados en %2, máxima en el grifo %3.</translation>
     </message>
     <message>
         <source>%1 (suggested)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (propuesta)</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished">Parada</translation>
+        <translation>Parada</translation>
     </message>
     <message>
         <source>Set at</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajustada a</translation>
     </message>
     <message>
         <source>Reaches and keeps</source>
-        <translation type="unfinished"></translation>
+        <translation>Alcanza y respeta</translation>
     </message>
     <message>
         <source>Reaches</source>
-        <translation type="unfinished">Alcanza</translation>
+        <translation>Alcanza</translation>
     </message>
     <message>
         <source>Keeps limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Respeta los límites</translation>
     </message>
     <message>
         <source>At the tap, middle</source>
-        <translation type="unfinished"></translation>
+        <translation>En el grifo, mediana</translation>
     </message>
     <message>
         <source>At the tap, hottest</source>
-        <translation type="unfinished"></translation>
+        <translation>En el grifo, máxima</translation>
     </message>
     <message>
         <source>Worst over target</source>
-        <translation type="unfinished"></translation>
+        <translation>Mayor exceso sobre el objetivo</translation>
     </message>
     <message>
         <source>Longest run</source>
-        <translation type="unfinished">Ciclo más largo</translation>
+        <translation>Ciclo más largo</translation>
     </message>
 </context>
 <context>
     <name>tapward::app::StopRankingPage</name>
     <message>
         <source>What matters most</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que más importa</translation>
     </message>
     <message>
         <source>Colder at the tap  ←  more of it makes the water  →  warmer at the tap</source>
-        <translation type="unfinished"></translation>
+        <translation>Más fría en el grifo  ←  al aumentar, deja el agua  →  más caliente en el grifo</translation>
     </message>
     <message>
         <source>colder at the tap</source>
-        <translation type="unfinished"></translation>
+        <translation>más fría en el grifo</translation>
     </message>
     <message>
         <source>warmer at the tap</source>
-        <translation type="unfinished"></translation>
+        <translation>más caliente en el grifo</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished">%1 a %2</translation>
+        <translation>%1 a %2</translation>
     </message>
     <message>
         <source>What is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que no se conoce</translation>
     </message>
     <message>
         <source>How much it matters (0 to 1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuánto importa (0 a 1)</translation>
     </message>
     <message>
         <source>More of it makes</source>
-        <translation type="unfinished"></translation>
+        <translation>Al aumentar, deja el agua</translation>
     </message>
     <message>
         <source>Range</source>
-        <translation type="unfinished">Rango</translation>
+        <translation>Intervalo</translation>
     </message>
     <message>
         <source>Where the range comes from</source>
-        <translation type="unfinished"></translation>
+        <translation>De dónde sale el intervalo</translation>
     </message>
     <message>
         <source>Measure this first: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mida esto primero: %1.</translation>
     </message>
     <message>
         <source>The longer the bar, the more the water at the tap depends on it when the run stops.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuanto más larga la barra, más depende de ello el agua en el grifo cuando se detiene el ciclo.</translation>
     </message>
     <message>
         <source>The order is only a hint: it explains %1 of the differences.</source>
-        <translation type="unfinished"></translation>
+        <translation>El orden es solo una indicación: explica %1 de las diferencias.</translation>
     </message>
 </context>
 <context>
     <name>tapward::app::StudyWorker</name>
     <message>
         <source>Loop curve</source>
-        <translation type="unfinished">Curva del bucle</translation>
+        <translation>Curva del bucle</translation>
     </message>
     <message>
         <source>12 V wiring</source>
-        <translation type="unfinished"></translation>
+        <translation>Cableado de 12 V</translation>
     </message>
     <message>
         <source>Repeated presses</source>
-        <translation type="unfinished">Pulsaciones repetidas</translation>
+        <translation>Pulsaciones repetidas</translation>
     </message>
     <message>
         <source>Suggested stop</source>
-        <translation type="unfinished">Parada propuesta</translation>
+        <translation>Parada propuesta</translation>
     </message>
     <message>
         <source>%1 of %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2: %3</translation>
     </message>
 </context>
 <context>
     <name>tapward::app::SurveyModel</name>
     <message>
         <source>%1, not taken</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, no aceptado</translation>
     </message>
     <message>
         <source>%1 of %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2: %3</translation>
     </message>
     <message>
         <source>empty</source>
-        <translation type="unfinished"></translation>
+        <translation>vacía</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2: %3</translation>
     </message>
     <message numerus="yes">
         <source>%n cell(s) could not be taken; they keep what was written. First: %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Celdas no aceptadas: %n; conservan lo escrito. Primera: %1</numerusform>
+            <numerusform>Celdas no aceptadas: %n; conservan lo escrito. Primera: %1</numerusform>
         </translation>
     </message>
 </context>
@@ -9895,61 +9907,61 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <name>tapward::app::SurveyPanel</name>
     <message>
         <source>Put It Right</source>
-        <translation type="unfinished"></translation>
+        <translation>Corregir</translation>
     </message>
     <message>
         <source>Discard</source>
-        <translation type="unfinished">Descartar</translation>
+        <translation>Descartar</translation>
     </message>
     <message>
         <source>Survey</source>
-        <translation type="unfinished">Toma de datos</translation>
+        <translation>Toma de datos</translation>
     </message>
     <message>
         <source>Runs</source>
-        <translation type="unfinished"></translation>
+        <translation>Tramos</translation>
     </message>
     <message>
         <source>Heights and Flows</source>
-        <translation type="unfinished"></translation>
+        <translation>Alturas y caudales</translation>
     </message>
     <message>
         <source>Survey sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja de toma de datos</translation>
     </message>
     <message>
         <source>Show only rows with …</source>
-        <translation type="unfinished"></translation>
+        <translation>Mostrar solo filas con …</translation>
     </message>
     <message>
         <source>Filter the survey</source>
-        <translation type="unfinished"></translation>
+        <translation>Filtrar la toma de datos</translation>
     </message>
     <message>
         <source>Typed values are</source>
-        <translation type="unfinished"></translation>
+        <translation>Los valores escritos son</translation>
     </message>
     <message>
         <source>As before</source>
-        <translation type="unfinished"></translation>
+        <translation>Como antes</translation>
     </message>
     <message>
         <source>Where the values come from that are typed or pasted now</source>
-        <translation type="unfinished"></translation>
+        <translation>De dónde proceden los valores que se escriben o pegan ahora</translation>
     </message>
     <message>
         <source>Go to the first text that was not taken</source>
-        <translation type="unfinished"></translation>
+        <translation>Ir al primer texto no aceptado</translation>
     </message>
     <message>
         <source>Discard texts that were not taken</source>
-        <translation type="unfinished"></translation>
+        <translation>Descartar los textos no aceptados</translation>
     </message>
     <message numerus="yes">
         <source>%n text(s) were not taken; the cells keep them.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Textos no aceptados: %n; las celdas los conservan.</numerusform>
+            <numerusform>Textos no aceptados: %n; las celdas los conservan.</numerusform>
         </translation>
     </message>
 </context>
@@ -9957,17 +9969,17 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <name>tapward::app::SurveyTable</name>
     <message>
         <source>Survey of runs</source>
-        <translation type="unfinished"></translation>
+        <translation>Toma de datos de tramos</translation>
     </message>
     <message>
         <source>Survey of heights</source>
-        <translation type="unfinished"></translation>
+        <translation>Toma de datos de alturas</translation>
     </message>
     <message numerus="yes">
         <source>%n cell(s) lie outside the table and were left out; they are still on the clipboard. Draw the missing parts, or paste further up or left.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Celdas fuera de la tabla, no pegadas: %n; siguen en el portapapeles. Dibuje las piezas que faltan o pegue más arriba o más a la izquierda.</numerusform>
+            <numerusform>Celdas fuera de la tabla, no pegadas: %n; siguen en el portapapeles. Dibuje las piezas que faltan o pegue más arriba o más a la izquierda.</numerusform>
         </translation>
     </message>
 </context>
@@ -10026,39 +10038,39 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <name>tapward::app::TraceDialog</name>
     <message>
         <source>Lengths from the Floor Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Longitudes desde el plano de planta</translation>
     </message>
     <message>
         <source>No pipe lies wholly over a scaled floor plan, or all have these lengths already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ningún tubo queda por completo sobre un plano de planta con escala, o todos tienen ya estas longitudes.</translation>
     </message>
     <message>
         <source>The drawn lines have these lengths over the plan, differences in height added. Tubes wander: a measured length is better, and such lengths are not ticked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las líneas dibujadas tienen estas longitudes sobre el plano, con las diferencias de altura sumadas. Los tubos serpentean: es mejor una longitud medida, y las medidas no aparecen marcadas.</translation>
     </message>
     <message>
         <source>Proposed lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>Longitudes propuestas</translation>
     </message>
     <message>
         <source>Pipe</source>
-        <translation type="unfinished"></translation>
+        <translation>Tubo</translation>
     </message>
     <message>
         <source>From the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Según el plano</translation>
     </message>
     <message>
         <source>Now</source>
-        <translation type="unfinished">Ahora</translation>
+        <translation>Ahora</translation>
     </message>
     <message>
         <source>Basis now</source>
-        <translation type="unfinished"></translation>
+        <translation>Procedencia actual</translation>
     </message>
     <message>
         <source>Take Ticked as Estimates</source>
-        <translation type="unfinished"></translation>
+        <translation>Tomar las marcadas como estimaciones</translation>
     </message>
 </context>
 <context>
@@ -10162,187 +10174,187 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <name>tapward::app::WiringPage</name>
     <message>
         <source>Volts at every load</source>
-        <translation type="unfinished"></translation>
+        <translation>Tensión en cada carga</translation>
     </message>
     <message>
         <source>Fuses and what hangs on them</source>
-        <translation type="unfinished"></translation>
+        <translation>Fusibles y lo que depende de ellos</translation>
     </message>
     <message>
         <source>Wiring in words</source>
-        <translation type="unfinished"></translation>
+        <translation>El cableado en palabras</translation>
     </message>
     <message>
         <source>length not known</source>
-        <translation type="unfinished"></translation>
+        <translation>longitud no conocida</translation>
     </message>
     <message>
         <source>AWG %1</source>
-        <translation type="unfinished"></translation>
+        <translation>AWG %1</translation>
     </message>
     <message>
         <source>No fuse drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin fusible dibujado</translation>
     </message>
     <message>
         <source>Too few volts</source>
-        <translation type="unfinished"></translation>
+        <translation>Tensión insuficiente</translation>
     </message>
     <message>
         <source>Does not start with the pumps</source>
-        <translation type="unfinished"></translation>
+        <translation>No arranca con las bombas</translation>
     </message>
     <message>
         <source>Fails at 10.5 V</source>
-        <translation type="unfinished"></translation>
+        <translation>Falla a 10.5 V</translation>
     </message>
     <message>
         <source>Works</source>
-        <translation type="unfinished"></translation>
+        <translation>Funciona</translation>
     </message>
     <message>
         <source>thicker than AWG 2</source>
-        <translation type="unfinished"></translation>
+        <translation>más grueso que AWG 2</translation>
     </message>
     <message>
         <source>thicker than AWG 10</source>
-        <translation type="unfinished"></translation>
+        <translation>más grueso que AWG 10</translation>
     </message>
     <message>
         <source>Load</source>
-        <translation type="unfinished">Carga</translation>
+        <translation>Carga</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished"></translation>
+        <translation>Estado</translation>
     </message>
     <message>
         <source>Running</source>
-        <translation type="unfinished"></translation>
+        <translation>En marcha</translation>
     </message>
     <message>
         <source>Starting</source>
-        <translation type="unfinished"></translation>
+        <translation>Al arrancar</translation>
     </message>
     <message>
         <source>Battery at 10.5 V</source>
-        <translation type="unfinished"></translation>
+        <translation>Batería a 10.5 V</translation>
     </message>
     <message>
         <source>Current</source>
-        <translation type="unfinished">Corriente</translation>
+        <translation>Corriente</translation>
     </message>
     <message>
         <source>Wire</source>
-        <translation type="unfinished"></translation>
+        <translation>Cable</translation>
     </message>
     <message>
         <source>Drop, warm</source>
-        <translation type="unfinished"></translation>
+        <translation>Caída, en caliente</translation>
     </message>
     <message>
         <source>For 3 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Para el 3 %</translation>
     </message>
     <message>
         <source>For 10 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Para el 10 %</translation>
     </message>
     <message>
         <source>For its heat</source>
-        <translation type="unfinished"></translation>
+        <translation>Por su calor</translation>
     </message>
     <message>
         <source>Fuse above its wire</source>
-        <translation type="unfinished"></translation>
+        <translation>Fusible mayor que lo que admite su cable</translation>
     </message>
     <message>
         <source>Socket exceeded</source>
-        <translation type="unfinished"></translation>
+        <translation>Enchufe sobrecargado</translation>
     </message>
     <message>
         <source>Fuse too small for its load</source>
-        <translation type="unfinished"></translation>
+        <translation>Fusible demasiado pequeño para su carga</translation>
     </message>
     <message>
         <source>Over its capacity</source>
-        <translation type="unfinished"></translation>
+        <translation>Por encima de su capacidad</translation>
     </message>
     <message>
         <source>No fuse</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin fusible</translation>
     </message>
     <message>
         <source>In order</source>
-        <translation type="unfinished"></translation>
+        <translation>En orden</translation>
     </message>
     <message>
         <source>Fuse</source>
-        <translation type="unfinished">Fusible</translation>
+        <translation>Fusible</translation>
     </message>
     <message>
         <source>Loads</source>
-        <translation type="unfinished">Cargas</translation>
+        <translation>Cargas</translation>
     </message>
     <message>
         <source>Rating</source>
-        <translation type="unfinished">Valor nominal</translation>
+        <translation>Valor nominal</translation>
     </message>
     <message>
         <source>Most for its wire</source>
-        <translation type="unfinished"></translation>
+        <translation>Máximo para su cable</translation>
     </message>
     <message>
         <source>Steady</source>
-        <translation type="unfinished"></translation>
+        <translation>Continua</translation>
     </message>
     <message>
         <source>Others</source>
-        <translation type="unfinished">Otras</translation>
+        <translation>Otras cargas</translation>
     </message>
     <message>
         <source>Inrush</source>
-        <translation type="unfinished">Corriente de arranque</translation>
+        <translation>Pico de arranque</translation>
     </message>
     <message>
         <source>Spare</source>
-        <translation type="unfinished">Margen</translation>
+        <translation>Reserva</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Battery posts %1 at %2 in a run.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bornes de la batería: %1 a %2 en un ciclo.</translation>
     </message>
     <message>
         <source>no flow</source>
-        <translation type="unfinished">sin caudal</translation>
+        <translation>sin caudal</translation>
     </message>
     <message>
         <source>At %1: loop %2, %3 of the flow the heater needs.</source>
-        <translation type="unfinished"></translation>
+        <translation>A %1: bucle %2, %3 del caudal que necesita el calentador.</translation>
     </message>
     <message>
         <source>At %1: loop %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>A %1: bucle %2.</translation>
     </message>
     <message>
         <source>At %1 the heater&apos;s board has too few volts.</source>
-        <translation type="unfinished"></translation>
+        <translation>A %1 la placa del calentador no tiene tensión suficiente.</translation>
     </message>
     <message>
         <source>A press takes %1 (%2), a day with %3 presses %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una pulsación consume %1 (%2); un día con %3 pulsaciones, %4.</translation>
     </message>
     <message>
         <source>That is %1 of the battery a day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eso es el %1 de la batería al día.</translation>
     </message>
     <message>
         <source>Yardsticks only: the code in force and the makers&apos; instructions govern. Isolate the battery before work; fuse at the source end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solo son referencias: rigen la norma vigente y las instrucciones de los fabricantes. Aísle la batería antes de trabajar; fusible junto a la fuente.</translation>
     </message>
 </context>
 <context>
@@ -10424,19 +10436,19 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <name>tapward::app::print::Sheet</name>
     <message>
         <source>What to measure</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué medir</translation>
     </message>
     <message>
         <source>Take care</source>
-        <translation type="unfinished"></translation>
+        <translation>Precauciones</translation>
     </message>
     <message>
         <source>Page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Página %1 de %2</translation>
     </message>
     <message>
         <source>%1 (continued)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (continuación)</translation>
     </message>
 </context>
 </TS>
