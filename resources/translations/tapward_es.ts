@@ -5953,15 +5953,15 @@
     </message>
     <message>
         <source>The shop&apos;s own list of parts. Choosing an item for a part sets these values as &quot;data sheet&quot;. Keys not listed here are kept on a round trip.</source>
-        <translation>La lista de piezas propia del taller. Elegir un artículo para una pieza fija estos valores como «hoja de datos». Las claves que no figuran aquí se conservan.</translation>
+        <translation>La lista de piezas propia del taller. Elegir un artículo para una pieza fija estos valores como «hoja de datos». Las claves que no figuran aquí se conservan al leer y volver a guardar.</translation>
     </message>
     <message>
         <source>The socket at {0} carries {1}, more than it is rated for.</source>
-        <translation>La toma de {0} lleva {1}, más de lo que admite.</translation>
+        <translation>El enchufe de {0} lleva {1}, más de lo que admite.</translation>
     </message>
     <message>
         <source>The sound coach does so too.</source>
-        <translation>El vehículo sano también lo hace.</translation>
+        <translation>El vehículo sin averías también lo hace.</translation>
     </message>
     <message>
         <source>The stock list already has {0} items.</source>
@@ -5985,7 +5985,7 @@
     </message>
     <message>
         <source>The stop&apos;s {0} is clipped on the tube and trails the water by {1}.</source>
-        <translation>El {0} de la parada está sujeto al tubo y va {1} detrás del agua.</translation>
+        <translation>El elemento de parada ({0}) va sujeto al tubo con abrazadera y sigue al agua con {1} de retraso.</translation>
     </message>
     <message>
         <source>The study was stopped.</source>
@@ -6025,11 +6025,11 @@
     </message>
     <message>
         <source>The tries differ by {0}: the pressure or the opening changed between them. Measure again with the demand pump running all the time, or on city water.</source>
-        <translation>Los intentos difieren en {0}: la presión o la apertura cambió entre ellos. Mida otra vez con la bomba de demanda en marcha todo el tiempo o con agua de red.</translation>
+        <translation>Los intentos difieren en {0}: la presión o la apertura cambió entre ellos. Mida otra vez con la bomba de presión en marcha todo el tiempo o con agua de red.</translation>
     </message>
     <message>
         <source>The tube&apos;s print line gives material and size; count elbows and joints, not bends of the tube.</source>
-        <translation>La línea impresa del tubo da material y medida; cuente codos y uniones, no las curvas del tubo.</translation>
+        <translation>El marcado impreso en el tubo da el material y la medida; cuente codos y uniones, no las curvas del tubo.</translation>
     </message>
     <message>
         <source>The two points lie on one another.</source>
@@ -6041,7 +6041,7 @@
     </message>
     <message>
         <source>The wire to {0}, warm, loses {1}: {2} of 12 V.</source>
-        <translation>El cable a {0}, caliente, pierde {1}: {2} de 12 V.</translation>
+        <translation>El cable a {0}, en caliente, pierde {1}: {2} de 12 V.</translation>
     </message>
     <message>
         <source>There are too many assemblies of this name.</source>
@@ -6081,7 +6081,7 @@
     </message>
     <message>
         <source>This loop ends in the fresh tank.</source>
-        <translation>Este bucle termina en el tanque de agua limpia.</translation>
+        <translation>Este bucle termina en el depósito de agua limpia.</translation>
     </message>
     <message>
         <source>This part has no flow a jug could measure.</source>
@@ -6129,15 +6129,15 @@
     </message>
     <message>
         <source>Tube (print line)</source>
-        <translation>Tubo (línea impresa)</translation>
+        <translation>Tubo (marcado impreso)</translation>
     </message>
     <message>
         <source>Turn {0} around</source>
-        <translation>Girar {0}</translation>
+        <translation>Dar la vuelta a {0}</translation>
     </message>
     <message>
         <source>Turn {0} around: its arrow points the way the water goes.</source>
-        <translation>Gire {0}: su flecha indica el sentido del agua.</translation>
+        <translation>Dé la vuelta a {0}: su flecha indica el sentido del agua.</translation>
     </message>
     <message>
         <source>Two in parallel</source>
@@ -6149,7 +6149,7 @@
     </message>
     <message>
         <source>Two stock items are called &quot;{0}&quot;.</source>
-        <translation>Dos artículos se llaman «{0}».</translation>
+        <translation>Dos artículos de existencias se llaman «{0}».</translation>
     </message>
     <message>
         <source>Type a number, with its unit if it is another than the column&apos;s.</source>
@@ -6169,7 +6169,7 @@
     </message>
     <message>
         <source>Usual lag of a clip-on for {0}</source>
-        <translation>Retardo usual de un sensor sujeto para {0}</translation>
+        <translation>Retardo habitual de un sensor de contacto para {0}</translation>
     </message>
     <message>
         <source>Values by key, SI with the unit in the key.</source>
@@ -6197,7 +6197,7 @@
     </message>
     <message>
         <source>Wait until hot</source>
-        <translation>Espera hasta caliente</translation>
+        <translation>Espera hasta que sale caliente</translation>
     </message>
     <message>
         <source>Warm drop</source>
@@ -6213,11 +6213,11 @@
     </message>
     <message>
         <source>Water at {0} comes at up to {1}, {2} in the sound coach.</source>
-        <translation>El agua en {0} llega hasta {1}; {2} en el vehículo sano.</translation>
+        <translation>El agua en {0} llega a un máximo de {1}; {2} en el vehículo sin averías.</translation>
     </message>
     <message>
         <source>Water hotter than usual; feel with care.</source>
-        <translation>Agua más caliente que de costumbre; pruebe con cuidado.</translation>
+        <translation>Agua más caliente de lo habitual; compruebe al tacto con cuidado.</translation>
     </message>
     <message>
         <source>Water in the line of {0} reaches {1}; it is rated for {2}.</source>
@@ -6233,7 +6233,7 @@
     </message>
     <message>
         <source>Water on: city or tank</source>
-        <translation>Agua abierta: red o tanque</translation>
+        <translation>Agua abierta: red o depósito</translation>
     </message>
     <message>
         <source>Water standing between {0} and {1} favours bacteria, and it tastes of the hot line.</source>
@@ -6257,7 +6257,7 @@
     </message>
     <message>
         <source>What wetted parts give off ends in water people drink and wash in.</source>
-        <translation>Lo que sueltan las piezas mojadas acaba en el agua de beber y lavarse.</translation>
+        <translation>Lo que sueltan las piezas en contacto con el agua acaba en el agua de beber y lavarse.</translation>
     </message>
     <message>
         <source>Where</source>
@@ -6349,7 +6349,7 @@
     </message>
     <message>
         <source>Without it.</source>
-        <translation>Sin ello.</translation>
+        <translation>Sin esta protección.</translation>
     </message>
     <message>
         <source>Without its sensor none of them ever acts; they count for nothing here.</source>
@@ -6361,7 +6361,7 @@
     </message>
     <message>
         <source>Write more of it: {0}.</source>
-        <translation>Escriba más: {0}.</translation>
+        <translation>Escriba algo más: {0}.</translation>
     </message>
     <message>
         <source>&quot;{0}&quot; could be several things.</source>
@@ -6369,11 +6369,11 @@
     </message>
     <message>
         <source>&quot;{0}&quot; is no basis.</source>
-        <translation>«{0}» no es un origen.</translation>
+        <translation>«{0}» no es una procedencia.</translation>
     </message>
     <message>
         <source>&quot;{0}&quot; is no value of a stock item of this kind.</source>
-        <translation>«{0}» no es un valor de un artículo de este tipo.</translation>
+        <translation>«{0}» no es un valor de un artículo de existencias de este tipo.</translation>
     </message>
     <message>
         <source>&quot;{0}&quot; is none of the choices for {1}.</source>
@@ -6397,7 +6397,7 @@ Hot water can burn. Never rely on one stop: a separate high limit must end the r
 A prediction over ranges that are themselves guesses: prove the stop on the coach.
 </source>
         <translation>
-El agua caliente quema. No confíe nunca en una sola parada: un límite alto separado debe terminar el ciclo si falla.
+El agua caliente puede quemar. No confíe nunca en una sola parada: un límite alto separado debe terminar el ciclo si falla.
 Una predicción sobre márgenes que también son suposiciones: compruebe la parada en el vehículo.
 </translation>
     </message>
@@ -6407,7 +6407,7 @@ Hot water can burn; children, elders and people with reduced feeling burn sooner
 stop. The heater maker&apos;s instructions, local codes and licensed practice come first.
 </source>
         <translation>
-El agua caliente quema; los niños, los mayores y las personas con poca sensibilidad se queman antes. No confíe nunca en una
+El agua caliente puede quemar; los niños, los mayores y las personas con menos sensibilidad se queman antes. No confíe nunca en una
 sola parada. Primero van las instrucciones del fabricante del calentador, las normas locales y el trabajo con licencia.
 </translation>
     </message>
@@ -6421,11 +6421,11 @@ Predicho a partir del dibujo; no medido. Referencias, no una declaración de con
         <source>
 Sound: outlets</source>
         <translation>
-Sano: salidas</translation>
+Sin averías: tomas</translation>
     </message>
     <message>
         <source>air-locked: turns and moves no water</source>
-        <translation>con aire: gira y no mueve agua</translation>
+        <translation>bolsa de aire: gira y no mueve agua</translation>
     </message>
     <message>
         <source>does not light</source>
@@ -6465,19 +6465,19 @@ Sano: salidas</translation>
     </message>
     <message>
         <source>open: gives no reading</source>
-        <translation>abierto: no da lectura</translation>
+        <translation>circuito abierto: no da lectura</translation>
     </message>
     <message>
         <source>output relay welded: valve and pumps stay on</source>
-        <translation>relé de salida pegado: válvula y bombas siguen activas</translation>
+        <translation>relé de salida soldado: la válvula y las bombas siguen activas</translation>
     </message>
     <message>
         <source>over AWG 10</source>
-        <translation>más que AWG 10</translation>
+        <translation>más grueso que AWG 10</translation>
     </message>
     <message>
         <source>over AWG 2</source>
-        <translation>más que AWG 2</translation>
+        <translation>más grueso que AWG 2</translation>
     </message>
     <message>
         <source>picture image backdrop trace scan photo layout</source>
@@ -6485,7 +6485,7 @@ Sano: salidas</translation>
     </message>
     <message>
         <source>put in backward: not simulated as a fault, turn the valve in the drawing to see it</source>
-        <translation>montada al revés: no se simula como fallo, gire la válvula en el dibujo para verlo</translation>
+        <translation>montada al revés: no se simula como avería, gire la válvula en el dibujo para verlo</translation>
     </message>
     <message>
         <source>shorted: reads far too hot</source>
@@ -6630,6 +6630,22 @@ Sano: salidas</translation>
     <message>
         <source>{0} stays open when it loses its 12 V during a run.</source>
         <translation>{0} sigue abierta cuando pierde sus 12 V durante un ciclo.</translation>
+    </message>
+    <message>
+        <source>look</source>
+        <translation>mirar</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>12 V</source>
+        <translation>12 V</translation>
+    </message>
+    <message>
+        <source>you</source>
+        <translation>usted</translation>
     </message>
 </context>
 <context>

@@ -51,8 +51,9 @@ TEST_CASE("what is copied out reads back as it was", "[survey]")
             rc::gen::container<std::string>(rc::gen::element('a', '7', '"', ',', ';', '\t', '\n', '/', '.', '-'));
         auto block =
             *rc::gen::container<CellBlock>(rc::gen::nonEmpty(rc::gen::container<std::vector<std::string>>(cell)));
-        while (!block.empty()
-               && std::all_of(block.back().begin(), block.back().end(), [](const auto& one) { return one.empty(); }))
+        while (!block.empty() && std::all_of(block.back().begin(), block.back().end(), [](const auto& one) {
+            return one.find_first_not_of(" \t\n") == std::string::npos;
+        }))
             block.pop_back();
         const auto back = readCells(writeCells(block));
         RC_ASSERT(back.has_value());
