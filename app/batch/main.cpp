@@ -6,7 +6,6 @@
 #include <optional>
 #include <QByteArray>
 #include <QGuiApplication>
-#include <QSaveFile>
 #include <string>
 
 #include "batch/study.h"
@@ -14,6 +13,7 @@
 #include "print/page.h"
 #include "report/report.h"
 #include "review/finding.h"
+#include "session/whole_file.h"
 #include "study/prediction.h"
 
 // tapward-batch: the same core as the window, without a window. Results go to stdout, messages to stderr.
@@ -139,10 +139,9 @@ int sheet(const Asked& asked, const document::Drawing& drawing, int argc, char**
     if (const auto problem = app::print::printPagePdf(drawing, *prediction, findings, asked.units, asked.paper, pdf)) {
         return refuse(asked.file, *problem, asked.units);
     }
-    QSaveFile out(QString::fromStdString(asked.output));
-    if (!out.open(QIODevice::WriteOnly) || out.write(pdf) != pdf.size() || !out.commit()) {
+    if (const QString reason = app::replaceFile(QString::fromStdString(asked.output), pdf); !reason.isEmpty()) {
         return refuse(asked.output,
-                      {{"The page could not be written: {0}.", {out.errorString().toStdString()}},
+                      {{"The page could not be written: {0}.", {reason.toStdString()}},
                        "A file that was there is unchanged. Choose another place or free some room.",
                        {}},
                       asked.units);

@@ -4,9 +4,10 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
-#include <QSaveFile>
 #include <QSettings>
 #include <QStandardPaths>
+
+#include "session/whole_file.h"
 
 namespace tapward::app {
 
@@ -47,18 +48,8 @@ std::optional<Problem> StockStore::write(const QString& path, const document::St
                        {}};
     };
     QDir().mkpath(QFileInfo(path).absolutePath());
-    const QByteArray bytes = QByteArray::fromStdString(document::writeStock(list));
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly))
-        return cannot(file.errorString());
-    // A full disk shows only here: commit() would put the cut-off file in place and report success.
-    if (file.write(bytes) != bytes.size() || !file.flush()) {
-        const QString reason = file.errorString();
-        file.cancelWriting();
-        file.commit();
-        return cannot(reason);
-    }
-    return file.commit() ? std::nullopt : std::optional(cannot(file.errorString()));
+    const QString reason = replaceFile(path, QByteArray::fromStdString(document::writeStock(list)));
+    return reason.isEmpty() ? std::nullopt : std::optional(cannot(reason));
 }
 
 std::optional<Problem> StockStore::change(const std::function<std::optional<Problem>(document::StockList&)>& change)

@@ -11,6 +11,7 @@
 #include <QPdfWriter>
 
 #include "print/page_layout.h"
+#include "print/paint_pages.h"
 #include "print/pdf_finish.h"
 #include "session/message_text.h"
 
@@ -24,19 +25,7 @@ int paintPages(QPagedPaintDevice& device, const document::Drawing& drawing, cons
     device.setPageOrientation(turned.orientation);
     const PageLayout& layout = *turned.layout;
 
-    QPainter painter;
-    if (!painter.begin(&device))
-        return 0;
-    painter.setRenderHint(QPainter::Antialiasing);
-    for (int page = 0; page < layout.pages(); ++page) {
-        if (page > 0 && !device.newPage())
-            return 0;
-        painter.save();
-        painter.scale(device.logicalDpiX() / (72.0 * kPoint), device.logicalDpiY() / (72.0 * kPoint));
-        layout.paint(painter, page);
-        painter.restore();
-    }
-    return painter.end() ? layout.pages() : 0;
+    return paintEveryPage(device, layout);
 }
 
 int paintPages(QPagedPaintDevice& device, const document::Drawing& drawing, const study::Prediction& prediction,

@@ -11,6 +11,7 @@
 #include <QPdfWriter>
 
 #include "print/page_text.h"
+#include "print/paint_pages.h"
 #include "print/pdf_finish.h"
 
 namespace tapward::app::print {
@@ -191,19 +192,7 @@ int paintSurveySheet(QPagedPaintDevice& device, const report::BlankSurvey& conte
     device.setPageMargins(QMarginsF(kMargin_pt, kMargin_pt, kMargin_pt, kMargin_pt), QPageLayout::Point);
     device.setPageOrientation(QPageLayout::Portrait);
     const Sheet sheet(content, device.pageLayout().paintRect(QPageLayout::Point).size() * kPoint);
-    QPainter painter;
-    if (!painter.begin(&device))
-        return 0;
-    painter.setRenderHint(QPainter::Antialiasing);
-    for (int page = 0; page < sheet.pages(); ++page) {
-        if (page > 0 && !device.newPage())
-            return 0;
-        painter.save();
-        painter.scale(device.logicalDpiX() / (72.0 * kPoint), device.logicalDpiY() / (72.0 * kPoint));
-        sheet.paint(painter, page);
-        painter.restore();
-    }
-    return painter.end() ? sheet.pages() : 0;
+    return paintEveryPage(device, sheet);
 }
 
 std::optional<Problem> surveySheetPdf(const report::BlankSurvey& sheet, PaperSize paper, QByteArray& out)

@@ -6,11 +6,11 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QRegularExpression>
-#include <QSaveFile>
 #include <QStandardPaths>
 
 #include "document/edit.h"
 #include "document/file.h"
+#include "session/whole_file.h"
 
 namespace tapward::app {
 
@@ -112,9 +112,8 @@ Result<QString> OwnAssemblies::keep(const QString& title, const document::Drawin
         name = cleaned(named) + QLatin1Char('_') + QString::number(number);
     }
     const auto path = pathOf(name + kEnding);
-    QSaveFile file(path.value_or(QString()));
-    if (!path || !file.open(QIODevice::WriteOnly) || file.write(text) != text.size() || !file.commit())
-        return problem({"The assembly could not be written: {0}", {file.errorString().toStdString()}},
+    if (const QString reason = replaceFile(path.value_or(QString()), text); !reason.isEmpty())
+        return problem({"The assembly could not be written: {0}", {reason.toStdString()}},
                        "Look at the folder's permissions and at the room on the disk.");
     return name + kEnding;
 }

@@ -4,12 +4,12 @@
 #include <algorithm>
 #include <QFile>
 #include <QFileInfo>
-#include <QSaveFile>
 #include <utility>
 
 #include "document/file.h"
 #include "session/edit_command.h"
 #include "session/prediction_worker.h"
+#include "session/whole_file.h"
 
 namespace tapward::app {
 
@@ -78,19 +78,9 @@ std::optional<Problem> Session::save(const QString& path)
             "The file that was there is unchanged. Free some room or choose another folder, then save again.",
             {}};
     };
-    const QByteArray bytes = QByteArray::fromStdString(document::write(m_drawing));
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly))
-        return cannot(file.errorString());
-    // A full disk shows only here: commit() would put the cut-off file in place and report success.
-    if (file.write(bytes) != bytes.size() || !file.flush()) {
-        const QString reason = file.errorString();
-        file.cancelWriting();
-        file.commit();
+    if (const QString reason = replaceFile(path, QByteArray::fromStdString(document::write(m_drawing)));
+        !reason.isEmpty())
         return cannot(reason);
-    }
-    if (!file.commit())
-        return cannot(file.errorString());
     m_path = path;
     m_undo.setClean();
     Q_EMIT fileChanged();

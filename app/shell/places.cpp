@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "shell/places.h"
+#include "session/whole_file.h"
 
 #include <QCoreApplication>
 #include <QCryptographicHash>
 #include <QDir>
 #include <QFileInfo>
-#include <QSaveFile>
 #include <QSettings>
 #include <QStandardPaths>
 
@@ -28,23 +28,13 @@ QString stateFolder()
 
 std::optional<Problem> writeWholeFile(const QString& path, const QByteArray& bytes)
 {
-    QSaveFile file(path);
-    const auto cannot = [&] {
-        return Problem{Message("{0} could not be written: {1}.",
-                               {QFileInfo(path).fileName().toStdString(), file.errorString().toStdString()}),
-                       Message("Free some room or choose another folder, then try again."),
-                       {}};
-    };
-    if (!file.open(QIODevice::WriteOnly))
-        return cannot();
-    if (file.write(bytes) != bytes.size() || !file.flush()) {
-        const auto problem = cannot();
-        file.cancelWriting();
-        return problem;
-    }
-    if (!file.commit())
-        return cannot();
-    return std::nullopt;
+    const QString reason = replaceFile(path, bytes);
+    if (reason.isEmpty())
+        return std::nullopt;
+    return Problem{
+        Message("{0} could not be written: {1}.", {QFileInfo(path).fileName().toStdString(), reason.toStdString()}),
+        Message("Free some room or choose another folder, then try again."),
+        {}};
 }
 
 QStringList RecentFiles::list() const { return QSettings().value(QStringLiteral("recent")).toStringList(); }

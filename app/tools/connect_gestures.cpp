@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "tools/after_edit.h"
 #include "tools/gestures.h"
 #include "tools/sides.h"
 
@@ -15,22 +16,6 @@ using document::Edit;
 using document::Part;
 using document::PartId;
 using document::PipeEnd;
-
-Drawing after(const Drawing& drawing, const Edit& edit)
-{
-    Drawing copy = drawing;
-    document::apply(copy, edit);
-    return copy;
-}
-
-/// The new symbol in `now` that was not in `before`, if there is one.
-const Part* newSymbol(const Drawing& before, const Drawing& now)
-{
-    for (const auto& part : now.parts)
-        if (part.id >= before.nextId && !document::kindOf(part).isPipe)
-            return &part;
-    return nullptr;
-}
 
 const parts::Port* freePort(const Drawing& drawing, const Part& part, std::optional<Side> side = std::nullopt)
 {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "tools/after_edit.h"
 #include "tools/gestures.h"
 #include "tools/sides.h"
 
@@ -14,22 +15,6 @@ using document::Drawing;
 using document::Edit;
 using document::Part;
 using document::PartId;
-
-Drawing after(const Drawing& drawing, const Edit& edit)
-{
-    Drawing copy = drawing;
-    document::apply(copy, edit);
-    return copy;
-}
-
-/// The new symbol in `now` that was not in `before`, if there is one.
-const Part* newSymbol(const Drawing& before, const Drawing& now)
-{
-    for (const auto& part : now.parts)
-        if (part.id >= before.nextId && !document::kindOf(part).isPipe)
-            return &part;
-    return nullptr;
-}
 
 }  // namespace
 
