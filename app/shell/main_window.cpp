@@ -17,6 +17,7 @@
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QStatusBar>
+#include <QTimer>
 #include <QToolBar>
 #include <QTreeWidget>
 #include <QUrl>
@@ -50,18 +51,43 @@ namespace {
 constexpr int kLookVersion = 3;  // a pane more makes an older layout useless
 }
 
-MainWindow::MainWindow(QWidget* parent)
-    : QMainWindow(parent), m_stack(new QStackedWidget), m_start(new StartPage), m_canvas(new EditingCanvas(m_session)),
-      m_tray(new Tray), m_hand(new AssemblyHand(*m_canvas, [this] { m_canvas->cancelTool(); })),
-      m_caseBar(new CaseBar(m_session)), m_timeBar(new TimeBar(m_session)), m_details(new DetailsPanel(m_session)),
-      m_answers(new AnswersPanel(m_session)), m_chart(new WarmUpChart(m_session)),
-      m_findings(new FindingsPanel(m_session)), m_outline(new OutlinePanel(m_session)),
-      m_survey(new SurveyPanel(m_session)), m_safety(new SafetyPanel(m_session)), m_hint(new QLabel),
-      m_state(new QLabel), m_findingCount(new QPushButton), m_zoom(new QComboBox)
+MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), m_stack(new QStackedWidget), m_start(new StartPage)
 {
     setObjectName(QStringLiteral("MainWindow"));
     setWindowIcon(QIcon(QStringLiteral(":/icons/tapward.svg")));
     setAcceptDrops(true);
+    m_stack->addWidget(m_start);
+    setCentralWidget(m_stack);
+    addTopMenus();
+    statusBar();
+    connect(m_start, &StartPage::newRequested, this, &MainWindow::newDrawing);
+    connect(m_start, &StartPage::openRequested, this, &MainWindow::openDialog);
+    connect(m_start, &StartPage::sampleRequested, this, &MainWindow::openSample);
+    connect(m_start, &StartPage::fileRequested, this, &MainWindow::openFile);
+    restoreLook();
+    refreshTitle();
+}
+
+void MainWindow::furnish()
+{
+    if (m_canvas)
+        return;
+    m_canvas = new EditingCanvas(m_session);
+    m_tray = new Tray;
+    m_hand = new AssemblyHand(*m_canvas, [this] { m_canvas->cancelTool(); });
+    m_caseBar = new CaseBar(m_session);
+    m_timeBar = new TimeBar(m_session);
+    m_details = new DetailsPanel(m_session);
+    m_answers = new AnswersPanel(m_session);
+    m_chart = new WarmUpChart(m_session);
+    m_findings = new FindingsPanel(m_session);
+    m_outline = new OutlinePanel(m_session);
+    m_survey = new SurveyPanel(m_session);
+    m_safety = new SafetyPanel(m_session);
+    m_hint = new QLabel;
+    m_state = new QLabel;
+    m_findingCount = new QPushButton;
+    m_zoom = new QComboBox;
     m_autosave = std::make_unique<Autosave>(m_session, stateFolder() + QStringLiteral("/autosave"));
     m_scaleTool = std::make_unique<ScaleTool>(*m_canvas);
     m_scaleTool->done = [this] { m_canvas->cancelTool(); };
@@ -93,10 +119,6 @@ MainWindow::MainWindow(QWidget* parent)
     connect(m_details, &DetailsPanel::stockRequested, this, &MainWindow::openStock);
     connect(m_tray, &Tray::kindPicked, m_canvas, &EditingCanvas::startPlacing);
     buildAssemblies();
-    connect(m_start, &StartPage::newRequested, this, &MainWindow::newDrawing);
-    connect(m_start, &StartPage::openRequested, this, &MainWindow::openDialog);
-    connect(m_start, &StartPage::sampleRequested, this, &MainWindow::openSample);
-    connect(m_start, &StartPage::fileRequested, this, &MainWindow::openFile);
     connect(m_chart, &WarmUpChart::exportRequested, this, [this] { exportTo(ExportKind::SeriesCsv); });
     connect(m_caseBar, &CaseBar::editCasesRequested, this, [this] {
         if (!m_caseEditor) {
@@ -114,14 +136,14 @@ MainWindow::MainWindow(QWidget* parent)
         menuBar()->setFocus(Qt::MenuBarFocusReason);
         menuBar()->setActiveAction(menuBar()->actions().value(0));
     });
-    restoreLook();
     showDrawing(false);
-    refreshTitle();
     refreshState();
 }
 
 MainWindow::~MainWindow()
 {
+    if (!m_canvas)
+        return;
     // The panes look at the session while it goes down with the window: they go first.
     disconnect(&m_session, nullptr, this, nullptr);
     delete m_caseEditor;
@@ -147,9 +169,7 @@ void MainWindow::buildPanes()
     column->addWidget(m_hint);
     column->addWidget(m_canvas, 1);
     column->addWidget(m_timeBar);
-    m_stack->addWidget(m_start);
     m_stack->addWidget(pane);
-    setCentralWidget(m_stack);
     m_canvas->setAccessibleName(tr("Drawing"));
 
     setDockOptions(QMainWindow::AllowNestedDocks | QMainWindow::AllowTabbedDocks | QMainWindow::AnimatedDocks);
@@ -347,6 +367,13 @@ void MainWindow::scalePlan(document::PartId plan)
     m_scaleTool->begin();
 }
 
+bool MainWindow::event(QEvent* event)
+{
+    if (event->type() == QEvent::Paint && !m_canvas)
+        QTimer::singleShot(0, this, &MainWindow::furnish);
+    return QMainWindow::event(event);
+}
+
 void MainWindow::changeEvent(QEvent* event)
 {
     QMainWindow::changeEvent(event);
@@ -361,7 +388,8 @@ void MainWindow::closeEvent(QCloseEvent* event)
         return;
     }
     saveLook();
-    m_autosave->forget();
+    if (m_autosave)
+        m_autosave->forget();
     m_guard.release();
     event->accept();
 }

@@ -47,16 +47,19 @@ public:
     explicit MainWindow(QWidget* parent = nullptr);
     ~MainWindow() override;
 
-    Session& session() { return m_session; }
-    EditingCanvas& canvas() { return *m_canvas; }
-    AnswersPanel& answers() { return *m_answers; }
-    FindingsPanel& findings() { return *m_findings; }
-    DetailsPanel& details() { return *m_details; }
-    SafetyPanel& safety() { return *m_safety; }
-    WarmUpChart& chart() { return *m_chart; }
-    SurveyPanel& survey() { return *m_survey; }
-    Autosave& autosave() { return *m_autosave; }
+    Session& session() { return furnish(), m_session; }
+    EditingCanvas& canvas() { return furnish(), *m_canvas; }
+    AnswersPanel& answers() { return furnish(), *m_answers; }
+    FindingsPanel& findings() { return furnish(), *m_findings; }
+    DetailsPanel& details() { return furnish(), *m_details; }
+    SafetyPanel& safety() { return furnish(), *m_safety; }
+    WarmUpChart& chart() { return furnish(), *m_chart; }
+    SurveyPanel& survey() { return furnish(), *m_survey; }
+    Autosave& autosave() { return furnish(), *m_autosave; }
 
+    /// Builds the drawing's panes and the menus, if they are not there yet. The window shows its start page without
+    /// them and calls this after its first frame; whatever needs them earlier calls it too.
+    void furnish();
     bool openFile(const QString& path);
     bool openSample(const QString& resource);
     void newDrawing();
@@ -77,6 +80,7 @@ Q_SIGNALS:
     void languageChosen();  ///< in the settings already; whoever keeps the windows makes this one anew
 
 protected:
+    bool event(QEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
     void changeEvent(QEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
@@ -94,6 +98,7 @@ private:
     void refreshState();
     void cyclePane(int direction);
     // main_window_menus.cpp
+    void addTopMenus();
     void buildMenus();
     void buildToolBar();
     QAction* command(const QString& text, const QKeySequence& key, std::function<void()> run,
@@ -118,31 +123,32 @@ private:
     FileStamp m_stamp;
     QString m_suggestedPath;  ///< for the first save of a restored drawing
     bool m_hasDrawing = false;
-    QByteArray m_look;        ///< pane layout while the start page is shown
+    QByteArray m_look;  ///< pane layout while the start page is shown
 
     QStackedWidget* m_stack;
     StartPage* m_start;
-    EditingCanvas* m_canvas;
-    Tray* m_tray;
-    AssemblyHand* m_hand;
-    CaseBar* m_caseBar;
-    TimeBar* m_timeBar;
-    DetailsPanel* m_details;
-    AnswersPanel* m_answers;
-    WarmUpChart* m_chart;
-    FindingsPanel* m_findings;
-    OutlinePanel* m_outline;
-    SurveyPanel* m_survey;
-    SafetyPanel* m_safety;
+    EditingCanvas* m_canvas = nullptr;
+    Tray* m_tray = nullptr;
+    AssemblyHand* m_hand = nullptr;
+    CaseBar* m_caseBar = nullptr;
+    TimeBar* m_timeBar = nullptr;
+    DetailsPanel* m_details = nullptr;
+    AnswersPanel* m_answers = nullptr;
+    WarmUpChart* m_chart = nullptr;
+    FindingsPanel* m_findings = nullptr;
+    OutlinePanel* m_outline = nullptr;
+    SurveyPanel* m_survey = nullptr;
+    SafetyPanel* m_safety = nullptr;
     QPointer<CaseEditor> m_caseEditor;
     QPointer<StockDialog> m_stock;
     std::unique_ptr<ScaleTool> m_scaleTool;
     HelpWindow* m_help = nullptr;
-    QLabel *m_hint, *m_state;
-    QPushButton* m_findingCount;
-    QComboBox* m_zoom;
+    QLabel *m_hint = nullptr, *m_state = nullptr;
+    QPushButton* m_findingCount = nullptr;
+    QComboBox* m_zoom = nullptr;
     QMenu* m_recentMenu = nullptr;
     QToolBar* m_toolBar = nullptr;
+    QMenu *m_fileMenu, *m_editMenu, *m_drawMenu, *m_viewMenu, *m_resultMenu, *m_helpMenu;
     std::vector<QDockWidget*> m_docks;
     QList<QAction*> m_needDrawing;
 };

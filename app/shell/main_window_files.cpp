@@ -40,6 +40,7 @@ void MainWindow::opened()
 
 bool MainWindow::openFile(const QString& path)
 {
+    furnish();
     if (!mayClose())
         return false;
     FileGuard guard;
@@ -75,6 +76,7 @@ bool MainWindow::openFile(const QString& path)
 
 bool MainWindow::openSample(const QString& resource)
 {
+    furnish();
     if (!mayClose())
         return false;
     QFile file(resource);
@@ -104,6 +106,7 @@ document::Drawing MainWindow::emptyDrawing()
 
 void MainWindow::newDrawing()
 {
+    furnish();
     if (!mayClose())
         return;
     m_autosave->forget();
@@ -242,6 +245,7 @@ void MainWindow::offerRecovery()
 
 bool MainWindow::restore(const Leftover& leftover)
 {
+    furnish();
     const bool onFile = leftover.saved.isValid();
     if (onFile) {
         if (!openFile(leftover.original))
@@ -263,6 +267,8 @@ bool MainWindow::restore(const Leftover& leftover)
 
 void MainWindow::continueFrom(MainWindow& other)
 {
+    other.furnish();
+    furnish();
     other.saveLook();
     restoreLook();
     setVisible(other.isVisible());

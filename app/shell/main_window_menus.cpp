@@ -42,6 +42,16 @@ QAction* MainWindow::command(const QString& text, const QKeySequence& key, std::
     return action;
 }
 
+void MainWindow::addTopMenus()
+{
+    m_fileMenu = menuBar()->addMenu(tr("&File"));
+    m_editMenu = menuBar()->addMenu(tr("&Edit"));
+    m_drawMenu = menuBar()->addMenu(tr("&Drawing"));
+    m_viewMenu = menuBar()->addMenu(tr("&View"));
+    m_resultMenu = menuBar()->addMenu(tr("&Results"));
+    m_helpMenu = menuBar()->addMenu(tr("&Help"));
+}
+
 void MainWindow::buildMenus()
 {
     using C = EditingCanvas::Command;
@@ -72,7 +82,7 @@ void MainWindow::buildMenus()
     for (const auto one : {C::ZoomIn, C::ZoomOut, C::ZoomReset, C::FitDrawing, C::FitSelection, C::Details})
         m_canvas->action(one)->setShortcutContext(Qt::WindowShortcut);
 
-    QMenu* file = menuBar()->addMenu(tr("&File"));
+    QMenu* file = m_fileMenu;
     file->addAction(command(tr("&New Drawing"), QKeySequence::New, [this] { newDrawing(); }, "new"));
     file->addAction(command(tr("&Open\u2026"), QKeySequence::Open, [this] { openDialog(); }, "open"));
     m_recentMenu = file->addMenu(tr("Open &Recent"));
@@ -114,7 +124,7 @@ void MainWindow::buildMenus()
     })));
     file->addAction(command(tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), [this] { close(); }));
 
-    QMenu* edit = menuBar()->addMenu(tr("&Edit"));
+    QMenu* edit = m_editMenu;
     QAction* undo = m_session.undoStack().createUndoAction(this, tr("&Undo"));
     undo->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_Z));
     undo->setIcon(look::icon(QStringLiteral("undo")));
@@ -148,7 +158,7 @@ void MainWindow::buildMenus()
     edit->addSeparator();
     edit->addAction(needs(command(tr("Cop&y Predictions"), {}, [this] { m_answers->copy(); })));
 
-    QMenu* draw = menuBar()->addMenu(tr("&Drawing"));
+    QMenu* draw = m_drawMenu;
     drawing(draw, {C::Insert, C::InsertAgain, C::Connect});
     addAssemblyMenus(draw);
     draw->addSeparator();
@@ -184,7 +194,7 @@ void MainWindow::buildMenus()
         m_details->focusFirstField();
     })));
 
-    QMenu* view = menuBar()->addMenu(tr("&View"));
+    QMenu* view = m_viewMenu;
     drawing(view, {C::ZoomIn, C::ZoomOut, C::ZoomReset, C::FitDrawing, C::FitSelection});
     view->addSeparator();
     drawing(view, {C::ShowGrid, C::SnapToGrid});
@@ -244,7 +254,7 @@ void MainWindow::buildMenus()
                 dock->setVisible(!any);
     })));
 
-    QMenu* result = menuBar()->addMenu(tr("&Results"));
+    QMenu* result = m_resultMenu;
     result->addAction(needs(command(tr("&Next Finding"), QKeySequence(Qt::Key_F8), [this] { m_findings->step(1); })));
     result->addAction(needs(
         command(tr("&Previous Finding"), QKeySequence(Qt::SHIFT | Qt::Key_F8), [this] { m_findings->step(-1); })));
@@ -267,7 +277,7 @@ void MainWindow::buildMenus()
     result->addAction(needs(command(tr("N&ext Event"), {}, [this] { m_timeBar->stepEvent(1); }, "step-forward")));
     result->addAction(needs(command(tr("Pre&vious Event"), {}, [this] { m_timeBar->stepEvent(-1); }, "step-back")));
 
-    QMenu* help = menuBar()->addMenu(tr("&Help"));
+    QMenu* help = m_helpMenu;
     help->addAction(command(
         tr("&Help"), QKeySequence(Qt::Key_F1),
         [this] {

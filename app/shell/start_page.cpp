@@ -14,6 +14,7 @@
 #include <QLabel>
 #include <QPainter>
 #include <QScrollArea>
+#include <QTimer>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -25,6 +26,8 @@
 namespace tapward::app {
 
 namespace {
+
+constexpr QSize kPicture(236, 92);  // of a template
 
 std::vector<Sample> drawingsIn(const QString& folder)
 {
@@ -78,9 +81,18 @@ QPixmap pictureOf(const QString& resource, const QSize& size, double ratio, cons
 
 }  // namespace
 
-std::vector<Sample> samples() { return drawingsIn(QStringLiteral(":/samples")); }
+// Read once: the start page and the menus both list them.
+const std::vector<Sample>& samples()
+{
+    static const auto all = drawingsIn(QStringLiteral(":/samples"));
+    return all;
+}
 
-std::vector<Sample> templates() { return drawingsIn(QStringLiteral(":/templates")); }
+const std::vector<Sample>& templates()
+{
+    static const auto all = drawingsIn(QStringLiteral(":/templates"));
+    return all;
+}
 
 QWidget* StartPage::templateButtons()
 {
@@ -98,30 +110,35 @@ QWidget* StartPage::templateButtons()
             tr("%1: an invented layout, every figure an estimate. Opens as an untitled copy.").arg(one.title));
         button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
         button->setProperty("resource", one.resource);
+        button->setIconSize(kPicture);
         connect(button, &QToolButton::clicked, this,
                 [this, resource = one.resource] { Q_EMIT sampleRequested(resource); });
         const int at = static_cast<int>(m_templates.size());
         cells->addWidget(button, at / 2, at % 2);
         m_templates.push_back(button);
     }
-    paintTemplates();
     return grid;
 }
 
 void StartPage::paintTemplates()
 {
-    const QSize size(236, 92);
     const Theme theme = Theme::of(palette());
-    for (auto* button : m_templates) {
-        button->setIcon(pictureOf(button->property("resource").toString(), size, devicePixelRatioF(), theme));
-        button->setIconSize(size);
-    }
+    for (auto* button : m_templates)
+        button->setIcon(pictureOf(button->property("resource").toString(), kPicture, devicePixelRatioF(), theme));
+}
+
+void StartPage::paintEvent(QPaintEvent* event)
+{
+    QWidget::paintEvent(event);
+    if (!m_pictures)  // the words first: the pictures cost as much as the whole page
+        QTimer::singleShot(0, this, &StartPage::paintTemplates);
+    m_pictures = true;
 }
 
 void StartPage::changeEvent(QEvent* event)
 {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange)
+    if (event->type() == QEvent::PaletteChange && m_pictures)
         paintTemplates();
 }
 

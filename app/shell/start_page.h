@@ -15,9 +15,9 @@ struct Sample {
     QString resource;  ///< ":/samples/..."
     QString title;
 };
-std::vector<Sample> samples();
+const std::vector<Sample>& samples();
 /// Layouts to begin with: existing plumbing of invented coaches, ":/templates/...".
-std::vector<Sample> templates();
+const std::vector<Sample>& templates();
 
 /// What the window shows while no drawing is open.
 class StartPage final : public QWidget {
@@ -34,6 +34,7 @@ Q_SIGNALS:
 
 protected:
     void changeEvent(QEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
 
 private:
     QWidget* templateButtons();
@@ -41,6 +42,7 @@ private:
 
     QVBoxLayout* m_recent;
     std::vector<QToolButton*> m_templates;
+    bool m_pictures = false;  ///< painted, or about to be
 };
 
 }  // namespace tapward::app

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The start page's templates: seen, named, opened as untitled copies.
 #include <QSignalSpy>
+#include <QTest>
 #include <QToolButton>
 #include <set>
 
@@ -15,6 +16,9 @@ TEST_CASE("the start page shows every template with a picture and a name, and a 
 {
     REQUIRE(templates().size() >= 4);
     StartPage page;
+    page.show();
+    const auto painted = [&] { return !page.findChildren<QToolButton*>().constFirst()->icon().isNull(); };
+    REQUIRE(QTest::qWaitFor(painted));  // the first frame has the words, the next the pictures
     QSignalSpy asked(&page, &StartPage::sampleRequested);
     std::set<QString> names;
     for (auto* button : page.findChildren<QToolButton*>()) {

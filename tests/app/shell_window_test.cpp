@@ -35,9 +35,22 @@ TEST_CASE("a sample opens from the start page as an untitled copy, solved", "[sh
     CHECK(window.session().drawing().job.sampleFigures);
 }
 
+TEST_CASE("the panes come by themselves after the first frame, and earlier when they are asked for", "[shell]")
+{
+    MainWindow shown;
+    CHECK(shown.findChildren<QDockWidget*>().isEmpty());
+    shown.show();
+    CHECK(QTest::qWaitFor([&] { return !shown.findChildren<QDockWidget*>().isEmpty(); }));
+    CHECK_FALSE(shown.hasDrawing());
+    MainWindow asked;
+    asked.canvas();
+    CHECK_FALSE(asked.findChildren<QDockWidget*>().isEmpty());
+}
+
 TEST_CASE("no shortcut of the menus is given twice and the platform's own are there", "[shell]")
 {
     MainWindow window;
+    window.furnish();
     std::map<QString, int> keys;
     std::set<const QAction*> seen;
     const std::function<void(const QMenu*)> walk = [&](const QMenu* menu) {

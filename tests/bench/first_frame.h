@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QApplication>
+#include <cstdlib>
 #include <QEvent>
 #include <QTimer>
 #include <QWidget>
 
 namespace tapward::bench {
 
-/// Ends the program as soon as the window has been painted once.
+/// Ends the program as soon as the window has been painted once; what comes after the frame is not counted.
 class QuitAtFirstFrame final : public QObject {
 public:
     explicit QuitAtFirstFrame(QWidget& window) { window.installEventFilter(this); }
@@ -18,7 +18,7 @@ protected:
     {
         if (event->type() == QEvent::Paint && !m_painted) {
             m_painted = true;
-            QTimer::singleShot(0, [] { QApplication::quit(); });
+            QTimer::singleShot(0, [] { std::_Exit(0); });
         }
         return QObject::eventFilter(watched, event);
     }
