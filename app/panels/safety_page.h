@@ -20,6 +20,8 @@ public:
 Q_SIGNALS:
     /// The person wants to see this script run; `at_s` is the moment to look at.
     void scriptWanted(const document::Case& script, double at_s);
+    /// ... or run from its beginning.
+    void playWanted(const document::Case& script);
 
 protected:
     Session& m_session;

@@ -12,13 +12,16 @@
 #include <QTabWidget>
 #include <QVBoxLayout>
 
+#include "panels/fire_map_page.h"
 #include "panels/icons.h"
 #include "panels/loop_chart.h"
+#include "panels/safety_faults.h"
 #include "panels/safety_page.h"
 #include "panels/safety_protections.h"
 #include "panels/safety_worst.h"
 #include "panels/say.h"
 #include "panels/stop_page.h"
+#include "panels/winter_page.h"
 #include "panels/wiring_page.h"
 
 namespace tapward::app {
@@ -28,9 +31,11 @@ SafetyPanel::SafetyPanel(Session& session, QWidget* parent)
       m_cancel(new QPushButton(tr("Cancel"))), m_progress(new QProgressBar), m_doing(new QLabel),
       m_staleIcon(new QLabel), m_stale(new QLabel), m_empty(new QLabel), m_staleBar(new QWidget),
       m_stack(new QStackedWidget), m_tabs(new QTabWidget), m_worst(new SafetyWorstPage(session, m_worker)),
-      m_protections(new SafetyProtectionsPage(session, m_worker)), m_loop(new LoopChartPage(session, m_worker)),
-      m_stop(new StopPage(session, m_worker)), m_bands(new StopBandsPage(session, m_worker)),
-      m_ranking(new StopRankingPage(session, m_worker)), m_wiring(new WiringPage(session, m_worker))
+      m_faults(new SafetyFaultsPage(session, m_worker)), m_protections(new SafetyProtectionsPage(session, m_worker)),
+      m_loop(new LoopChartPage(session, m_worker)), m_stop(new StopPage(session, m_worker)),
+      m_bands(new StopBandsPage(session, m_worker)), m_ranking(new StopRankingPage(session, m_worker)),
+      m_wiring(new WiringPage(session, m_worker)), m_fire(new FireMapPage(session, m_worker)),
+      m_winter(new WinterPage(session, m_worker))
 {
     setAccessibleName(tr("Safety"));
     m_run->setToolTip(tr("Ask the studies about the drawing as it stands"));
@@ -71,11 +76,14 @@ SafetyPanel::SafetyPanel(Session& session, QWidget* parent)
 
     addPage(m_worst, tr("Hottest Water"));
     addPage(m_protections, tr("Protections"));
+    addPage(m_faults, tr("Faults"));
     addPage(m_stop, tr("Stop"));
     addPage(m_bands, tr("Warm-Up Bands"));
     addPage(m_ranking, tr("Measure First"));
     addPage(m_loop, tr("Loop Curve"));
+    addPage(m_fire, tr("Fire Map"));
     addPage(m_wiring, tr("12 V"));
+    addPage(m_winter, tr("Winter and Cautions"));
     connect(m_protections, &SafetyProtectionsPage::studiesWanted, this, &SafetyPanel::runStudies);
 
     connect(m_run, &QPushButton::clicked, this, &SafetyPanel::runStudies);
@@ -93,7 +101,9 @@ void SafetyPanel::addPage(SafetyPage* page, const QString& title)
     page->setAccessibleName(title);
     page->hide();
     m_pages.push_back({page, title});
-    connect(page, &SafetyPage::scriptWanted, this, &SafetyPanel::openScript);
+    connect(page, &SafetyPage::scriptWanted, this,
+            [this](const document::Case& script, double at_s) { openScript(script, at_s); });
+    connect(page, &SafetyPage::playWanted, this, [this](const document::Case& script) { openScript(script, 0, true); });
 }
 
 void SafetyPanel::focusFirst()
@@ -162,7 +172,7 @@ void SafetyPanel::refreshProgress()
         (running ? m_cancel : m_run)->setFocus(Qt::OtherFocusReason);
 }
 
-void SafetyPanel::openScript(const document::Case& script, double at_s)
+void SafetyPanel::openScript(const document::Case& script, double at_s, bool play)
 {
     auto cases = m_session.drawing().cases;
     const auto known = std::ranges::find_if(cases, [&](document::Case one) {
@@ -188,11 +198,14 @@ void SafetyPanel::openScript(const document::Case& script, double at_s)
     m_session.setShowsMoment(true);
     // The slider can go there only when the case has been predicted.
     auto* once = new QObject(this);
-    const auto go = [this, once, name = plain(name), at_s] {
+    const auto go = [this, once, name = plain(name), at_s, play] {
         if (m_session.isStale() || m_session.isWorking())
             return;
-        if (m_session.caseName() == name)
+        if (m_session.caseName() == name) {
             m_session.setTime(at_s);
+            if (play)
+                Q_EMIT readyToPlay();
+        }
         once->deleteLater();
         once->disconnect();
         m_session.disconnect(once);

@@ -14,12 +14,15 @@ class QTabWidget;
 
 namespace tapward::app {
 
+class FireMapPage;
 class LoopChartPage;
+class SafetyFaultsPage;
 class SafetyProtectionsPage;
 class SafetyWorstPage;
 class StopBandsPage;
 class StopPage;
 class StopRankingPage;
+class WinterPage;
 class WiringPage;
 class SafetyPage;
 
@@ -40,14 +43,21 @@ public:
     StopBandsPage& bands() { return *m_bands; }
     StopRankingPage& ranking() { return *m_ranking; }
     WiringPage& wiring() { return *m_wiring; }
+    FireMapPage& fire() { return *m_fire; }
+    WinterPage& winter() { return *m_winter; }
     LoopChartPage& loop() { return *m_loop; }
     SafetyWorstPage& worst() { return *m_worst; }
+    SafetyFaultsPage& faults() { return *m_faults; }
     SafetyProtectionsPage& protections() { return *m_protections; }
     QTabWidget& tabWidget() { return *m_tabs; }
 
     /// The script as a case of the drawing, chosen and shown at a moment: one undo step, or none when the
-    /// drawing has that very case already. Its Problem is shown in the pane.
-    void openScript(const document::Case& script, double at_s);
+    /// drawing has that very case already. `play`: readyToPlay() follows when it has been predicted. Its Problem is shown in the pane.
+    void openScript(const document::Case& script, double at_s, bool play = false);
+
+Q_SIGNALS:
+    /// The case that was opened to be seen running is there and stands at its beginning.
+    void readyToPlay();
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -72,12 +82,15 @@ private:
     };
     std::vector<Place> m_pages;
     SafetyWorstPage* m_worst;
+    SafetyFaultsPage* m_faults;
     SafetyProtectionsPage* m_protections;
     LoopChartPage* m_loop;
     StopPage* m_stop;
     StopBandsPage* m_bands;
     StopRankingPage* m_ranking;
     WiringPage* m_wiring;
+    FireMapPage* m_fire;
+    WinterPage* m_winter;
 };
 
 }  // namespace tapward::app

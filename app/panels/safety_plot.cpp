@@ -169,6 +169,45 @@ void SafetyPlot::paintLevels(QPainter& painter, const QRectF& area) const
     }
 }
 
+void SafetyPlot::paintAreas(QPainter& painter, const QRectF& area) const
+{
+    painter.save();
+    painter.setClipRect(area);
+    for (const auto& region : m_content.areas) {
+        QPolygonF outline;
+        for (const QPointF& point : region.outline)
+            outline << place(point, area);
+        const QColor colour = areaColour(region);
+        painter.setPen(region.faint ? QPen(colour, 1) : QPen(Qt::NoPen));
+        painter.setBrush(QBrush(colour, region.hatch));
+        painter.drawPolygon(outline);
+    }
+    painter.setBrush(Qt::NoBrush);
+    painter.restore();
+}
+
+QColor SafetyPlot::areaColour(const PlotContent::Area& region) const
+{
+    QColor colour = chartPen(region.style, palette(), m_content.stale).color();
+    if (region.faint)
+        colour.setAlphaF(0.6F);
+    return colour;
+}
+
+void SafetyPlot::paintNotes(QPainter& painter, const QRectF& area) const
+{
+    const QFontMetricsF metrics(font());
+    painter.setPen(palette().color(QPalette::WindowText));
+    for (const auto& note : m_content.notes) {
+        const QRectF room =
+            QRectF(place(note.place.topLeft(), area), place(note.place.bottomRight(), area)).normalized();
+        QRectF box(0, 0, metrics.horizontalAdvance(note.text) + 6, metrics.height());
+        box.moveCenter(room.center());
+        if (room.contains(box))
+            paintText(painter, box, area, note.text, palette().color(QPalette::Base));
+    }
+}
+
 void SafetyPlot::paintKey(QPainter& painter, const QRectF& area) const
 {
     const QFontMetricsF metrics(font());
@@ -199,7 +238,7 @@ void SafetyPlot::paintKey(QPainter& painter, const QRectF& area) const
     for (const auto& region : m_content.areas)
         if (!region.name.isEmpty()) {
             const QRectF sample(box.left() + 6, y + row * 0.15, kKeySample, row * 0.7);
-            const QColor colour = chartPen(region.style, palette(), m_content.stale).color();
+            const QColor colour = areaColour(region);
             painter.fillRect(sample, QBrush(colour, region.hatch));
             painter.setPen(QPen(colour, 1));
             painter.drawRect(sample);
@@ -224,20 +263,9 @@ void SafetyPlot::paintEvent(QPaintEvent*)
     const QRectF area = plotArea();
     if (area.width() < 40 || area.height() < 40)
         return;
-    painter.save();
-    painter.setClipRect(area);
-    for (const auto& region : m_content.areas) {
-        QPolygonF outline;
-        for (const QPointF& point : region.outline)
-            outline << place(point, area);
-        const QColor colour = chartPen(region.style, palette(), m_content.stale).color();
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(QBrush(colour, region.hatch));
-        painter.drawPolygon(outline);
-    }
-    painter.setBrush(Qt::NoBrush);
-    painter.restore();
+    paintAreas(painter, area);
     paintAxes(painter, area);
+    paintNotes(painter, area);
     paintLevels(painter, area);
     const QFontMetricsF metrics(font());
     for (const auto& line : m_content.lines) {

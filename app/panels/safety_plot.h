@@ -46,6 +46,12 @@ struct PlotContent {
         QPolygonF outline;
         Qt::BrushStyle hatch = Qt::BDiagPattern;
         int style = 0;
+        bool faint = false;      ///< a ground for lines that run over it, with its border drawn
+    };
+    /// A name in the middle of a place; left out where the place is too small for it.
+    struct Note {
+        QRectF place;
+        QString text;
     };
     Quantity bottom = Quantity::None, left = Quantity::None;
     QString bottomName, leftName;
@@ -56,6 +62,7 @@ struct PlotContent {
     std::vector<Line> lines;
     std::vector<Level> levels;
     std::vector<Mark> marks;
+    std::vector<Note> notes;
     /// Says what the picture says, for who cannot see it.
     QString description;
     bool stale = false;
@@ -78,6 +85,9 @@ private:
     QRectF plotArea() const;
     QPointF place(QPointF shown, const QRectF& area) const;
     void paintAxes(QPainter& painter, const QRectF& area) const;
+    void paintAreas(QPainter& painter, const QRectF& area) const;
+    QColor areaColour(const PlotContent::Area& region) const;
+    void paintNotes(QPainter& painter, const QRectF& area) const;
     void paintLevels(QPainter& painter, const QRectF& area) const;
     void paintKey(QPainter& painter, const QRectF& area) const;
 

@@ -152,6 +152,12 @@ void SafetyTable::hideRows(const std::vector<bool>& hidden)
     }
 }
 
+void SafetyTable::resizeEvent(QResizeEvent* event)
+{
+    QTableWidget::resizeEvent(event);
+    fitRows();  // the last column takes what is left, and its words break elsewhere
+}
+
 QString SafetyTable::asText(bool onlySelected) const
 {
     QStringList lines, cells;

@@ -226,6 +226,12 @@ void TimeBar::togglePlay()
     m_play->setAccessibleName(m_play->toolTip());
 }
 
+void TimeBar::play()
+{
+    if (!isPlaying())
+        togglePlay();
+}
+
 void TimeBar::advance()
 {
     const double passed = static_cast<double>(m_since.restart()) / 1000.0;

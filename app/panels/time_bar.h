@@ -46,6 +46,7 @@ public:
     TimeSlider& slider() { return *m_slider; }
     QString readout() const;
     void togglePlay();
+    void play();  ///< on from where it stands; nothing when it plays already
     bool isPlaying() const { return m_tick.isActive(); }
     void stepEvent(int direction);  ///< to the next or previous event
 

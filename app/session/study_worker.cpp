@@ -18,6 +18,17 @@ std::function<void(StudyAnswers&)> into(StudySlot<T> StudyAnswers::* place,
     return [place, slot = std::move(slot)](StudyAnswers& answers) { answers.*place = slot; };
 }
 
+const char* const kFaults = QT_TRANSLATE_NOOP("tapward::app::StudyWorker", "Single faults");
+
+Result<review::WinterPlan> winterOf(const document::Drawing& drawing)
+{
+    auto plan = review::winterPlan(drawing);
+    if (plan.steps.empty())
+        return problem("Nothing in this drawing holds water.",
+                       "Draw at least a supply, a heater and a tap, joined by pipes.");
+    return plan;
+}
+
 /// Only what water and electricity know of: no places on the canvas.
 document::Part bare(document::Part part)
 {
@@ -47,12 +58,29 @@ const std::vector<StudyWorker::Study>& StudyWorker::studies()
              options.stop = stop;
              return Keep(into(&StudyAnswers::wiring, asked.drawing, study::wiringStudy(*asked.drawing, options)));
          }},
+        {QT_TR_NOOP("Fire map"),
+         [](const Asked& asked, const std::stop_token& stop, const Progress&) {
+             study::FireMapOptions options;
+             options.stop = stop;
+             return Keep(into(&StudyAnswers::fire, asked.drawing, study::fireMap(*asked.drawing, options)));
+         }},
+        {QT_TR_NOOP("Winterizing"),
+         [](const Asked& asked, const std::stop_token&, const Progress&) {
+             return Keep(into(&StudyAnswers::winter, asked.drawing, winterOf(*asked.drawing)));
+         }},
         {QT_TR_NOOP("Repeated presses"),
          [](const Asked& asked, const std::stop_token& stop, const Progress& progress) {
              study::PressesOptions options = asked.questions.presses;
              options.stop = stop;
              options.progress = progress;
              return Keep(into(&StudyAnswers::presses, asked.drawing, study::studyPresses(*asked.drawing, options)));
+         }},
+        {kFaults,
+         [](const Asked& asked, const std::stop_token& stop, const Progress& progress) {
+             study::FaultsOptions options = asked.questions.faults;
+             options.stop = stop;
+             options.progress = progress;
+             return Keep(into(&StudyAnswers::faults, asked.drawing, study::studyFaults(*asked.drawing, options)));
          }},
         {QT_TR_NOOP("Suggested stop"),
          [](const Asked& asked, const std::stop_token& stop, const Progress& progress) {
@@ -73,19 +101,26 @@ StudyWorker::StudyWorker(Session& session, QObject* parent) : QObject(parent), m
 
 StudyWorker::~StudyWorker() { m_thread.request_stop(); }
 
-void StudyWorker::start()
+void StudyWorker::startFaults()
+{
+    const auto at = std::ranges::find(studies(), kFaults, &Study::title);
+    begin(m_running ? std::nullopt : std::optional(static_cast<std::size_t>(at - studies().begin())));
+}
+
+void StudyWorker::begin(std::optional<std::size_t> only)
 {
     m_thread.request_stop();
     m_running = true;
-    m_at = 0;
+    m_at = only.value_or(0);
+    m_only = only;
     m_share = 0;
     const int generation = ++m_generation;
     m_drawing = std::make_shared<const document::Drawing>(m_session.drawing());
     // The new thread waits for the old one to let go, so that nobody here has to.
-    m_thread = std::jthread([this, generation, asked = Asked{m_drawing, m_questions},
+    m_thread = std::jthread([this, generation, only, asked = Asked{m_drawing, m_questions},
                              before = std::move(m_thread)](const std::stop_token& stop) mutable {
         before = {};
-        run(stop, generation, asked);
+        run(stop, generation, asked, only);
     });
     Q_EMIT progressed();
 }
@@ -109,7 +144,8 @@ void StudyWorker::forgetOther()
         return;
     if (m_running && m_drawing && !sameForStudies(*m_drawing, m_session.drawing()))
         cancel();
-    if (isStale(m_answers.loop) || isStale(m_answers.wiring) || isStale(m_answers.presses) || isStale(m_answers.stop))
+    if (isStale(m_answers.loop) || isStale(m_answers.wiring) || isStale(m_answers.fire) || isStale(m_answers.winter)
+        || isStale(m_answers.presses) || isStale(m_answers.faults) || isStale(m_answers.stop))
         m_answers = {};
     Q_EMIT answersChanged();
 }
@@ -125,9 +161,10 @@ void StudyWorker::tell(int generation, std::function<void()> news)
         Qt::QueuedConnection);
 }
 
-void StudyWorker::run(const std::stop_token& stop, int generation, const Asked& asked)
+void StudyWorker::run(const std::stop_token& stop, int generation, const Asked& asked, std::optional<std::size_t> only)
 {
-    for (std::size_t i = 0; i < studies().size() && !stop.stop_requested(); ++i) {
+    const std::size_t first = only.value_or(0), end = only ? first + 1 : studies().size();
+    for (std::size_t i = first; i < end && !stop.stop_requested(); ++i) {
         tell(generation, [this, i] {
             m_at = i;
             m_share = 0;
@@ -161,6 +198,8 @@ QString StudyWorker::doing() const
 {
     if (!m_running)
         return {};
+    if (m_only)
+        return tr(studies()[m_at].title);
     return tr("%1 of %2: %3").arg(m_at + 1).arg(studies().size()).arg(tr(studies()[m_at].title));
 }
 

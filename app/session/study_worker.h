@@ -3,6 +3,7 @@
 
 #include <functional>
 #include <memory>
+#include <optional>
 #include <QObject>
 #include <QString>
 #include <stop_token>
@@ -11,8 +12,11 @@
 
 #include "base/result.h"
 #include "document/drawing.h"
+#include "review/winter.h"
 #include "session/session.h"
 #include "study/curves.h"
+#include "study/faults.h"
+#include "study/fire_map.h"
 #include "study/presses.h"
 #include "study/stop.h"
 #include "study/wiring.h"
@@ -32,13 +36,17 @@ using StudySlot = std::shared_ptr<const StudyAnswer<T>>;  ///< null: never finis
 struct StudyAnswers {
     StudySlot<study::LoopCurves> loop;
     StudySlot<study::WiringStudy> wiring;
+    StudySlot<study::FireMap> fire;
+    StudySlot<review::WinterPlan> winter;
     StudySlot<study::PressesStudy> presses;
+    StudySlot<study::FaultsStudy> faults;
     StudySlot<study::StopStudy> stop;
 };
 
 /// What the studies are asked with; their stop and progress are the worker's own.
 struct StudyQuestions {
     study::PressesOptions presses;
+    study::FaultsOptions faults;
     study::StopOptions stop;
 };
 
@@ -50,7 +58,9 @@ public:
     ~StudyWorker() override;
 
     /// Starts all studies anew; a run in hand is dropped. Answers come one by one.
-    void start();
+    void start() { begin({}); }
+    /// Asks for the faults alone, when nothing else is under way; else starts all anew.
+    void startFaults();
     /// Drops the run in hand at once: what is finished stays, the rest keeps its older answer.
     void cancel();
     bool isRunning() const { return m_running; }
@@ -86,7 +96,8 @@ private:
         Keep (*work)(const Asked&, const std::stop_token&, const Progress&);
     };
     static const std::vector<Study>& studies();
-    void run(const std::stop_token& stop, int generation, const Asked& asked);
+    void begin(std::optional<std::size_t> only);
+    void run(const std::stop_token& stop, int generation, const Asked& asked, std::optional<std::size_t> only);
     void forgetOther();
     void tell(int generation, std::function<void()> news);
 
@@ -96,6 +107,7 @@ private:
     std::shared_ptr<const document::Drawing> m_drawing;  ///< of the newest run
     bool m_running = false;
     std::size_t m_at = 0;
+    std::optional<std::size_t> m_only;  ///< the one study of the newest run; none = all
     double m_share = 0;
     int m_generation = 0;  ///< of the newest run; news of older ones is dropped
     std::jthread m_thread;

@@ -117,6 +117,7 @@ void MainWindow::furnish()
             [this](double zoom) { m_zoom->setEditText(tr("%1 %").arg(std::lround(zoom * 100))); });
     connect(m_details, &DetailsPanel::scaleRequested, this, &MainWindow::scalePlan);
     connect(m_details, &DetailsPanel::stockRequested, this, &MainWindow::openStock);
+    connect(m_safety, &SafetyPanel::readyToPlay, m_timeBar, &TimeBar::play);
     connect(m_tray, &Tray::kindPicked, m_canvas, &EditingCanvas::startPlacing);
     buildAssemblies();
     connect(m_chart, &WarmUpChart::exportRequested, this, [this] { exportTo(ExportKind::SeriesCsv); });

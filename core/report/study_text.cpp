@@ -133,7 +133,9 @@ std::string pressesText(const document::Drawing& drawing, const study::PressesSt
 
 std::string faultsText(const document::Drawing& drawing, const study::FaultsStudy& study, UnitSystem units)
 {
-    std::string out = head(drawing, "Single faults");
+    const bool pairs = std::any_of(study.rows.begin(), study.rows.end(),
+                                   [](const study::FaultRow& row) { return row.withPart != document::kNoPart; });
+    std::string out = head(drawing, pairs ? "Single faults and pairs" : "Single faults");
     out += fmt::format(
         "\nSound: outlets {}, cold outlets {}, heater outlet {}.\nThrough:", celsius(study.sound.outlets_C, units),
         celsius(study.sound.coldOutlets_C, units), celsius(study.sound.heaterOutlet_C, units));
@@ -164,11 +166,11 @@ std::string faultsText(const document::Drawing& drawing, const study::FaultsStud
         const std::string fault =
             nameOf(row.part, row.fault) + (pair ? " and " + nameOf(row.withPart, row.withFault) : "");
         if (!row.run) {
-            table.push_back({part, fault, "-", "-", "-", "-", "-", "Not run: " + render(row.consequence, units)});
+            table.push_back({part, fault, "-", "-", "-", "-", "not run", render(row.consequence, units)});
             continue;
         }
         std::string words = render(row.consequence, units) + " Who: " + render(row.who, units)
-                            + (row.harmsSoundToo ? " The sound coach does so too." : "")
+                            + (row.harmsSoundToo ? " Above the limit there in the sound coach too." : "")
                             + " Shows: " + render(row.shows, units) + " Ends it: " + render(row.stops, units);
         table.push_back({part, fault, celsius(row.hottest.outlets_C, units), celsius(row.hottest.coldOutlets_C, units),
                          celsius(row.hottest.heaterOutlet_C, units),

@@ -197,7 +197,7 @@ std::string winterText(const document::Drawing& drawing, UnitSystem units)
     }
     std::string out = heading("Winterizing, as drawn");
     for (std::size_t i = 0; i < plan.steps.size(); ++i) {
-        out += fmt::format("{:3}. {}\n", i + 1, render(plan.steps[i], units));
+        out += fmt::format("{:3}. {}\n", i + 1, render(plan.steps[i].text, units));
     }
     return out;
 }

@@ -66,15 +66,24 @@ std::string tagsInRuns(const document::Drawing& drawing, const std::vector<PartI
     return all;
 }
 
-std::vector<Message> winterSteps(const document::Drawing& drawing, const study::Plant& plant, const WinterPlan& plan)
+std::vector<WinterStep> winterSteps(const document::Drawing& drawing, const study::Plant& plant, const WinterPlan& plan)
 {
     const auto role = [&](Role wanted) {
         return which(plant, [wanted](const study::PlantPart& part) { return part.model.role == wanted; });
     };
-    std::vector<Message> steps;
+    std::vector<WinterStep> steps;
+    const auto add = [&](Message text, std::initializer_list<std::vector<PartId>> about) {
+        std::vector<PartId> ids;
+        for (const std::vector<PartId>& some : about) {
+            ids.insert(ids.end(), some.begin(), some.end());
+        }
+        std::sort(ids.begin(), ids.end());
+        ids.erase(std::unique(ids.begin(), ids.end()), ids.end());
+        steps.push_back({std::move(text), std::move(ids)});
+    };
     const auto say = [&](const char* sentence, const std::vector<PartId>& ids) {
         if (!ids.empty()) {
-            steps.push_back({sentence, {tagsInRuns(drawing, ids)}});
+            add({sentence, {tagsInRuns(drawing, ids)}}, {ids});
         }
     };
     const std::vector<PartId> heaters = which(plant, [](const study::PlantPart& part) {
@@ -88,26 +97,27 @@ std::vector<Message> winterSteps(const document::Drawing& drawing, const study::
             return document::kindOf(*part.part).field("cartridge") != nullptr;
         }));
     if (plan.drains.empty()) {
-        steps.emplace_back("No low-point drain is drawn. Open every tap, hot and cold.");
+        steps.push_back({"No low-point drain is drawn. Open every tap, hot and cold.", outlets});
     } else {
         say("Open the low-point drains {0}, then every tap, hot and cold.", plan.drains);
     }
     if (plan.heightsKnown) {
         say("By their height these empty: {0}.", plan.drained);
     } else {
-        steps.emplace_back(
-            "All parts stand at one height here, so nothing is taken to drain by itself. Note heights to "
-            "see what does.");
+        steps.push_back({"All parts stand at one height here, so nothing is taken to drain by itself. Note heights to "
+                         "see what does.",
+                         {}});
     }
     if (const auto city = role(Role::CitySupply); !city.empty() && !outlets.empty()) {
-        steps.push_back(
-            {"Blow air in at {0}, at no more than {1}, with one tap open at a time: {2}.",
-             {tagsInRuns(drawing, city), Measure{kMostAir_Pa, Quantity::Pressure}, tagsInRuns(drawing, outlets)}});
+        add({"Blow air in at {0}, at no more than {1}, with one tap open at a time: {2}.",
+             {tagsInRuns(drawing, city), Measure{kMostAir_Pa, Quantity::Pressure}, tagsInRuns(drawing, outlets)}},
+            {city, outlets});
     }
     if (const auto pumps = role(Role::DemandPump); !pumps.empty() && !outlets.empty()) {
-        steps.push_back({"Or draw antifreeze made for drinking-water lines with {0}, one tap at a time until it runs "
-                         "coloured: {1}.",
-                         {tagsInRuns(drawing, pumps), tagsInRuns(drawing, outlets)}});
+        add({"Or draw antifreeze made for drinking-water lines with {0}, one tap at a time until it runs "
+             "coloured: {1}.",
+             {tagsInRuns(drawing, pumps), tagsInRuns(drawing, outlets)}},
+            {pumps, outlets});
     }
     const std::vector<PartId> circulators = role(Role::Circulator), loopValves = role(Role::MotorValve);
     std::vector<PartId> byLoop, byValves, handValves;
@@ -120,28 +130,32 @@ std::vector<Message> winterSteps(const document::Drawing& drawing, const study::
         }
     }
     if (!byValves.empty() && !handValves.empty()) {
-        steps.push_back({"Open {0} and do it again: only then {1} clears.",
-                         {tagsInRuns(drawing, handValves), tagsInRuns(drawing, byValves)}});
+        add({"Open {0} and do it again: only then {1} clears.",
+             {tagsInRuns(drawing, handValves), tagsInRuns(drawing, byValves)}},
+            {handValves, byValves});
     }
     if (!circulators.empty()) {
-        steps.push_back(loopValves.empty()
-                            ? Message("With antifreeze in the lines, run {0} for {1} so that it goes round the loop.",
-                                      {tagsInRuns(drawing, circulators), Measure{kRound_s, Quantity::Time}})
-                            : Message("With antifreeze in the lines, open {0} and run {1} for {2} so that it goes "
-                                      "round the loop; shut and open the valve once while it runs.",
-                                      {tagsInRuns(drawing, loopValves), tagsInRuns(drawing, circulators),
-                                       Measure{kRound_s, Quantity::Time}}));
+        add(loopValves.empty()
+                ? Message("With antifreeze in the lines, run {0} for {1} so that it goes round the loop.",
+                          {tagsInRuns(drawing, circulators), Measure{kRound_s, Quantity::Time}})
+                : Message("With antifreeze in the lines, open {0} and run {1} for {2} so that it goes "
+                          "round the loop; shut and open the valve once while it runs.",
+                          {tagsInRuns(drawing, loopValves), tagsInRuns(drawing, circulators),
+                           Measure{kRound_s, Quantity::Time}}),
+            {circulators, loopValves});
         say("Only this clears {0}: air and open taps do not.", byLoop);
     }
     for (const WinterSegment& segment : plan.full) {
         if (!segment.loopClearsIt && !segment.valvesClearIt) {
-            steps.push_back({"Still full then: {0}, {1} of water. Open a joint or fit a drain at {2}.",
-                             {tagsInRuns(drawing, segment.parts), Measure{segment.volume_m3, Quantity::Volume},
-                              tagsInRuns(drawing, {segment.lowest})}});
+            add({"Still full then: {0}, {1} of water. Open a joint or fit a drain at {2}.",
+                 {tagsInRuns(drawing, segment.parts), Measure{segment.volume_m3, Quantity::Volume},
+                  tagsInRuns(drawing, {segment.lowest})}},
+                {segment.parts});
         }
     }
-    steps.emplace_back("Leave taps and drains open, and ball valves half open so that no water is shut in them.");
-    steps.emplace_back("Before use: shut the drains, flush, sanitise (50 ppm chlorine for 4 h or more), flush again.");
+    steps.push_back({"Leave taps and drains open, and ball valves half open so that no water is shut in them.", {}});
+    steps.push_back(
+        {"Before use: shut the drains, flush, sanitise (50 ppm chlorine for 4 h or more), flush again.", {}});
     return steps;
 }
 

@@ -8,6 +8,7 @@ namespace {
 
 constexpr double kNoticed_K = 3;    ///< a change people would notice at a tap
 constexpr double kHotterBy_K = 0.5;
+constexpr double kWarm_C = 35;      ///< feels warm to a hand: common practice, no published source
 
 Measure celsius(double value) { return {value, Quantity::Temperature}; }
 
@@ -210,7 +211,8 @@ void wordRow(const document::Drawing& drawing, FaultRow& row, const std::vector<
     } else if (soundJoin_C - join_C > kNoticed_K) {
         row.consequence = Message("The run brings {0} to the end of the loop, {1} in the sound coach.",
                                   {celsius(join_C), celsius(soundJoin_C)});
-        row.shows = Message("The tap is still cool after a run.");
+        row.shows = join_C < kWarm_C ? Message("The tap is still cool after a run.")
+                                     : Message("The tap is less warm than usual after a run.");
     } else if (effect == PowerCut || effect == LowVoltage) {
         row.consequence = Message("A run ends early or does not start.");
         row.shows = Message("Lights dim or go out.");
@@ -221,12 +223,11 @@ void wordRow(const document::Drawing& drawing, FaultRow& row, const std::vector<
         row.shows = Message("Little: only a check at the tap with a thermometer.");
     } else {
         row.consequence = Message("Little changes in these cases.");
-        row.shows = Message("Nothing: it waits for a second fault. Test it at every service.");
+        row.shows = Message("Nothing: it waits for another fault. Test it at every service.");
     }
-    if (effect == LimitFails || effect == StopFails) {
-        row.shows = row.hottest.outlets_C && hotter ? Message("Longer runs than usual.")
-                                                    : Message("Nothing: it waits for a second fault. Test it at "
-                                                              "every service.");
+    if ((effect == LimitFails || effect == StopFails) && hotter && !newly(&Outcome::endedByHand)
+        && !newly(&Outcome::lockout)) {
+        row.shows = Message("Longer runs than usual.");
     }
     row.stops = any(faulty, &Outcome::ran) ? stopWords(faulty[worst]) : Message("No run was under way.");
 }

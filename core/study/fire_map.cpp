@@ -102,6 +102,21 @@ std::string_view title(FireOutcome outcome)
     return "";
 }
 
+int rank(FireOutcome outcome) { return std::max(0, static_cast<int>(outcome) - static_cast<int>(FireOutcome::Holds)); }
+
+FireOutcome FireMap::nearest(double flow, double inlet) const
+{
+    const auto index = [](const std::vector<double>& centres, double value) {
+        const auto above = std::lower_bound(centres.begin(), centres.end(), value);
+        if (above == centres.begin()) {
+            return std::size_t{0};
+        }
+        const auto i = static_cast<std::size_t>(above - centres.begin());
+        return i == centres.size() || value - centres[i - 1] < centres[i] - value ? i - 1 : i;
+    };
+    return at(index(inlet_C, inlet), index(flow_m3s, flow));
+}
+
 double leastOutlet_C(const heater::TanklessSpec& spec, double flow_m3s, double inlet_C)
 {
     const double delivered_W =
@@ -167,6 +182,8 @@ Result<FireMap> fireMap(const document::Drawing& drawing, const FireMapOptions& 
     const int flows = std::clamp(options.flows, 2, 400), inlets = std::clamp(options.inlets, 2, 400);
     for (int f = 0; f < flows; ++f) {
         map.flow_m3s.push_back(most * (f + 0.5) / flows);
+        const double rise_K = leastOutlet_C(spec, map.flow_m3s.back(), 0);
+        map.setpointInlet_C.push_back(spec.setpoint_C - rise_K);
     }
     for (int i = 0; i < inlets; ++i) {
         map.inlet_C.push_back(options.leastInlet_C + (options.mostInlet_C - options.leastInlet_C) * (i + 0.5) / inlets);

@@ -8,7 +8,8 @@
 
 namespace tapward::study {
 
-/// What a tankless heater does with water of one flow and one inlet temperature, both held.
+/// What a tankless heater does with water of one flow and one inlet temperature, both held; in rising order of
+/// what it can do to people and to itself.
 enum class FireOutcome {
     DoesNotLight,        ///< flow below what it lights at
     Holds,               ///< stays lit near its setpoint
@@ -46,9 +47,17 @@ struct FireMap {
     std::vector<FireOutcome> outcomes;      ///< [inlet * flows + flow]
     std::vector<double> outlet_C;           ///< settled outlet there (mean of the last half minute)
     double activationFlow_m3s = 0, holdFlow_m3s = 0, setpoint_C = 0, heaterLimit_C = 0, outletLimit_C = 0;
+    /// Per flow: the inlet at which minimum fire alone lifts the outlet to the setpoint. Above it a lit burner
+    /// overshoots, whatever it modulates to.
+    std::vector<double> setpointInlet_C;
     std::vector<FirePathPoint> path;
     FireOutcome at(std::size_t inlet, std::size_t flow) const { return outcomes[inlet * flow_m3s.size() + flow]; }
+    /// Outcome of the cell nearest to this water. @pre the map has cells
+    FireOutcome nearest(double flow_m3s, double inlet_C) const;
 };
+
+/// How bad, rising: 0 where it does not light or holds, highest where it locks out.
+int rank(FireOutcome outcome);
 
 /// The map of the first tankless heater, from its own model: exchanger as one mixed volume, two minutes at
 /// each flow and inlet. @return a Problem without a tankless heater, or when stopped.

@@ -5158,10 +5158,6 @@
         <translation>No permitido</translation>
     </message>
     <message>
-        <source>Not run</source>
-        <translation>Sin ejecutar</translation>
-    </message>
-    <message>
         <source>Not run: no main stop is switched on in the drawing.</source>
         <translation>Sin ejecutar: no hay ninguna parada principal activada en el dibujo.</translation>
     </message>
@@ -5188,10 +5184,6 @@
     <message>
         <source>Nothing in this drawing holds water.</source>
         <translation>Nada en este dibujo contiene agua.</translation>
-    </message>
-    <message>
-        <source>Nothing: it waits for a second fault. Test it at every service.</source>
-        <translation>Nada: queda a la espera de una segunda avería. Pruébelo en cada revisión.</translation>
     </message>
     <message>
         <source>Nothing: the run was stopped at the button after ten minutes.</source>
@@ -5960,10 +5952,6 @@
         <translation>El enchufe de {0} lleva {1}, más de lo que admite.</translation>
     </message>
     <message>
-        <source>The sound coach does so too.</source>
-        <translation>El vehículo sin averías también lo hace.</translation>
-    </message>
-    <message>
         <source>The stock list already has {0} items.</source>
         <translation>La lista de existencias ya tiene {0} artículos.</translation>
     </message>
@@ -6646,6 +6634,26 @@ Sin averías: tomas</translation>
     <message>
         <source>you</source>
         <translation>usted</translation>
+    </message>
+    <message>
+        <source>Nothing: it waits for another fault. Test it at every service.</source>
+        <translation>Nada: espera a otra avería. Pruébelo en cada revisión.</translation>
+    </message>
+    <message>
+        <source>Single faults and pairs</source>
+        <translation>Averías, una a una y por pares</translation>
+    </message>
+    <message>
+        <source>The tap is less warm than usual after a run.</source>
+        <translation>Después de un ciclo el grifo está menos caliente que de costumbre.</translation>
+    </message>
+    <message>
+        <source>not run</source>
+        <translation>no calculado</translation>
+    </message>
+    <message>
+        <source>Above the limit there in the sound coach too.</source>
+        <translation>También en el vehículo sin averías supera ahí el límite.</translation>
     </message>
 </context>
 <context>
@@ -8292,6 +8300,85 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
 </context>
 <context>
+    <name>tapward::app::FireMapPage</name>
+    <message>
+        <source>Flow through the heater</source>
+        <translation>Caudal por el calentador</translation>
+    </message>
+    <message>
+        <source>Heater inlet</source>
+        <translation>Entrada del calentador</translation>
+    </message>
+    <message>
+        <source>Minimum fire alone gives the setpoint</source>
+        <translation>Solo la potencia mínima da ya la consigna</translation>
+    </message>
+    <message>
+        <source>The loop, press after press</source>
+        <translation>El bucle, pulsación tras pulsación</translation>
+    </message>
+    <message>
+        <source>end of press %1</source>
+        <translation>fin de la pulsación %1</translation>
+    </message>
+    <message>
+        <source>stays lit above</source>
+        <translation>sigue encendido por encima de</translation>
+    </message>
+    <message>
+        <source>lights above</source>
+        <translation>enciende por encima de</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>Press %1 at %2</source>
+        <translation>Pulsación %1 a los %2</translation>
+    </message>
+    <message>
+        <source>Map</source>
+        <translation>Mapa</translation>
+    </message>
+    <message>
+        <source>%1, set to %2: lights above %3, stays lit above %4, its own limit is %5. Steady water of each flow and inlet, from the heater&apos;s data.</source>
+        <translation>%1, ajustado a %2: enciende por encima de %3, sigue encendido por encima de %4, su propio límite es %5. Agua constante de cada caudal y temperatura de entrada, según los datos del calentador.</translation>
+    </message>
+    <message>
+        <source>Press %1: %2; inlet up to %3.</source>
+        <translation>Pulsación %1: %2; entrada hasta %3.</translation>
+    </message>
+    <message>
+        <source>No loop with a controller runs here, so there is no path over the map.</source>
+        <translation>Aquí no funciona ningún bucle con controlador, así que no hay recorrido por el mapa.</translation>
+    </message>
+    <message>
+        <source>Fire map</source>
+        <translation>Mapa de potencia</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
+    </message>
+    <message>
+        <source>Inlet</source>
+        <translation>Entrada</translation>
+    </message>
+    <message>
+        <source>Flow</source>
+        <translation>Caudal</translation>
+    </message>
+    <message>
+        <source>What happens</source>
+        <translation>Qué ocurre</translation>
+    </message>
+    <message>
+        <source>Outlet</source>
+        <translation>Salida</translation>
+    </message>
+</context>
+<context>
     <name>tapward::app::FloorPlanBox</name>
     <message>
         <source>Scale by Two Points…</source>
@@ -9139,6 +9226,105 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
 </context>
 <context>
+    <name>tapward::app::SafetyFaultsPage</name>
+    <message>
+        <source>Not run</source>
+        <translation>No calculada</translation>
+    </message>
+    <message>
+        <source>Pairs of faults too</source>
+        <translation>También pares de averías</translation>
+    </message>
+    <message>
+        <source>Play on Drawing</source>
+        <translation>Reproducir en el dibujo</translation>
+    </message>
+    <message>
+        <source>Faults and what they lead to</source>
+        <translation>Las averías y sus consecuencias</translation>
+    </message>
+    <message>
+        <source>Sho&amp;w</source>
+        <translation>Mo&amp;strar</translation>
+    </message>
+    <message>
+        <source>All faults</source>
+        <translation>Todas las averías</translation>
+    </message>
+    <message>
+        <source>Worse than the sound coach</source>
+        <translation>Peor que el vehículo sin averías</translation>
+    </message>
+    <message>
+        <source>Which faults the table shows</source>
+        <translation>Qué averías muestra la tabla</translation>
+    </message>
+    <message>
+        <source>Ask again, also for a failed main stop or high limit together with each other fault</source>
+        <translation>Calcular otra vez, también con un fallo de la parada principal o del límite alto junto con cada una de las demás averías</translation>
+    </message>
+    <message>
+        <source>Open the worst case of this fault and play it on the drawing</source>
+        <translation>Abrir el peor caso de esta avería y reproducirlo en el dibujo</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, and %2</source>
+        <translation>%1, y %2</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Peso</translation>
+    </message>
+    <message>
+        <source>Fault</source>
+        <translation>Avería</translation>
+    </message>
+    <message>
+        <source>What follows</source>
+        <translation>Consecuencia</translation>
+    </message>
+    <message>
+        <source>Heater outlet</source>
+        <translation>Salida del calentador</translation>
+    </message>
+    <message>
+        <source>Hot outlets</source>
+        <translation>Tomas calientes</translation>
+    </message>
+    <message>
+        <source>Cold outlets</source>
+        <translation>Tomas frías</translation>
+    </message>
+    <message>
+        <source>Hotter by</source>
+        <translation>Más caliente</translation>
+    </message>
+    <message>
+        <source>Who could be hurt</source>
+        <translation>Quién podría herirse</translation>
+    </message>
+    <message>
+        <source>What shows it</source>
+        <translation>Qué lo delata</translation>
+    </message>
+    <message>
+        <source>What stops it</source>
+        <translation>Qué lo detiene</translation>
+    </message>
+    <message>
+        <source>%1 faults, each through %2 cases: %3 hurt somebody more than the sound coach does, %4 could not be run and say why. Without a fault: hot outlets up to %5, cold outlets %6, heater outlet %7.</source>
+        <translation>%1 averías, cada una en %2 casos: %3 dañan a alguien más que el vehículo sin averías; %4 no se pudieron calcular y dicen por qué. Sin avería: tomas calientes hasta %5, tomas frías %6, salida del calentador %7.</translation>
+    </message>
+    <message>
+        <source>Above the limit there in the sound coach too.</source>
+        <translation>También en el vehículo sin averías supera ahí el límite.</translation>
+    </message>
+</context>
+<context>
     <name>tapward::app::SafetyPanel</name>
     <message>
         <source>Run Studies</source>
@@ -9207,6 +9393,18 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>Out of date: the drawing has changed since. Run the studies again.</source>
         <translation>No está al día: el dibujo ha cambiado desde entonces. Ejecute de nuevo los estudios.</translation>
+    </message>
+    <message>
+        <source>Faults</source>
+        <translation>Averías</translation>
+    </message>
+    <message>
+        <source>Fire Map</source>
+        <translation>Mapa de potencia</translation>
+    </message>
+    <message>
+        <source>Winter and Cautions</source>
+        <translation>Invierno y precauciones</translation>
     </message>
 </context>
 <context>
@@ -9892,6 +10090,18 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <source>%1 of %2: %3</source>
         <translation>%1 de %2: %3</translation>
     </message>
+    <message>
+        <source>Single faults</source>
+        <translation>Averías una a una</translation>
+    </message>
+    <message>
+        <source>Fire map</source>
+        <translation>Mapa de potencia</translation>
+    </message>
+    <message>
+        <source>Winterizing</source>
+        <translation>Preparación para el invierno</translation>
+    </message>
 </context>
 <context>
     <name>tapward::app::SurveyModel</name>
@@ -10184,6 +10394,89 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>%1 pumped</source>
         <translation>%1 bombeado</translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::WinterPage</name>
+    <message>
+        <source>Winterizing, step by step</source>
+        <translation>Preparación para el invierno, paso a paso</translation>
+    </message>
+    <message>
+        <source>What empties and what stays full</source>
+        <translation>Qué se vacía y qué queda lleno</translation>
+    </message>
+    <message>
+        <source>Standing cautions</source>
+        <translation>Precauciones permanentes</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>N.º</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Paso</translation>
+    </message>
+    <message>
+        <source>Stays full</source>
+        <translation>Queda lleno</translation>
+    </message>
+    <message>
+        <source>Only running the loop with its valve open clears it.</source>
+        <translation>Solo se limpia haciendo funcionar el bucle con su válvula abierta.</translation>
+    </message>
+    <message>
+        <source>Drains or blows out only with %1 open.</source>
+        <translation>Se vacía o se sopla solo con %1 abierta.</translation>
+    </message>
+    <message>
+        <source>Neither drains nor blows out: open a joint or fit a drain at %1.</source>
+        <translation>Ni se vacía ni se sopla: abra una unión o ponga un vaciado en %1.</translation>
+    </message>
+    <message>
+        <source>Empties</source>
+        <translation>Se vacía</translation>
+    </message>
+    <message>
+        <source>By its height, with taps and drains open.</source>
+        <translation>Por su altura, con grifos y vaciados abiertos.</translation>
+    </message>
+    <message>
+        <source>Cleared</source>
+        <translation>Se limpia</translation>
+    </message>
+    <message>
+        <source>By air or antifreeze, one tap at a time.</source>
+        <translation>Con aire o anticongelante, grifo a grifo.</translation>
+    </message>
+    <message>
+        <source>Low-point drain</source>
+        <translation>Vaciado de punto bajo</translation>
+    </message>
+    <message>
+        <source>Open it first.</source>
+        <translation>Ábralo primero.</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Piezas</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Agua</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Cómo</translation>
     </message>
 </context>
 <context>

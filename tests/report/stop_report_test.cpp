@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "report/stop_report.h"
 
+#include <fstream>
 #include <nlohmann/json.hpp>
 
 #include "document/file.h"
 #include "support/catch.h"
+#include "support/json_schema.h"
 
 using namespace tapward;
 
@@ -15,6 +17,16 @@ document::Drawing coach()
     auto drawing = document::load(TAPWARD_SOURCE_DIR "/samples/long_hall_coach.tapward");
     REQUIRE(drawing.has_value());
     return *drawing;
+}
+
+void checkSchema(const nlohmann::json& json)
+{
+    std::ifstream file(TAPWARD_SOURCE_DIR "/resources/schema/study-1.schema.json");
+    REQUIRE(file);
+    for (const std::string& fault : test::JsonSchema(nlohmann::json::parse(file)).faults(json)) {
+        CAPTURE(fault);
+        CHECK(false);
+    }
 }
 
 }  // namespace
@@ -35,6 +47,7 @@ TEST_CASE("the stop study as text and JSON carries its suggestion, its chance an
     CHECK(text.find("separate high limit") != std::string::npos);
 
     const auto json = nlohmann::json::parse(report::stopJson(drawing, *study, "coach.tapward"));
+    checkSchema(json);
     CHECK(json.at("study") == "stop");
     CHECK(json.at("choices").size() == 4);
     CHECK(json.at("choices").at(0).at("volume_m3").get<double>() == *study->choices[0].volume_m3);
@@ -59,10 +72,12 @@ TEST_CASE("the wiring study as text and JSON carries loads, branches, working po
         CHECK(text.find(words) != std::string::npos);
     }
     const auto json = nlohmann::json::parse(report::wiringJson(drawing, *study, &*curves, &*budget, "coach.tapward"));
+    checkSchema(json);
     CHECK(json.at("loads").size() == study->loads.size());
     CHECK(json.at("voltages").size() == 4);
     CHECK(json.at("loop_curves").at("sets").size() == 12);
     CHECK(json.at("head_budget").at("pump_head_Pa").get<double>() == budget->pumpHead_Pa);
     const auto bare = nlohmann::json::parse(report::wiringJson(drawing, *study, nullptr, nullptr, "coach.tapward"));
     CHECK(bare.at("loop_curves").is_null());
+    checkSchema(bare);
 }

@@ -16,8 +16,8 @@ namespace {
 std::string said(const review::WinterPlan& plan)
 {
     std::string all;
-    for (const Message& step : plan.steps) {
-        all += render(step, UnitSystem::Us) + '\n';
+    for (const review::WinterStep& step : plan.steps) {
+        all += render(step.text, UnitSystem::Us) + '\n';
     }
     return all;
 }
@@ -116,6 +116,18 @@ TEST_CASE("the steps name heater, taps, air, loop valve and pump in that order",
         const std::size_t found = steps.find(words, at);
         CHECK(found != std::string::npos);
         at = found == std::string::npos ? at : found;
+    }
+    for (const review::WinterStep& step : winterPlan(coach.drawing).steps) {
+        const std::string text = render(step.text, UnitSystem::Us);
+        CAPTURE(text);
+        for (const PartId part : step.parts) {  // a step's parts are those it names (runs are drawn together)
+            const std::string& tag = coach.drawing.find(part)->tag;
+            CHECK((text.find(tag) != std::string::npos || text.find('-') != std::string::npos));
+        }
+        CHECK((step.parts.empty()
+               == (text.find("WH1") == std::string::npos && text.find("CW1") == std::string::npos
+                   && text.find("P1") == std::string::npos && text.find("F1") == std::string::npos
+                   && text.find("MV1") == std::string::npos)));
     }
     coach.add("filter", "FI1");
     CHECK(said(winterPlan(coach.drawing)).find("cartridge out of FI1") != std::string::npos);
