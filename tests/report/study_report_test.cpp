@@ -25,7 +25,7 @@ test::JsonSchema studySchema()
 Coach smallCoach()
 {
     Coach coach;
-    coach.set("C1", "stop_time", true);
+    coach.set("C1", "stop_by_time", true);
     coach.set("C1", "stop_time_s", 60.0);
     return coach;
 }
@@ -65,11 +65,12 @@ TEST_CASE("the fault table with pairs is the same on one thread and on two, to t
     CHECK(report::faultsText(coach.drawing, one, UnitSystem::Us)
           == report::faultsText(coach.drawing, two, UnitSystem::Us));
     int pairs = 0;
-    for (const auto& row : nlohmann::json::parse(json)["faults"]) {
+    const auto parsed = nlohmann::json::parse(json);
+    for (const auto& row : parsed["faults"]) {
         pairs += row.contains("with_fault") ? 1 : 0;
     }
     CHECK(pairs > 0);
-    for (const std::string& fault : studySchema().faults(nlohmann::json::parse(json))) {
+    for (const std::string& fault : studySchema().faults(parsed)) {
         CAPTURE(fault);
         CHECK(false);
     }
