@@ -28,17 +28,27 @@ double behind(double from, double ohm, Current current)
     if (ohm <= 0 || from <= 0) {
         return std::max(from, 0.0);
     }
-    double low = 0, lowGap = ohm * current(0.0) - from;
     double high = from, highGap = ohm * current(from);
-    if (lowGap >= 0) {
-        return 0;
-    }
     if (highGap <= 0) {
         return from;
     }
+    // The current at the full volts is the largest there is: what it leaves lies below the answer, and near it.
+    double low = from - highGap, lowGap = -1;
+    if (low > 0) {
+        lowGap = low + ohm * current(low) - from;
+        if (lowGap >= 0) {
+            return low;
+        }
+    } else {
+        low = 0;
+        lowGap = ohm * current(0.0) - from;
+        if (lowGap >= 0) {
+            return 0;
+        }
+    }
     // Regula falsi with the Illinois weighting: bracketed, so it cannot run away.
     for (int i = 0; i < 60 && high - low > 1e-10 * from; ++i) {
-        const double middle = i % 4 == 3 ? 0.5 * (low + high) : low - lowGap * (high - low) / (highGap - lowGap);
+        const double middle = i % 8 == 7 ? 0.5 * (low + high) : low - lowGap * (high - low) / (highGap - lowGap);
         const double gap = middle + ohm * current(middle) - from;
         if (std::abs(gap) < 1e-10 * from) {
             return middle;
