@@ -163,7 +163,7 @@ double Simulation::nextStep() const
             continue;
         }
         const control::RunInputs now = inputsOf(actor);
-        if (const auto total = actor.control.stopAtTotal_m3(); total && !actor.stopFails && now.flow_m3s > 1e-9) {
+        if (const auto total = actor.control.stopAtTotal_m3(); total && !now.stopFails && now.flow_m3s > 1e-9) {
             limit(std::max((*total - now.pumped_m3) / now.flow_m3s, kShortestStep_s));
         }
         // A temperature stop is met by shortening the step as its sensor closes in on the mark.
@@ -179,7 +179,7 @@ double Simulation::nextStep() const
             }
         };
         const control::RunSpec& spec = actor.spec;
-        closeIn(actor.stopSensor, spec.stopByTemperature && !actor.stopFails, spec.stopTemperature_C);
+        closeIn(actor.stopSensor, spec.stopByTemperature && !now.stopFails, spec.stopTemperature_C);
         closeIn(actor.limitSensor, spec.highLimit && !actor.limitFails, spec.highLimit_C);
         closeIn(actor.inletSensor, spec.inletLockout, spec.inletLockout_C);
     }
