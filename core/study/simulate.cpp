@@ -12,6 +12,14 @@ namespace {
 
 constexpr double kStill_m3s = 2e-7;        ///< below it water counts as standing: long steps will do
 constexpr double kStandingStep_s = 5;
+// Water that has stood for a while only cools, by less than 0.05 K/s; the exchange is exact for any step, so that all
+// a long step misses are the films (thermal/warmth.cpp holds them to 2 and 3 K).
+constexpr double kQuietAfter_s = 60;
+constexpr double kQuietStep_s = 15;
+// Standing water is asked again whether it moves when a chain has changed by this much: over two metres of height
+// that is a push of 4 Pa, which moves no more than what counts as standing. And after a minute.
+constexpr double kAskAgain_K = 0.5;
+constexpr double kAskAgain_s = 60;
 constexpr double kTravelStep_s = 0.25;
 constexpr double kShortestStep_s = 1e-3;
 
@@ -22,7 +30,7 @@ Simulation::Simulation(const document::Drawing& drawing, const Plant& plant, con
     : m_drawing(drawing), m_plant(plant), m_loop(loop), m_case(script), m_options(options), m_trial(trial),
       m_network(plant.makeNetwork()),
       m_field(plant.makeField(thermal::Grid{.cell_m = options.cell_m, .wallLayers = options.wallLayers})),
-      m_flows(plant.chains.size(), 0.0)
+      m_flows(plant.chains.size(), 0.0), m_solvedMean_C(plant.chains.size(), script.start_C)
 {
     m_field.fill(script.start_C);
     for (const document::Action& action : script.actions) {
@@ -49,7 +57,7 @@ Result<CaseResult> Simulation::run()
                 press(c);
             }
         }
-        if (m_dirty || m_time - m_solvedAt >= (m_moving ? m_options.solveEvery_s : kStandingStep_s) - 1e-9) {
+        if (m_dirty || flowsAreOld()) {
             solve();
         }
         record();
@@ -66,6 +74,23 @@ Result<CaseResult> Simulation::run()
     return std::move(m_result);
 }
 
+bool Simulation::flowsAreOld() const
+{
+    const double since_s = m_time - m_solvedAt + 1e-9;
+    if (m_moving) {
+        return since_s >= m_options.solveEvery_s;
+    }
+    if (since_s < kStandingStep_s || since_s >= kAskAgain_s) {
+        return since_s >= kAskAgain_s;
+    }
+    for (std::size_t l = 0; l < m_solvedMean_C.size(); ++l) {
+        if (std::abs(m_field.meanTemperature(static_cast<int>(l)) - m_solvedMean_C[l]) > kAskAgain_K) {
+            return true;
+        }
+    }
+    return false;
+}
+
 void Simulation::refreshWater()
 {
     for (std::size_t l = 0; l < m_plant.chains.size(); ++l) {
@@ -73,7 +98,8 @@ void Simulation::refreshWater()
         const Plant::Chain& chain = m_plant.chains[l];
         const auto elements = m_network.elements(link);
         // Elements without water of their own (a valve's loss) take the link's mean.
-        const water::Properties mean = water::at(m_field.meanTemperature(link));
+        m_solvedMean_C[l] = m_field.meanTemperature(link);
+        const water::Properties mean = water::at(m_solvedMean_C[l]);
         for (network::Element& element : elements) {
             element.density = mean.density;
             element.viscosity = mean.viscosity;
@@ -108,7 +134,9 @@ void Simulation::solve()
     for (const double flow : m_flows) {
         most = std::max(most, std::abs(flow));
     }
+    const bool moved = m_moving;
     m_moving = most > kStill_m3s;
+    m_stillSince_s = moved && !m_moving ? m_time : m_stillSince_s;
     if (m_loop.flowLink >= 0) {
         const double flow = m_flows[m_loop.flowLink];
         m_loopFlow = m_loop.flowForward ? flow : -flow;
@@ -123,7 +151,8 @@ void Simulation::solve()
 
 double Simulation::nextStep() const
 {
-    double dt = m_moving ? m_options.step_s : kStandingStep_s;
+    const bool quiet = m_time - m_stillSince_s >= kQuietAfter_s && m_storages.empty();
+    double dt = m_moving ? m_options.step_s : quiet ? kQuietStep_s : kStandingStep_s;
     const auto limit = [&dt](double seconds) {
         if (seconds > 1e-9) {
             dt = std::min(dt, seconds);

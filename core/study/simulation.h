@@ -24,6 +24,7 @@ public:
 private:
     // simulation.cpp
     void solve();
+    bool flowsAreOld() const;
     void refreshWater();
     double nextStep() const;
     void advance(double dt_s);
@@ -84,8 +85,10 @@ private:
     network::Network m_network;
     thermal::Field m_field;
     std::vector<double> m_flows;
+    std::vector<double> m_solvedMean_C;  ///< of each chain at the last solution
     double m_time = 0;
     double m_solvedAt = -1;
+    double m_stillSince_s = 0;
     bool m_dirty = true;
     bool m_moving = false;
     bool m_failedToSettle = false;
