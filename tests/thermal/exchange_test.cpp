@@ -2,9 +2,11 @@
 #include "thermal/exchange.h"
 
 #include <cmath>
+#include <cstring>
 #include <vector>
 
 #include "support/catch.h"
+#include "thermal/exchange_variants.h"
 
 using namespace tapward::thermal;
 
@@ -159,4 +161,33 @@ TEST_CASE("many cells side by side change like one", "[exchange]")
     for (int i = 0; i < 5; ++i)
         for (int c = 0; c < kCells; ++c)
             CHECK_THAT(together[i][c], WithinAbs(alone[i][c], 1e-12));
+}
+
+TEST_CASE("the exchange compiled for wide vectors gives the same bytes as the plain one", "[exchange]")
+{
+    if (!hasWideExchange()) {
+        WARN("This machine has no wide vectors: nothing to compare.");
+        return;
+    }
+    const double time = GENERATE(0.05, 0.5, 7.0);
+    Propagator plain, wide;
+    kPlainExchange.solveLadder(pexCell(), time, true, plain);
+    kWideExchange.solveLadder(pexCell(), time, true, wide);
+    CHECK(plain.e == wide.e);
+    CHECK(plain.lossRow == wide.lossRow);
+    CHECK(plain.bodySource == wide.bodySource);
+    constexpr int kCells = 11;
+    double a[5][kCells], b[5][kCells];
+    double *atA[5], *atB[5];
+    for (int i = 0; i < 5; ++i) {
+        atA[i] = a[i];
+        atB[i] = b[i];
+        for (int c = 0; c < kCells; ++c)
+            a[i][c] = b[i][c] = 20 + 3.7 * i - 1.3 * c;
+    }
+    double sumsA[kMostNodes] = {}, sumsB[kMostNodes] = {};
+    CHECK(kPlainExchange.exchange(plain, 5, atA, kCells, 18, 50, 200, sumsA)
+          == kWideExchange.exchange(wide, 5, atB, kCells, 18, 50, 200, sumsB));
+    CHECK(std::memcmp(a, b, sizeof(a)) == 0);
+    CHECK(std::memcmp(sumsA, sumsB, sizeof(sumsA)) == 0);
 }
