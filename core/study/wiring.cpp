@@ -93,42 +93,6 @@ void countPress(const Plant& plant, const WiringNet& wiring, double press_s, Wir
     study.perDay_J = study.perDay_C * study.battery_V;
 }
 
-BranchAnswer branchAnswer(const WiringNet& wiring, int index)
-{
-    const Branch& branch = wiring.branches()[static_cast<std::size_t>(index)];
-    BranchAnswer answer;
-    answer.fuse = branch.fuse;
-    answer.rating_A = branch.rating_A;
-    answer.other_A = branch.other_A;
-    answer.thinnestGauge = branch.gauge;
-    for (const Load& load : wiring.loads()) {
-        if (load.branch != index) {
-            continue;
-        }
-        answer.loads.push_back(load.part);
-        answer.steady_A += load.current_A;
-        answer.inrush_A += std::max(load.start_A, load.current_A);
-        if (load.length_m > 0) {
-            answer.thinnestGauge = std::max(answer.thinnestGauge, load.gauge);
-        }
-    }
-    answer.inrush_A += branch.other_A;
-    const double carried = answer.steady_A + branch.other_A;
-    answer.wireLimit_A = parts::largestFuse_A(answer.thinnestGauge);
-    if (branch.fuse == document::kNoPart) {
-        return answer;
-    }
-    answer.fuseAboveWire = answer.wireLimit_A && branch.rating_A > *answer.wireLimit_A;
-    answer.fuseBelowLoad = branch.rating_A < parts::kFuseOverLoad * carried;
-    double room = branch.rating_A / parts::kFuseOverLoad;
-    if (branch.socket_A > 0) {
-        room = std::min(room, branch.socket_A);
-        answer.socketExceeded = carried > branch.socket_A;
-    }
-    answer.spare_A = room - carried;
-    return answer;
-}
-
 void addCautions(const Plant& plant, WiringStudy& study)
 {
     const auto tag = [&](document::PartId id) { return plant.find(id)->part->tag; };
@@ -178,6 +142,42 @@ void addCautions(const Plant& plant, WiringStudy& study)
 }
 
 }  // namespace
+
+BranchAnswer branchAnswer(const WiringNet& wiring, int index)
+{
+    const Branch& branch = wiring.branches()[static_cast<std::size_t>(index)];
+    BranchAnswer answer;
+    answer.fuse = branch.fuse;
+    answer.rating_A = branch.rating_A;
+    answer.other_A = branch.other_A;
+    answer.thinnestGauge = branch.gauge;
+    for (const Load& load : wiring.loads()) {
+        if (load.branch != index) {
+            continue;
+        }
+        answer.loads.push_back(load.part);
+        answer.steady_A += load.current_A;
+        answer.inrush_A += std::max(load.start_A, load.current_A);
+        if (load.length_m > 0) {
+            answer.thinnestGauge = std::max(answer.thinnestGauge, load.gauge);
+        }
+    }
+    answer.inrush_A += branch.other_A;
+    const double carried = answer.steady_A + branch.other_A;
+    answer.wireLimit_A = parts::largestFuse_A(answer.thinnestGauge);
+    if (branch.fuse == document::kNoPart) {
+        return answer;
+    }
+    answer.fuseAboveWire = answer.wireLimit_A && branch.rating_A > *answer.wireLimit_A;
+    answer.fuseBelowLoad = branch.rating_A < parts::kFuseOverLoad * carried;
+    double room = branch.rating_A / parts::kFuseOverLoad;
+    if (branch.socket_A > 0) {
+        room = std::min(room, branch.socket_A);
+        answer.socketExceeded = carried > branch.socket_A;
+    }
+    answer.spare_A = room - carried;
+    return answer;
+}
 
 Result<WiringStudy> wiringStudy(const document::Drawing& drawing, const WiringOptions& options)
 {

@@ -51,6 +51,9 @@ struct BranchAnswer {
     bool socketExceeded = false;
 };
 
+/// The branch with this index; nothing needs to be solved for it.
+BranchAnswer branchAnswer(const WiringNet& wiring, int index);
+
 /// The loop at one battery voltage, read at the posts.
 struct VoltageAnswer {
     double battery_V = 0;

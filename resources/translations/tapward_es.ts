@@ -6655,6 +6655,58 @@ Sin averías: tomas</translation>
         <source>Above the limit there in the sound coach too.</source>
         <translation>También en el vehículo sin averías supera ahí el límite.</translation>
     </message>
+    <message>
+        <source>A fuse that carries what it is rated for without a break ages and blows in the middle of a run.</source>
+        <translation>Un fusible que lleva sin pausa la corriente para la que está hecho envejece y se funde a mitad de un ciclo.</translation>
+    </message>
+    <message>
+        <source>A plug that carries more than it is rated for gets hot.</source>
+        <translation>Un enchufe que lleva más corriente de la indicada se calienta.</translation>
+    </message>
+    <message>
+        <source>Draw the fuse at the source end, not above what the wire may carry, and name it in the details of {0}.</source>
+        <translation>Dibuje el fusible en el extremo de la fuente, no mayor de lo que admite el cable, y nómbrelo en los detalles de {0}.</translation>
+    </message>
+    <message>
+        <source>In a short circuit the battery can set an unfused wire on fire.</source>
+        <translation>En un cortocircuito la batería puede incendiar un cable sin fusible.</translation>
+    </message>
+    <message>
+        <source>Nothing takes that water out again: the tank fills run by run and then overflows.</source>
+        <translation>Nada vuelve a sacar esa agua: el depósito se llena ciclo a ciclo y después rebosa.</translation>
+    </message>
+    <message>
+        <source>Shut {0} and run the loop from the tank by the demand pump, or take the return to the cold line; tell the customer which.</source>
+        <translation>Cierre {0} y haga funcionar el bucle desde el depósito con la bomba de presión, o lleve el retorno a la línea fría; diga al cliente cuál de las dos.</translation>
+    </message>
+    <message>
+        <source>The socket behind {0} is rated {1}; its loads draw {2} together.</source>
+        <translation>La toma de corriente tras {0} admite {1}; sus cargas consumen {2} en conjunto.</translation>
+    </message>
+    <message>
+        <source>Wire the loop to a branch of its own with a fuse of {0} or more, not above what its wire may carry.</source>
+        <translation>Conecte el bucle a una derivación propia con un fusible de {0} o más, no mayor de lo que admite su cable.</translation>
+    </message>
+    <message>
+        <source>Wire the loop to a fused branch of its own instead of the socket.</source>
+        <translation>Conecte el bucle a una derivación propia con fusible en lugar de la toma de corriente.</translation>
+    </message>
+    <message>
+        <source>With city water on at {0}, each run of the loop pours it into {1}.</source>
+        <translation>Con agua de red abierta en {0}, cada ciclo del bucle la vierte en {1}.</translation>
+    </message>
+    <message>
+        <source>a quarter over the continuous load: general code practice, from memory; the code in force decides</source>
+        <translation>un cuarto más que la carga continua: práctica general de los códigos, de memoria; decide el código vigente</translation>
+    </message>
+    <message>
+        <source>{0} is added without a fuse.</source>
+        <translation>{0} se añade sin fusible.</translation>
+    </message>
+    <message>
+        <source>{0} is rated {1}; its loads draw {2} together.</source>
+        <translation>{0} es de {1}; sus cargas consumen {2} en conjunto.</translation>
+    </message>
 </context>
 <context>
     <name>glossary</name>

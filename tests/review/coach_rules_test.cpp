@@ -271,3 +271,58 @@ TEST_CASE("a loop's pipe between its check and its shut valve freezes full unles
     coach.pipe(coach.id("T7"), "branch", coach.add("drain_valve", "DV1"), "port");
     CHECK_FALSE(coach.finds("winter_trapped"));
 }
+
+TEST_CASE("a branch is full when its fuse has no quarter to spare or its socket is rated for less", "[review]")
+{
+    // 1.25 x the continuous load: general code practice, from memory.
+    Coach coach;
+    coach.add("fuse", "FU1");
+    coach.set("P1", "current_A", 2.0);
+    coach.set("MV1", "current_A", 0.0);
+    coach.set("C1", "current_A", 0.0);
+    coach.set("FU1", "rating_A", 7.5);
+    coach.set("FU1", "other_load_A", 3.9);  // 1.25 x 5.9 is just under 7.5
+    CHECK_FALSE(coach.finds("branch_overloaded"));
+    coach.set("FU1", "other_load_A", 4.1);
+    auto found = coach.found("branch_overloaded");
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].part == coach.id("FU1"));
+    CHECK_THAT(std::get<Measure>(found[0].remedy.arguments.at(0)).si, WithinRel(2.5, 1e-9));
+    coach.set("FU1", "rating_A", 15.0);
+    CHECK_FALSE(coach.finds("branch_overloaded"));
+    coach.set("FU1", "socket_rating_A", 6.0);  // 6.1 A through it
+    found = coach.found("branch_overloaded");
+    REQUIRE(found.size() == 1);
+    CHECK_THAT(std::get<Measure>(found[0].what.arguments.at(1)).si, WithinRel(6.0, 1e-9));
+}
+
+TEST_CASE("a load the job adds without a fuse is found, the coach's own is not", "[review]")
+{
+    Coach coach;
+    const auto found = coach.found("load_without_fuse");
+    REQUIRE_FALSE(found.empty());
+    CHECK(std::ranges::any_of(found, [&](const auto& one) { return one.part == coach.id("P1"); }));
+    Coach own = coach;
+    for (document::Part& part : own.drawing.parts) {
+        part.stage = document::Stage::Existing;
+    }
+    CHECK_FALSE(own.finds("load_without_fuse"));
+    const PartId fuse = coach.add("fuse", "FU1");  // the only one is taken for the loop's, but not for a heater's
+    CHECK(coach.found("load_without_fuse").size() == 1);
+    coach.set("WH1", "fuse", std::to_string(fuse));
+    CHECK_FALSE(coach.finds("load_without_fuse"));
+}
+
+TEST_CASE("a loop returned to the tank overfills it where there is city water", "[review]")
+{
+    Coach coach;
+    CHECK_FALSE(coach.finds("tank_overfills"));
+    const PartId tank = coach.add("fresh_tank", "FT1");
+    CHECK_FALSE(coach.finds("tank_overfills"));  // it is there, but the loop does not lead into it
+    coach.prediction.loop.returnPath.push_back(tank);
+    const auto found = coach.found("tank_overfills");
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].part == tank);
+    coach.drawing.find(coach.id("CW1"))->stage = document::Stage::Removed;
+    CHECK_FALSE(coach.finds("tank_overfills"));
+}
