@@ -3,22 +3,15 @@
 
 #include <algorithm>
 #include <cmath>
-#include <QHBoxLayout>
 #include <QPainter>
-#include <QStackedWidget>
-#include <QVBoxLayout>
 
 #include "look/theme.h"
 #include "panels/chart_data.h"
-#include "panels/choice_button.h"
-#include "panels/safety_table.h"
 #include "panels/say.h"
 
 namespace tapward::app {
 
 namespace {
-
-constexpr double kKeySample = 26;  // px at 1x: long enough to show the dashes
 
 void paintMark(QPainter& painter, QPointF at, PlotContent::Shape shape, bool hollow, const QColor& colour,
                const QColor& ground, double size)
@@ -41,17 +34,6 @@ void paintMark(QPainter& painter, QPointF at, PlotContent::Shape shape, bool hol
     painter.setBrush(Qt::NoBrush);
 }
 
-/// A text with the chart's ground behind it, so that it is read over any line.
-void paintText(QPainter& painter, QRectF box, const QRectF& inside, const QString& text, const QColor& ground)
-{
-    box.moveLeft(std::clamp(box.left(), inside.left(), std::max(inside.left(), inside.right() - box.width())));
-    box.moveTop(std::clamp(box.top(), inside.top(), std::max(inside.top(), inside.bottom() - box.height())));
-    QColor behind = ground;
-    behind.setAlphaF(0.82F);
-    painter.fillRect(box, behind);
-    painter.drawText(box, Qt::AlignCenter, text);
-}
-
 }  // namespace
 
 SafetyPlot::SafetyPlot(const QString& accessibleName, QWidget* parent) : QWidget(parent)
@@ -65,7 +47,11 @@ void SafetyPlot::show(PlotContent content)
 {
     m_content = std::move(content);
     setAccessibleDescription(m_content.description);
-    setToolTip(m_content.description);
+    QStringList tip{m_content.description, quantityHead(m_content.leftName, m_content.left, m_content.units)
+                                               + QStringLiteral(" \u00B7 ")
+                                               + quantityHead(m_content.bottomName, m_content.bottom, m_content.units)};
+    tip << keyNames().join(QStringLiteral(" \u00B7 "));
+    setToolTip(tip.join(QLatin1Char('\n')));
     update();
 }
 
@@ -76,8 +62,8 @@ QRectF SafetyPlot::plotArea() const
     for (const QString& name : m_content.rowNames)
         numbers = std::max(numbers, metrics.horizontalAdvance(name) + 6);
     numbers = std::min(numbers, width() * 0.45);
-    return QRectF(rect()).adjusted(metrics.height() * 1.3 + numbers, metrics.height() * 0.6, -metrics.height() * 0.8,
-                                   -metrics.height() * 2.6);
+    return QRectF(rect()).adjusted(metrics.height() * 1.3 + numbers, metrics.height() * 0.6,
+                                   -metrics.height() * 0.8 - keyWidth(), -metrics.height() * 2.6);
 }
 
 QPointF SafetyPlot::place(QPointF shown, const QRectF& area) const
@@ -130,14 +116,18 @@ void SafetyPlot::paintAxes(QPainter& painter, const QRectF& area) const
     painter.setPen(QPen(palette().color(QPalette::Mid), 1));
     painter.drawRect(area);
     painter.setPen(text);
-    painter.drawText(QRectF(area.left(), area.bottom() + metrics.height() * 1.2, area.width(), metrics.height() * 1.2),
-                     Qt::AlignCenter, quantityHead(m_content.bottomName, m_content.bottom, m_content.units));
+    // As long as the widget at most: a longer title is read in the tip.
+    const double row = metrics.height() * 1.2, across = area.center().x();
+    const double half = std::min(across, width() - across) - 2;
+    painter.drawText(QRectF(across - half, area.bottom() + row, 2 * half, row), Qt::AlignCenter,
+                     metrics.elidedText(quantityHead(m_content.bottomName, m_content.bottom, m_content.units),
+                                        Qt::ElideRight, 2 * half));
     painter.save();
-    painter.translate(metrics.height() * 0.75, area.center().y());
+    painter.translate(metrics.height() * 0.75, height() / 2.0);
     painter.rotate(-90);
-    painter.drawText(
-        QRectF(-area.height() / 2 - 40, -metrics.height() * 0.6, area.height() + 80, metrics.height() * 1.2),
-        Qt::AlignCenter, quantityHead(m_content.leftName, m_content.left, m_content.units));
+    painter.drawText(QRectF(-height() / 2.0, -row / 2, height(), row), Qt::AlignCenter,
+                     metrics.elidedText(quantityHead(m_content.leftName, m_content.left, m_content.units),
+                                        Qt::ElideRight, height() - 4.0));
     painter.restore();
 }
 
@@ -157,101 +147,16 @@ void SafetyPlot::paintLevels(QPainter& painter, const QRectF& area) const
             painter.drawLine(QPointF(at, area.top()), QPointF(at, area.bottom()));
             // One under the other: lines close together would write over each other.
             paintText(painter, QRectF(QPointF(at + 3, area.bottom() - (1.15 * ++upright) * size.height()), size), area,
-                      level.text, palette().color(QPalette::Base));
+                      level.text);
         } else {
             const double at = place({0, level.at}, area).y();
             if (at < area.top() - 0.5 || at > area.bottom() + 0.5)
                 continue;
             painter.drawLine(QPointF(area.left(), at), QPointF(area.right(), at));
             paintText(painter, QRectF(QPointF(area.right() - size.width() - 4, at - size.height()), size), area,
-                      level.text, palette().color(QPalette::Base));
+                      level.text);
         }
     }
-}
-
-void SafetyPlot::paintAreas(QPainter& painter, const QRectF& area) const
-{
-    painter.save();
-    painter.setClipRect(area);
-    for (const auto& region : m_content.areas) {
-        QPolygonF outline;
-        for (const QPointF& point : region.outline)
-            outline << place(point, area);
-        const QColor colour = areaColour(region);
-        painter.setPen(region.faint ? QPen(colour, 1) : QPen(Qt::NoPen));
-        painter.setBrush(QBrush(colour, region.hatch));
-        painter.drawPolygon(outline);
-    }
-    painter.setBrush(Qt::NoBrush);
-    painter.restore();
-}
-
-QColor SafetyPlot::areaColour(const PlotContent::Area& region) const
-{
-    QColor colour = chartPen(region.style, palette(), m_content.stale).color();
-    if (region.faint)
-        colour.setAlphaF(0.6F);
-    return colour;
-}
-
-void SafetyPlot::paintNotes(QPainter& painter, const QRectF& area) const
-{
-    const QFontMetricsF metrics(font());
-    painter.setPen(palette().color(QPalette::WindowText));
-    for (const auto& note : m_content.notes) {
-        const QRectF room =
-            QRectF(place(note.place.topLeft(), area), place(note.place.bottomRight(), area)).normalized();
-        QRectF box(0, 0, metrics.horizontalAdvance(note.text) + 6, metrics.height());
-        box.moveCenter(room.center());
-        if (room.contains(box))
-            paintText(painter, box, area, note.text, palette().color(QPalette::Base));
-    }
-}
-
-void SafetyPlot::paintKey(QPainter& painter, const QRectF& area) const
-{
-    const QFontMetricsF metrics(font());
-    double widest = 0;
-    int rows = 0;
-    for (const auto& line : m_content.lines)
-        if (!line.name.isEmpty())
-            widest = std::max(widest, metrics.horizontalAdvance(line.name)), ++rows;
-    for (const auto& region : m_content.areas)
-        if (!region.name.isEmpty())
-            widest = std::max(widest, metrics.horizontalAdvance(region.name)), ++rows;
-    if (rows == 0)
-        return;
-    const double row = metrics.height() * 1.15;
-    QRectF box(0, 0, widest + kKeySample + 18, rows * row + 6);
-    box.moveTopRight(area.topRight() + QPointF(-6, 6));
-    QColor ground = palette().color(QPalette::Base);
-    ground.setAlphaF(0.88F);
-    painter.fillRect(box, ground);
-    painter.setPen(QPen(palette().color(QPalette::Mid), 1));
-    painter.drawRect(box);
-    double y = box.top() + 3;
-    const auto write = [&](const QString& name) {
-        painter.setPen(palette().color(QPalette::WindowText));
-        painter.drawText(QRectF(box.left() + kKeySample + 12, y, widest + 4, row), Qt::AlignVCenter, name);
-        y += row;
-    };
-    for (const auto& region : m_content.areas)
-        if (!region.name.isEmpty()) {
-            const QRectF sample(box.left() + 6, y + row * 0.15, kKeySample, row * 0.7);
-            const QColor colour = areaColour(region);
-            painter.fillRect(sample, QBrush(colour, region.hatch));
-            painter.setPen(QPen(colour, 1));
-            painter.drawRect(sample);
-            write(region.name);
-        }
-    for (const auto& line : m_content.lines)
-        if (!line.name.isEmpty()) {
-            QPen pen = chartPen(line.style, palette(), m_content.stale);
-            pen.setWidthF(line.heavy ? 3 : 1.8);
-            painter.setPen(pen);
-            painter.drawLine(QPointF(box.left() + 6, y + row / 2), QPointF(box.left() + 6 + kKeySample, y + row / 2));
-            write(line.name);
-        }
 }
 
 void SafetyPlot::paintEvent(QPaintEvent*)
@@ -268,6 +173,7 @@ void SafetyPlot::paintEvent(QPaintEvent*)
     paintNotes(painter, area);
     paintLevels(painter, area);
     const QFontMetricsF metrics(font());
+    std::vector<QRectF> named;
     for (const auto& line : m_content.lines) {
         QPolygonF points;
         for (const QPointF& point : line.points)
@@ -281,12 +187,18 @@ void SafetyPlot::paintEvent(QPaintEvent*)
         painter.restore();
         if (line.end.isEmpty() || points.isEmpty())
             continue;
-        const QPointF at = line.nameAtStart ? points.front() : points.back();
+        QPointF at = line.nameAtStart ? points.front() : points.back();
+        QRectF box(at.x() + 4, at.y() - metrics.height() / 2, metrics.horizontalAdvance(line.end) + 4,
+                   metrics.height());
+        // Where another name stands already, further along the line.
+        for (const QPointF& next : points) {
+            if (std::ranges::none_of(named, [&](const QRectF& other) { return other.intersects(box); }))
+                break;
+            box.moveTopLeft({next.x() + 4, next.y() - metrics.height() / 2});
+        }
+        named.push_back(box);
         painter.setPen(palette().color(QPalette::WindowText));
-        paintText(painter,
-                  QRectF(at.x() + 4, at.y() - metrics.height() / 2, metrics.horizontalAdvance(line.end) + 4,
-                         metrics.height()),
-                  area, line.end, ground);
+        paintText(painter, box, area, line.end);
     }
     for (const auto& mark : m_content.marks) {
         const QPointF at = place(mark.at, area);
@@ -300,7 +212,7 @@ void SafetyPlot::paintEvent(QPaintEvent*)
         paintText(painter,
                   QRectF(at.x() + metrics.height() * 0.5, at.y() - metrics.height() * 1.1,
                          metrics.horizontalAdvance(mark.text) + 4, metrics.height()),
-                  area, mark.text, ground);
+                  area, mark.text);
     }
     paintKey(painter, area);
     if (hasFocus()) {
@@ -308,32 +220,6 @@ void SafetyPlot::paintEvent(QPaintEvent*)
         painter.setBrush(Qt::NoBrush);
         painter.drawRect(QRectF(rect()).adjusted(1, 1, -1, -1));
     }
-}
-
-ChartAndTable::ChartAndTable(const QString& name, QWidget* beside, QWidget* parent)
-    : QWidget(parent), m_plot(new SafetyPlot(name)), m_table(new SafetyTable(tr("%1, as a table").arg(name))),
-      m_stack(new QStackedWidget), m_asTable(new ChoiceButton)
-{
-    m_asTable->setText(tr("Table"));
-    m_asTable->setCheckable(true);
-    m_asTable->setAccessibleName(tr("%1 as a table").arg(name));
-    m_asTable->setToolTip(tr("Show the same figures as a table"));
-    m_asTable->setMinimumHeight(24);
-    m_stack->addWidget(m_plot);
-    m_stack->addWidget(m_table);
-    auto* bar = new QHBoxLayout;
-    bar->setContentsMargins(6, 2, 6, 0);
-    if (beside)
-        bar->addWidget(beside, 1);
-    else
-        bar->addStretch(1);
-    bar->addWidget(m_asTable, 0, Qt::AlignTop);
-    auto* all = new QVBoxLayout(this);
-    all->setContentsMargins(0, 0, 0, 0);
-    all->setSpacing(2);
-    all->addLayout(bar);
-    all->addWidget(m_stack, 1);
-    connect(m_asTable, &QToolButton::toggled, this, [this](bool on) { m_stack->setCurrentIndex(on ? 1 : 0); });
 }
 
 }  // namespace tapward::app

@@ -4,6 +4,7 @@
 #include <QPointF>
 #include <QPolygonF>
 #include <QString>
+#include <QStringList>
 #include <QWidget>
 #include <vector>
 
@@ -90,6 +91,9 @@ private:
     void paintNotes(QPainter& painter, const QRectF& area) const;
     void paintLevels(QPainter& painter, const QRectF& area) const;
     void paintKey(QPainter& painter, const QRectF& area) const;
+    void paintText(QPainter& painter, QRectF box, const QRectF& inside, const QString& text) const;
+    double keyWidth() const;
+    QStringList keyNames() const;
 
     PlotContent m_content;
 };

@@ -32,14 +32,12 @@ WinterPage::WinterPage(Session& session, const StudyWorker& worker)
     right->setChildrenCollapsible(false);
     right->addWidget(m_places);
     right->addWidget(words);
-    right->setStretchFactor(0, 1);
-    right->setStretchFactor(1, 1);
+    right->setSizes({1000, 1000});  // shares
     auto* split = new QSplitter(Qt::Horizontal);
     split->setChildrenCollapsible(false);
     split->addWidget(m_steps);
     split->addWidget(right);
-    split->setStretchFactor(0, 1);
-    split->setStretchFactor(1, 1);
+    split->setSizes({1000, 1000});
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
     all->setSpacing(2);

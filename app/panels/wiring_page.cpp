@@ -36,6 +36,8 @@ WiringPage::WiringPage(Session& session, const StudyWorker& worker)
     split->addWidget(words);
     split->setStretchFactor(0, 3);
     split->setStretchFactor(1, 1);
+    split->setSizes({2400, 1000});  // shares: without them the words keep a sliver
+    words->setMinimumWidth(fontMetrics().averageCharWidth() * 24);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
     all->addWidget(split, 1);
