@@ -2,12 +2,12 @@
 #include "panels/safety_faults.h"
 
 #include <algorithm>
-#include <QCheckBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "panels/choice_button.h"
 #include "panels/flow_layout.h"
 #include "panels/quiet_combo.h"
 #include "panels/safety_table.h"
@@ -41,9 +41,8 @@ SafetyCell weightOf(const study::FaultRow& row)
 }  // namespace
 
 SafetyFaultsPage::SafetyFaultsPage(Session& session, StudyWorker& worker)
-    : SafetyPage(session, worker), m_summary(new QLabel), m_filter(new QuietCombo),
-      m_pairs(new QCheckBox(tr("Pairs of faults too"))), m_show(new QPushButton(tr("Play on Drawing"))),
-      m_table(new SafetyTable(tr("Faults and what they lead to")))
+    : SafetyPage(session, worker), m_summary(new QLabel), m_filter(new QuietCombo), m_pairs(new ChoiceButton),
+      m_show(new QPushButton(tr("Play on Drawing"))), m_table(new SafetyTable(tr("Faults and what they lead to")))
 {
     m_summary->setWordWrap(true);
     m_summary->setTextInteractionFlags(Qt::TextSelectableByMouse);
@@ -54,6 +53,9 @@ SafetyFaultsPage::SafetyFaultsPage(Session& session, StudyWorker& worker)
     m_filter->addItem(tr("Not run"));
     m_filter->setToolTip(tr("Which faults the table shows"));
     m_filter->setMinimumContentsLength(18);
+    m_pairs->setText(tr("Pairs of Faults Too"));
+    m_pairs->setCheckable(true);
+    m_pairs->setAccessibleName(m_pairs->text());
     m_pairs->setToolTip(tr("Ask again, also for a failed main stop or high limit together with each other fault"));
     m_show->setToolTip(tr("Open the worst case of this fault and play it on the drawing"));
     for (QWidget* widget : std::initializer_list<QWidget*>{m_filter, m_pairs, m_show})
@@ -75,7 +77,7 @@ SafetyFaultsPage::SafetyFaultsPage(Session& session, StudyWorker& worker)
     all->addLayout(bar);
     all->addWidget(m_table, 1);
     connect(m_filter, &QComboBox::currentIndexChanged, this, &SafetyFaultsPage::filter);
-    connect(m_pairs, &QCheckBox::clicked, this, [&worker](bool on) {
+    connect(m_pairs, &QToolButton::clicked, this, [&worker](bool on) {
         auto questions = worker.questions();
         questions.faults.pairs = on;
         worker.setQuestions(std::move(questions));

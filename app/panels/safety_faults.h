@@ -3,10 +3,10 @@
 
 #include "panels/safety_page.h"
 
-class QCheckBox;
 class QComboBox;
 class QLabel;
 class QPushButton;
+class QToolButton;
 
 namespace tapward::app {
 
@@ -23,7 +23,7 @@ public:
 
     SafetyTable& table() { return *m_table; }
     QComboBox& filterBox() { return *m_filter; }
-    QCheckBox& pairs() { return *m_pairs; }
+    QToolButton& pairs() { return *m_pairs; }
     QString summary() const;
     /// The fault a row of the table is about (index as given to the table); null when there is none.
     const study::FaultRow* rowAt(int row) const;
@@ -36,7 +36,7 @@ private:
 
     QLabel* m_summary;
     QComboBox* m_filter;
-    QCheckBox* m_pairs;
+    QToolButton* m_pairs;
     QPushButton* m_show;
     SafetyTable* m_table;
     std::vector<std::size_t> m_order;  ///< the study's rows as the table has them

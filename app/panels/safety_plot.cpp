@@ -146,14 +146,14 @@ void SafetyPlot::paintLevels(QPainter& painter, const QRectF& area) const
                 continue;
             painter.drawLine(QPointF(at, area.top()), QPointF(at, area.bottom()));
             // One under the other: lines close together would write over each other.
-            paintText(painter, QRectF(QPointF(at + 3, area.bottom() - (1.15 * ++upright) * size.height()), size), area,
-                      level.text);
+            paintText(painter, {QRectF(QPointF(at + 3, area.bottom() - (1.15 * ++upright) * size.height()), size)},
+                      area, level.text);
         } else {
             const double at = place({0, level.at}, area).y();
             if (at < area.top() - 0.5 || at > area.bottom() + 0.5)
                 continue;
             painter.drawLine(QPointF(area.left(), at), QPointF(area.right(), at));
-            paintText(painter, QRectF(QPointF(area.right() - size.width() - 4, at - size.height()), size), area,
+            paintText(painter, {QRectF(QPointF(area.right() - size.width() - 4, at - size.height()), size)}, area,
                       level.text);
         }
     }
@@ -170,12 +170,12 @@ void SafetyPlot::paintEvent(QPaintEvent*)
         return;
     paintAreas(painter, area);
     paintAxes(painter, area);
-    paintNotes(painter, area);
+    m_taken.clear();
     paintLevels(painter, area);
     const QFontMetricsF metrics(font());
-    std::vector<QRectF> named;
+    std::vector<QPolygonF> lines;
     for (const auto& line : m_content.lines) {
-        QPolygonF points;
+        QPolygonF& points = lines.emplace_back();
         for (const QPointF& point : line.points)
             points << place(point, area);
         painter.save();
@@ -185,20 +185,20 @@ void SafetyPlot::paintEvent(QPaintEvent*)
         painter.setPen(pen);
         painter.drawPolyline(points);
         painter.restore();
-        if (line.end.isEmpty() || points.isEmpty())
+    }
+    painter.setPen(palette().color(QPalette::WindowText));
+    for (std::size_t i = 0; i < lines.size(); ++i) {  // over all lines
+        const auto& line = m_content.lines[i];
+        if (line.end.isEmpty())
             continue;
-        QPointF at = line.nameAtStart ? points.front() : points.back();
-        QRectF box(at.x() + 4, at.y() - metrics.height() / 2, metrics.horizontalAdvance(line.end) + 4,
-                   metrics.height());
-        // Where another name stands already, further along the line.
-        for (const QPointF& next : points) {
-            if (std::ranges::none_of(named, [&](const QRectF& other) { return other.intersects(box); }))
-                break;
-            box.moveTopLeft({next.x() + 4, next.y() - metrics.height() / 2});
-        }
-        named.push_back(box);
-        painter.setPen(palette().color(QPalette::WindowText));
-        paintText(painter, box, area, line.end);
+        // Where another text stands already, further along the line.
+        std::vector<QRectF> places;
+        const QSizeF size(metrics.horizontalAdvance(line.end) + 4, metrics.height());
+        for (const QPointF& at : lines[i])
+            places.emplace_back(QPointF(at.x() + 4, at.y() - metrics.height() / 2), size);
+        if (!line.nameAtStart)
+            std::ranges::reverse(places);
+        paintText(painter, places, area, line.end);
     }
     for (const auto& mark : m_content.marks) {
         const QPointF at = place(mark.at, area);
@@ -209,11 +209,16 @@ void SafetyPlot::paintEvent(QPaintEvent*)
         if (mark.text.isEmpty())
             continue;
         painter.setPen(palette().color(QPalette::WindowText));
+        const QSizeF size(metrics.horizontalAdvance(mark.text) + 4, metrics.height());
+        const double gap = metrics.height() * 0.5;
         paintText(painter,
-                  QRectF(at.x() + metrics.height() * 0.5, at.y() - metrics.height() * 1.1,
-                         metrics.horizontalAdvance(mark.text) + 4, metrics.height()),
+                  {QRectF(QPointF(at.x() + gap, at.y() - 2.2 * gap), size),
+                   QRectF(QPointF(at.x() + gap, at.y() + 0.2 * gap), size),
+                   QRectF(QPointF(at.x() - gap - size.width(), at.y() - 2.2 * gap), size),
+                   QRectF(QPointF(at.x() - gap - size.width(), at.y() + 0.2 * gap), size)},
                   area, mark.text);
     }
+    paintNotes(painter, area);
     paintKey(painter, area);
     if (hasFocus()) {
         painter.setPen(QPen(palette().color(QPalette::Highlight), 2));

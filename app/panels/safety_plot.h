@@ -91,11 +91,13 @@ private:
     void paintNotes(QPainter& painter, const QRectF& area) const;
     void paintLevels(QPainter& painter, const QRectF& area) const;
     void paintKey(QPainter& painter, const QRectF& area) const;
-    void paintText(QPainter& painter, QRectF box, const QRectF& inside, const QString& text) const;
+    bool paintText(QPainter& painter, const std::vector<QRectF>& places, const QRectF& inside, const QString& text,
+                   bool needed = true) const;
     double keyWidth() const;
     QStringList keyNames() const;
 
     PlotContent m_content;
+    mutable std::vector<QRectF> m_taken;  ///< where texts stand in the picture that is being painted
 };
 
 /// A chart with the table of its figures behind a button.

@@ -15,15 +15,30 @@ constexpr double kMostKey = 0.34;   // of the width
 
 }  // namespace
 
-/// A text with the chart's ground behind it, so that it is read over any line.
-void SafetyPlot::paintText(QPainter& painter, QRectF box, const QRectF& inside, const QString& text) const
+/// A text with the chart's ground behind it, so that it is read over any line; at the first of these places
+/// where no other text stands.
+/// @return whether there was one; with `needed` it is written at the first place all the same
+bool SafetyPlot::paintText(QPainter& painter, const std::vector<QRectF>& places, const QRectF& inside,
+                           const QString& text, bool needed) const
 {
-    box.moveLeft(std::clamp(box.left(), inside.left(), std::max(inside.left(), inside.right() - box.width())));
-    box.moveTop(std::clamp(box.top(), inside.top(), std::max(inside.top(), inside.bottom() - box.height())));
+    const auto within = [&](QRectF box) {
+        box.moveLeft(std::clamp(box.left(), inside.left(), std::max(inside.left(), inside.right() - box.width())));
+        box.moveTop(std::clamp(box.top(), inside.top(), std::max(inside.top(), inside.bottom() - box.height())));
+        return box;
+    };
+    auto box = std::ranges::find_if(places, [&](const QRectF& one) {
+        return std::ranges::none_of(m_taken, [&](const QRectF& other) { return other.intersects(within(one)); });
+    });
+    const bool free = box != places.end();
+    if (places.empty() || (!free && !needed))
+        return false;
+    const QRectF at = within(free ? *box : places.front());
+    m_taken.push_back(at);
     QColor behind = palette().color(QPalette::Base);
     behind.setAlphaF(0.82F);
-    painter.fillRect(box, behind);
-    painter.drawText(box, Qt::AlignCenter, text);
+    painter.fillRect(at, behind);
+    painter.drawText(at, Qt::AlignCenter, text);
+    return free;
 }
 
 void SafetyPlot::paintAreas(QPainter& painter, const QRectF& area) const
@@ -58,10 +73,16 @@ void SafetyPlot::paintNotes(QPainter& painter, const QRectF& area) const
     for (const auto& note : m_content.notes) {
         const QRectF room =
             QRectF(place(note.place.topLeft(), area), place(note.place.bottomRight(), area)).normalized();
-        QRectF box(0, 0, metrics.horizontalAdvance(note.text) + 6, metrics.height());
-        box.moveCenter(room.center());
-        if (room.contains(box))
-            paintText(painter, box, area, note.text);
+        const QSizeF size(metrics.horizontalAdvance(note.text) + 6, metrics.height());
+        std::vector<QRectF> places;
+        for (const double across : {0.5, 0.75, 0.25})
+            for (const double down : {0.5, 0.2, 0.8}) {
+                QRectF box(QPointF(), size);
+                box.moveCenter({room.left() + across * room.width(), room.top() + down * room.height()});
+                if (room.contains(box))
+                    places.push_back(box);
+            }
+        paintText(painter, places, area, note.text, false);  // the key has it too
     }
 }
 

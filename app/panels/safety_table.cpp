@@ -8,6 +8,8 @@
 #include <QClipboard>
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QScopedValueRollback>
+#include <QScrollBar>
 
 #include "panels/icons.h"
 #include "panels/say.h"
@@ -110,12 +112,14 @@ void SafetyTable::fill(const QStringList& heads, const std::vector<std::vector<S
     setSortingEnabled(true);
     if (!same) {
         const int widest = fontMetrics().averageCharWidth() * 34;
-        horizontalHeader()->setStretchLastSection(true);
+        horizontalHeader()->setStretchLastSection(false);
         resizeColumnsToContents();
         for (int column = 0; column < columnCount(); ++column)
             setColumnWidth(column, std::min(columnWidth(column), widest));
+        m_last = columnCount() > 0 ? columnWidth(columnCount() - 1) : 0;
     }
     m_filled = true;
+    stretchLast();
     fitRows();
     if (chosen >= 0)
         chooseRow(chosen);
@@ -126,6 +130,18 @@ void SafetyTable::fitRows()
     const int least = std::max(24, fontMetrics().height() + 8);
     verticalHeader()->setMinimumSectionSize(least);
     resizeRowsToContents();
+}
+
+void SafetyTable::stretchLast()
+{
+    // Stretched, the last column takes what is left, be it too little: then the table is rather wider.
+    const int last = columnCount() - 1;
+    if (last < 0)
+        return;
+    const bool fits = columnViewportPosition(last) + horizontalScrollBar()->value() + m_last <= viewport()->width();
+    horizontalHeader()->setStretchLastSection(fits);
+    if (!fits)
+        setColumnWidth(last, m_last);
 }
 
 int SafetyTable::chosenRow() const
@@ -155,6 +171,10 @@ void SafetyTable::hideRows(const std::vector<bool>& hidden)
 void SafetyTable::resizeEvent(QResizeEvent* event)
 {
     QTableWidget::resizeEvent(event);
+    if (m_fitting)
+        return;  // a scroll bar came or went
+    const QScopedValueRollback<bool> fitting(m_fitting, true);
+    stretchLast();
     fitRows();  // the last column takes what is left, and its words break elsewhere
 }
 

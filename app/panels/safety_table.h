@@ -50,8 +50,10 @@ protected:
 private:
     void copy();
     void fitRows();
+    void stretchLast();
 
-    bool m_filled = false;
+    bool m_filled = false, m_fitting = false;
+    int m_last = 0;  ///< what the last column needs
 };
 
 }  // namespace tapward::app

@@ -9284,7 +9284,7 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <translation>No calculada</translation>
     </message>
     <message>
-        <source>Pairs of faults too</source>
+        <source>Pairs of Faults Too</source>
         <translation>También pares de averías</translation>
     </message>
     <message>

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The fault table of the safety pane, on a small coach.
 #include <algorithm>
-#include <QCheckBox>
 #include <QComboBox>
 #include <QSignalSpy>
+#include <QToolButton>
 
 #include "panels/safety_faults.h"
 #include "panels/safety_panel.h"
