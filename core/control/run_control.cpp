@@ -8,6 +8,7 @@ namespace tapward::control {
 namespace {
 
 constexpr double kNever = 1e9;
+constexpr double kRounding_s = 1e-6;  // times are sums of steps
 
 /// Where between two readings a rising (or falling) value met its mark: 0 start .. 1 end.
 double crossing(double before, double after, double mark)
@@ -70,7 +71,7 @@ RunChange RunControl::press(double t_s, const RunInputs& inputs)
     if (!inputs.powered) {
         return {m_state, RunCause::RefusedNoPower, t_s};
     }
-    if (t_s - m_ended_s < m_spec.coolDownWait_s) {
+    if (t_s - m_ended_s < m_spec.coolDownWait_s - kRounding_s) {
         return {m_state, RunCause::RefusedWait, t_s};
     }
     if (m_spec.highLimit && !inputs.limitFails && inputs.limitSensor_C >= m_spec.highLimit_C) {
@@ -152,7 +153,10 @@ std::optional<RunChange> RunControl::advance(double t_s, double dt_s, const RunI
         }
     }
     if (first.at_s < kNever) {
-        return stop(first.cause, first.at_s);
+        // The relay lets go at the step's end, and the wait counts from there, as it does for a hand at the button.
+        const RunChange ended = stop(first.cause, first.at_s);
+        m_ended_s = t_s;
+        return ended;
     }
 
     if (!m_pumps && !m_spec.pumpAfterValve && t_s >= m_pumpStart_s) {

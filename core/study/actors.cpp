@@ -624,6 +624,7 @@ void Simulation::press(std::size_t index)
             valve.commanded = actor.control.valveCommandedOpen();
         }
     }
+    moveActors(0);  // at once, as after a stop of the control's own
 }
 
 void Simulation::moveActors(double dt_s)
@@ -947,11 +948,7 @@ void Simulation::watchLimit(ControlActor& actor)
     const double reading = inputsOf(actor).limitSensor_C;
     const bool was = actor.limitOpen;
     actor.limitOpen = was ? !(reading < actor.spec.highLimit_C - kReset_K) : reading >= actor.spec.highLimit_C;
-    if (was == actor.limitOpen) {
-        return;
-    }
-    m_dirty = true;
-    if (actor.limitOpen) {
+    if (actor.limitOpen && !was) {
         addEvent("limit_open",
                  Message("The high limit opened at {0} and cuts off valve and pumps.",
                          {Measure{reading, Quantity::Temperature}}),

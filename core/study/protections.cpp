@@ -17,6 +17,9 @@ struct Variant {
 };
 
 const char* const kOff = "Without it.";
+/// Of each of these the hottest is told.
+constexpr HeatPlace kGroups[] = {HeatPlace::HeaterOutlet, HeatPlace::HeaterInlet, HeatPlace::OutletHot,
+                                 HeatPlace::OutletCold};
 
 Variant makeVariant(const Trials& trials, Protection protection, double wait_s)
 {
@@ -106,34 +109,30 @@ Variant makeVariant(const Trials& trials, Protection protection, double wait_s)
     return variant;
 }
 
-/// The script with every end of a run made by hand where the control made it, for a control that would not.
+/// The script with every end of a run made by hand, at the very instant the control made it, for a control that
+/// would not.
 /// @param made  ids of the ends that are made by hand now
-/// @param waits  the control has a wait between runs
-document::Case byHand(const TrialResult& result, const std::vector<std::string_view>& made, bool waits)
+document::Case byHand(const TrialResult& result, const std::vector<std::string_view>& made)
 {
     document::Case script = result.asRun;
-    // A wait counts from the instant inside a step at which the control ended the run; the hand is at the
-    // step's end, so what follows comes a step later or it would be refused.
-    const double later_s = waits ? 1 : 0;
-    double shifted_s = 0;
+    document::PartId pressed = document::kNoPart;
+    for (const document::Action& action : script.actions) {
+        pressed = action.kind == document::ActionKind::PressButton ? action.part : pressed;
+    }
     for (const Event& event : result.result.events) {
         if (std::find(made.begin(), made.end(), event.id) == made.end()) {
             continue;
         }
-        for (document::Action& action : script.actions) {
-            action.at_s += action.at_s >= event.t_s + shifted_s - 1e-9 ? later_s : 0;
-        }
+        // Before a press at the same instant: that one starts the next run.
+        const auto later =
+            std::find_if(script.actions.begin(), script.actions.end(),
+                         [&](const document::Action& action) { return action.at_s >= event.t_s - 1e-9; });
         document::Action stop;
-        stop.at_s = event.t_s + shifted_s;
-        shifted_s += later_s;
+        stop.at_s = event.t_s;
         stop.kind = document::ActionKind::PressButton;
-        for (const document::Action& action : script.actions) {
-            stop.part = action.kind == document::ActionKind::PressButton ? action.part : stop.part;
-        }
-        script.actions.push_back(stop);
+        stop.part = pressed;
+        script.actions.insert(later, stop);
     }
-    std::stable_sort(script.actions.begin(), script.actions.end(),
-                     [](const auto& a, const auto& b) { return a.at_s < b.at_s; });
     return script;
 }
 
@@ -172,6 +171,74 @@ void raise(const document::Drawing& drawing, std::vector<WorstHeat>& worst, cons
             }
         }
     }
+}
+
+/// The variant's own search, its best points told with the reported resolution.
+Result<std::vector<Trial>> bestTrials(const Trials& trials, const PressesOptions& options, const Variant& variant,
+                                      const std::vector<PressPoint>& seeds, const std::function<void(int)>& counted)
+{
+    PressSearch search(trials, options, variant.controls, variant.mixingSetpoint_C, counted);
+    if (const auto problem = search.search(false, seeds)) {
+        return tl::unexpected(*problem);
+    }
+    std::vector<Trial> planned;
+    std::vector<PressPoint> points;
+    for (const auto& group : kGroups) {
+        const PressBest* best = search.hottest({group});
+        if (best && std::find(points.begin(), points.end(), best->point) == points.end()) {
+            points.push_back(best->point);
+            planned.push_back(search.trial(best->point));
+        }
+    }
+    return planned;
+}
+
+/// The scripts of the hottest of each group as drawn, each once.
+std::vector<Trial> hottestScripts(const std::vector<WorstHeat>& worst)
+{
+    std::vector<Trial> plain;
+    for (const HeatPlace group : kGroups) {
+        const WorstHeat* hottest = nullptr;
+        for (const WorstHeat& heat : worst) {
+            if (heat.place == group && (!hottest || heat.hottest_C > hottest->hottest_C)) {
+                hottest = &heat;
+            }
+        }
+        const bool known = !hottest || std::any_of(plain.begin(), plain.end(), [&](const Trial& other) {
+            return other.script.actions == hottest->script.actions;
+        });
+        if (!known) {
+            plain.push_back({hottest->script, std::nullopt, {}, std::nullopt});
+        }
+    }
+    return plain;
+}
+
+/// The same once more as plain scripts, so that no press that was refused puts a step in between.
+std::vector<Trial> asScripts(const std::vector<TrialResult>& results, const std::vector<Trial>& trials)
+{
+    std::vector<Trial> plain = trials;
+    for (std::size_t i = 0; i < plain.size(); ++i) {
+        plain[i].script = results[i].asRun;
+        plain[i].plan.reset();
+    }
+    return plain;
+}
+
+/// What the trials did with the protection on, as scripts of a hand at the button for settings without it.
+std::vector<Trial> handTrials(const std::vector<TrialResult>& on, Protection protection, const Variant* off)
+{
+    std::vector<Trial> hands;
+    for (const TrialResult& result : on) {
+        Trial trial;
+        trial.script = byHand(result, endsOf(protection));
+        if (off) {
+            trial.controls = off->controls;
+            trial.mixingSetpoint_C = off->mixingSetpoint_C;
+        }
+        hands.push_back(std::move(trial));
+    }
+    return hands;
 }
 
 }  // namespace
@@ -224,97 +291,65 @@ Result<std::vector<ProtectionEffect>> tryProtections(const Trials& trials, const
                                                      const PressSearch& asDrawn, std::vector<WorstHeat>& worst,
                                                      const std::function<void(int)>& counted)
 {
-    using enum HeatPlace;
     Options fine = options.resolution;
     fine.stop = options.stop;
     // Seeds: what was worst as drawn is asked of every variant.
     std::vector<PressPoint> seeds;
-    const std::vector<std::vector<HeatPlace>> groups{{HeaterOutlet}, {HeaterInlet}, {OutletHot}, {OutletCold}};
-    for (const auto& group : groups) {
-        if (const PressBest* best = asDrawn.hottest(group)) {
+    for (const HeatPlace group : kGroups) {
+        if (const PressBest* best = asDrawn.hottest({group})) {
             if (std::find(seeds.begin(), seeds.end(), best->point) == seeds.end()) {
                 seeds.push_back(best->point);
             }
         }
     }
-    std::vector<ProtectionEffect> effects;
-    const bool waits =
-        trials.plant().withRole(parts::Role::Controller).front()->model.controller->spec.coolDownWait_s > 0;
     const double tenMinutes_s = 600;
+    std::vector<Variant> variants;
     for (const Protection protection :
          {Protection::TemperatureStop, Protection::HighLimit, Protection::InletLockout, Protection::WaitTimer,
           Protection::LongestRun, Protection::RefuseWhenWarm, Protection::MixingValve}) {
-        Variant variant = makeVariant(trials, protection, tenMinutes_s);
-        if (!variant.effect.tried) {
-            effects.push_back(std::move(variant.effect));
-            continue;
-        }
-        PressSearch search(trials, options, variant.controls, variant.mixingSetpoint_C, counted);
-        if (const auto problem = search.search(false, seeds)) {
-            return tl::unexpected(*problem);
-        }
-        std::vector<Trial> planned;
-        std::vector<PressPoint> points;
-        for (const auto& group : groups) {
-            const PressBest* best = search.hottest(group);
-            if (best && std::find(points.begin(), points.end(), best->point) == points.end()) {
-                points.push_back(best->point);
-                planned.push_back(search.trial(best->point));
+        variants.push_back(makeVariant(trials, protection, tenMinutes_s));
+    }
+    // Those that are added come first: by hand, what they lead to may be hotter than all that was found as drawn,
+    // and that in turn is asked of the variants without a protection.
+    for (const bool adds : {true, false}) {
+        for (Variant& variant : variants) {
+            if (!variant.effect.tried || variant.adds != adds) {
+                continue;
             }
-        }
-        if (!variant.adds) {
-            // Without it, all that was possible with it still is: the ends it made are made at the button.
-            std::vector<Trial> plain;
-            for (const auto& group : groups) {
-                const WorstHeat* hottest = nullptr;
-                for (const WorstHeat& heat : worst) {
-                    if (heat.place == group.front() && (!hottest || heat.hottest_C > hottest->hottest_C)) {
-                        hottest = &heat;
-                    }
+            const Protection protection = variant.effect.protection;
+            auto planned = bestTrials(trials, options, variant, seeds, counted);
+            if (!planned) {
+                return tl::unexpected(planned.error());
+            }
+            if (!adds) {
+                const auto drawn = trials.run(hottestScripts(worst), fine);
+                if (!drawn) {
+                    return tl::unexpected(drawn.error());
                 }
-                const bool known = !hottest || std::any_of(plain.begin(), plain.end(), [&](const Trial& other) {
-                    return other.script.actions == hottest->script.actions;
-                });
-                if (!known) {
-                    Trial trial;
-                    trial.script = hottest->script;
-                    plain.push_back(std::move(trial));
-                }
+                const auto hands = handTrials(*drawn, protection, &variant);
+                planned->insert(planned->end(), hands.begin(), hands.end());
             }
-            const auto drawn = trials.run(plain, fine);
-            if (!drawn) {
-                return tl::unexpected(drawn.error());
+            auto found = trials.run(*planned, fine);
+            if (found) {
+                found = trials.run(asScripts(*found, *planned), fine);
             }
-            for (const TrialResult& result : *drawn) {
-                Trial trial;
-                trial.script = byHand(result, endsOf(protection), waits);
-                trial.controls = variant.controls;
-                trial.mixingSetpoint_C = variant.mixingSetpoint_C;
-                planned.push_back(std::move(trial));
+            if (!found) {
+                return tl::unexpected(found.error());
             }
-        }
-        const auto found = trials.run(planned, fine);
-        if (!found) {
-            return tl::unexpected(found.error());
-        }
-        counted(static_cast<int>(planned.size()));
-        for (const TrialResult& result : *found) {
-            for (const PlaceHeat& heat : result.result.hottest) {
-                take(variant.effect.other, heat);
-            }
-        }
-        Hottest drawnSoFar;
-        for (const WorstHeat& heat : worst) {
-            take(drawnSoFar, {heat.place, heat.part, heat.hottest_C, heat.at_s});
-        }
-        if (variant.adds && hotter(variant.effect.other, drawnSoFar)) {
-            std::vector<Trial> without;
+            counted(static_cast<int>(planned->size()));
             for (const TrialResult& result : *found) {
-                Trial trial;
-                trial.script = byHand(result, endsOf(protection), waits);
-                without.push_back(std::move(trial));
+                for (const PlaceHeat& heat : result.result.hottest) {
+                    take(variant.effect.other, heat);
+                }
             }
-            const auto reached = trials.run(without, fine);
+            Hottest drawnSoFar;
+            for (const WorstHeat& heat : worst) {
+                take(drawnSoFar, {heat.place, heat.part, heat.hottest_C, heat.at_s});
+            }
+            if (!adds || !hotter(variant.effect.other, drawnSoFar)) {
+                continue;
+            }
+            const auto reached = trials.run(handTrials(*found, protection, nullptr), fine);
             if (!reached) {
                 return tl::unexpected(reached.error());
             }
@@ -322,6 +357,9 @@ Result<std::vector<ProtectionEffect>> tryProtections(const Trials& trials, const
                 raise(trials.drawing(), worst, result);
             }
         }
+    }
+    std::vector<ProtectionEffect> effects;
+    for (Variant& variant : variants) {
         effects.push_back(std::move(variant.effect));
     }
     return effects;

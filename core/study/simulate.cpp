@@ -195,9 +195,10 @@ double Simulation::nextStep() const
         if (const auto total = actor.control.stopAtTotal_m3(); total && !now.stopFails && now.flow_m3s > 1e-9) {
             limit(std::max((*total - now.pumped_m3) / now.flow_m3s, kShortestStep_s));
         }
-        // A temperature stop is met by shortening the step as its sensor closes in on the mark.
-        const auto closeIn = [&](int sensor, bool used, double mark) {
-            if (!used || sensor < 0) {
+        // A temperature stop is met by shortening the step as its sensor closes in on the mark; also where the stop is
+        // switched off: then switching it on changes what the control does and nothing else.
+        const auto closeIn = [&](int sensor, double mark) {
+            if (sensor < 0) {
                 return;
             }
             const SensorActor& s = m_sensors[sensor];
@@ -208,9 +209,9 @@ double Simulation::nextStep() const
             }
         };
         const control::RunSpec& spec = actor.spec;
-        closeIn(actor.stopSensor, spec.stopByTemperature && !now.stopFails, spec.stopTemperature_C);
-        closeIn(actor.limitSensor, spec.highLimit && !actor.limitFails, spec.highLimit_C);
-        closeIn(actor.inletSensor, spec.inletLockout, spec.inletLockout_C);
+        closeIn(actor.stopSensor, spec.stopTemperature_C);
+        closeIn(actor.limitSensor, spec.highLimit_C);
+        closeIn(actor.inletSensor, spec.inletLockout_C);
     }
     if (m_accumulator.present()) {
         const Place& place = m_accumulator.place;
