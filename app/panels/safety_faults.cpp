@@ -13,6 +13,7 @@
 #include "panels/safety_table.h"
 #include "panels/say.h"
 #include "review/fault_weight.h"
+#include "study/fault_words.h"
 
 namespace tapward::app {
 
@@ -104,7 +105,8 @@ void SafetyFaultsPage::open(int index)
     // A script of an older drawing may speak of parts that are gone.
     if (!found || isStale())
         return;
-    const study::FaultRow row = *found;  // the answer may go while the case opens
+    study::FaultRow row = *found;  // the answer may go while the case opens
+    row.worst.name = study::caseTitle(m_session.drawing(), row);
     m_session.select(row.withPart == document::kNoPart ? std::vector{row.part} : std::vector{row.part, row.withPart});
     m_session.requestJump(row.part);
     if (row.run)

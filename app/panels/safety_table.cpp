@@ -116,7 +116,9 @@ void SafetyTable::fill(const QStringList& heads, const std::vector<std::vector<S
         resizeColumnsToContents();
         for (int column = 0; column < columnCount(); ++column)
             setColumnWidth(column, std::min(columnWidth(column), widest));
-        m_last = columnCount() > 0 ? columnWidth(columnCount() - 1) : 0;
+        if (const int last = columnCount() - 1; last >= 0)  // its words may break, its head and its numbers not
+            m_last = std::max(horizontalHeader()->sectionSizeHint(last),
+                              std::min(columnWidth(last), fontMetrics().averageCharWidth() * 20));
     }
     m_filled = true;
     stretchLast();

@@ -110,7 +110,7 @@ void WinterPage::refresh()
     for (const auto& segment : plan.full) {
         SafetyCell state(tr("Stays full"));
         state.weight = review::Severity::Caution;
-        const QString how = segment.loopClearsIt ? tr("Only running the loop with its valve open clears it.")
+        const QString how = segment.loopClearsIt ? tr("Only running the loop clears it: air and open taps do not.")
                             : segment.valvesClearIt
                                 ? tr("Drains or blows out only with %1 open.").arg(tags(segment.valves))
                                 : tr("Neither drains nor blows out: open a joint or fit a drain at %1.")

@@ -232,4 +232,25 @@ void wordRow(const document::Drawing& drawing, FaultRow& row, const std::vector<
     row.stops = any(faulty, &Outcome::ran) ? stopWords(faulty[worst]) : Message("No run was under way.");
 }
 
+std::string caseTitle(const document::Drawing& drawing, const FaultRow& row)
+{
+    // The study names a script by ids, which do not change; the words stand in the part's kind.
+    std::string ids, words;
+    const auto add = [&](document::PartId id, const std::string& fault) {
+        const document::Part* part = drawing.find(id);
+        if (!part) {
+            return;
+        }
+        const auto& known = document::kindOf(*part).faults;
+        const auto found = std::find_if(known.begin(), known.end(), [&](const auto& one) { return one.id == fault; });
+        const std::string title =
+            found != known.end() ? std::string(found->title.substr(0, found->title.find(':'))) : fault;
+        ids += (ids.empty() ? "" : ", ") + part->tag + " " + fault;
+        words += (words.empty() ? "" : ", ") + part->tag + " " + title;
+    };
+    add(row.part, row.fault);
+    add(row.withPart, row.withFault);
+    return row.worst.name.starts_with(ids) ? words + row.worst.name.substr(ids.size()) : row.worst.name;
+}
+
 }  // namespace tapward::study

@@ -21,4 +21,7 @@ void wordRow(const document::Drawing& drawing, FaultRow& row, const std::vector<
              const std::vector<Outcome>& sound, std::size_t worst, const FaultsOptions& options,
              parts::FaultEffect effect);
 
+/// The name under which a row's worst case opens, in words: "C1 main stop never trips: Cold press".
+std::string caseTitle(const document::Drawing& drawing, const FaultRow& row);
+
 }  // namespace tapward::study

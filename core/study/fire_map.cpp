@@ -132,7 +132,8 @@ Result<FireMap> fireMap(const document::Drawing& drawing, const FireMapOptions& 
     }
     const auto heaters = trials->plant().withRole(parts::Role::Tankless);
     if (heaters.empty()) {
-        return problem("No tankless heater is drawn, so there is no fire to map.", "Draw one, or ask for its storage.");
+        return problem("No tankless heater is drawn, so there is no fire to map.",
+                       "A storage heater holds its own temperature: nothing to do.");
     }
     heater::TanklessSpec spec = *heaters.front()->model.tankless;
     spec.altitude_m = drawing.job.altitude_m;

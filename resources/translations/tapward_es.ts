@@ -4614,10 +4614,6 @@
         <translation>Dibuje un sensor de temperatura y elíjalo en los detalles del controlador; después, actívelo.</translation>
     </message>
     <message>
-        <source>Draw one, or ask for its storage.</source>
-        <translation>Dibuje uno, o pida guardarlo.</translation>
-    </message>
-    <message>
         <source>Draw the heater and its pipes first.</source>
         <translation>Dibuje primero el calentador y sus tubos.</translation>
     </message>
@@ -6706,6 +6702,10 @@ Sin averías: tomas</translation>
     <message>
         <source>{0} is rated {1}; its loads draw {2} together.</source>
         <translation>{0} es de {1}; sus cargas consumen {2} en conjunto.</translation>
+    </message>
+    <message>
+        <source>A storage heater holds its own temperature: nothing to do.</source>
+        <translation>Un calentador de acumulación mantiene su propia temperatura: no hay nada que hacer.</translation>
     </message>
 </context>
 <context>
@@ -10479,10 +10479,6 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <translation>Queda lleno</translation>
     </message>
     <message>
-        <source>Only running the loop with its valve open clears it.</source>
-        <translation>Solo se limpia haciendo funcionar el bucle con su válvula abierta.</translation>
-    </message>
-    <message>
         <source>Drains or blows out only with %1 open.</source>
         <translation>Se vacía o se sopla solo con %1 abierta.</translation>
     </message>
@@ -10529,6 +10525,10 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>How</source>
         <translation>Cómo</translation>
+    </message>
+    <message>
+        <source>Only running the loop clears it: air and open taps do not.</source>
+        <translation>Solo se limpia haciendo funcionar el bucle; el aire y los grifos abiertos no bastan.</translation>
     </message>
 </context>
 <context>

@@ -12,6 +12,7 @@
 #include "panels/time_bar.h"
 #include "panels_support.h"
 #include "review/fault_weight.h"
+#include "study/fault_words.h"
 
 using namespace tapward;
 using namespace tapward::app;
@@ -94,7 +95,7 @@ TEST_CASE("every fault of the study has its row, worst first, and a click or Ent
         REQUIRE(session.drawing().cases.size() == cases + 1);
         CHECK(session.undoStack().count() == 1);
         CHECK(session.selection() == std::vector{fault.part});
-        CHECK(session.caseName() == plain(fault.worst.name));
+        CHECK(session.caseName() == plain(study::caseTitle(session.drawing(), fault)));
         const auto& script = session.drawing().cases.back();
         CHECK(std::ranges::any_of(script.actions, [&](const document::Action& action) {
             return action.kind == document::ActionKind::StartFault && action.part == fault.part

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "document/file.h"
+#include "study/fault_words.h"
 #include "study/simulate.h"
 #include "support/catch.h"
 
@@ -87,6 +88,17 @@ TEST_CASE("a failed main stop scalds at the tap and is told so", "[study][faults
     CHECK(stop.hottest.outlets_C > study::kOutletLimit_C);
     REQUIRE(stop.change_K.has_value());
     CHECK(*stop.change_K > 0);
+}
+
+TEST_CASE("a fault's case is named in words when it opens", "[study][faults]")
+{
+    const document::Drawing drawing = coach();
+    study::FaultRow stop = row(coachStudy(), drawing.findTag("C1")->id, "stop_fails");
+    CHECK(study::caseTitle(drawing, stop).starts_with("C1 main stop never trips: "));
+    stop.withPart = drawing.findTag("P1")->id;
+    stop.withFault = "dead";
+    stop.worst.name = "C1 stop_fails, P1 dead: Cold press";
+    CHECK(study::caseTitle(drawing, stop) == "C1 main stop never trips, P1 does not turn: Cold press");
 }
 
 TEST_CASE("a dead pump or a heater without gas burns nobody", "[study][faults]")
