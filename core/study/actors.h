@@ -14,9 +14,10 @@
 
 namespace tapward::study {
 
+inline constexpr double kRecordEvery_s = 1;  ///< of the series, while water moves
 inline constexpr double kNan = std::numeric_limits<double>::quiet_NaN();
 
-// What moves in a case. Plain state; simulate.cpp drives it.
+// What moves in a case. Plain state; simulation.h drives it.
 
 inline void keepHottest(double& hottest_C, double& at_s, double celsius, double now_s)
 {
@@ -25,6 +26,9 @@ inline void keepHottest(double& hottest_C, double& at_s, double celsius, double 
         at_s = now_s;
     }
 }
+
+/// The hotter of two, either of which may be not-a-number.
+inline double hotter(double a, double b) { return std::isnan(a) ? b : std::isnan(b) ? a : std::max(a, b); }
 
 struct OutletActor {
     const PlantPart* part;

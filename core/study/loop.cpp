@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "study/loop.h"
-
+// Which way the loop takes, and what it does at rest.
 #include <algorithm>
 #include <cmath>
-#include <deque>
 #include <queue>
 
 #include "study/head_budget.h"
+#include "study/loop.h"
+#include "study/loop_ways.h"
 #include "water/water.h"
 
 namespace tapward::study {
@@ -14,89 +14,9 @@ namespace {
 
 using document::PartId;
 
-constexpr double kNothing_m3s = 1e-9;  ///< below this a loop does not run
-
-template <class LawKind, class Change>
-void changeLaws(network::Network& network, const Place& place, Change change)
-{
-    if (place.link < 0) {
-        return;
-    }
-    const auto elements = network.elements(place.link);
-    for (int e = 0; e < place.elementCount; ++e) {
-        if (auto* law = std::get_if<LawKind>(&elements[place.firstElement + e].law)) {
-            change(*law);
-        }
-    }
-}
-
-int endJunction(const Plant::Chain& chain, bool forward) { return forward ? chain.to : chain.from; }
-int startJunction(const Plant::Chain& chain, bool forward) { return forward ? chain.from : chain.to; }
-
-bool hasRole(const Plant& plant, const Plant::Chain& chain, parts::Role role)
-{
-    return std::any_of(chain.partsInOrder.begin(), chain.partsInOrder.end(),
-                       [&](PartId id) { return plant.find(id)->model.role == role; });
-}
-
 double stretchVolume(const thermal::Stretch& stretch)
 {
     return stretch.length_m > 0 ? stretch.length_m * M_PI / 4 * stretch.bore_m * stretch.bore_m : stretch.volume_m3;
-}
-
-/// Shortest way (in number of links) from one junction to another over links with water in them, ignoring
-/// what is shut; supplies and outlets are not walked. Used to say what blocks a loop.
-std::vector<Hop> anyWay(const Plant& plant, int from, int to, int without)
-{
-    std::vector<Hop> by(static_cast<std::size_t>(plant.junctions), Hop{-1, true});
-    std::vector<char> seen(static_cast<std::size_t>(plant.junctions), 0);
-    std::deque<int> open{from};
-    seen[from] = 1;
-    while (!open.empty() && !seen[to]) {
-        const int at = open.front();
-        open.pop_front();
-        for (std::size_t l = 0; l < plant.chains.size(); ++l) {
-            const Plant::Chain& chain = plant.chains[l];
-            if (static_cast<int>(l) == without || chain.from < 0 || chain.to < 0) {
-                continue;
-            }
-            for (const bool forward : {true, false}) {
-                if (startJunction(chain, forward) == at && !seen[endJunction(chain, forward)]) {
-                    seen[endJunction(chain, forward)] = 1;
-                    by[endJunction(chain, forward)] = {static_cast<int>(l), forward};
-                    open.push_back(endJunction(chain, forward));
-                }
-            }
-        }
-    }
-    std::vector<Hop> way;
-    if (!seen[to]) {
-        return way;
-    }
-    for (int at = to; at != from;) {
-        way.push_back(by[at]);
-        at = startJunction(plant.chains[by[at].link], by[at].forward);
-    }
-    std::reverse(way.begin(), way.end());
-    return way;
-}
-
-/// What on this way lets nothing through in the walked direction.
-PartId blockedPart(const Plant& plant, const network::Network& network, const std::vector<Hop>& way)
-{
-    for (const Hop& hop : way) {
-        const Plant::Chain& chain = plant.chains[hop.link];
-        const auto elements = network.elements(hop.link);
-        for (std::size_t i = 0; i < elements.size(); ++i) {
-            const std::size_t e = hop.forward ? i : elements.size() - 1 - i;
-            const auto* check = std::get_if<network::CheckLaw>(&elements[e].law);
-            const bool against = elements[e].reversed == hop.forward;
-            if ((check && against) || network::isShut(elements[e].law)) {
-                return chain.elementParts[e];
-            }
-        }
-    }
-    return document::kNoPart;
 }
 
 struct HeaterPlace {
@@ -243,135 +163,7 @@ bool pumpStandsStill(const network::Network& network, const PlantPart& pump)
     return true;
 }
 
-/// A return is piped to a fresh tank (its second path is the way in), and pumps to send water there are drawn.
-bool returnsToTank(const Plant& plant)
-{
-    const auto tanks = plant.withRole(parts::Role::FreshTank);
-    return !plant.withRole(parts::Role::Circulator).empty()
-           && std::any_of(tanks.begin(), tanks.end(), [&](const PlantPart* tank) {
-                  const int link = tank->places.size() > 1 ? tank->places[1].link : -1;
-                  return link >= 0 && plant.chains[link].partsInOrder.size() > 1;
-              });
-}
-
 }  // namespace
-
-void setWater(network::Network& network, double celsius)
-{
-    const water::Properties properties = water::at(celsius);
-    for (int l = 0; l < network.linkCount(); ++l) {
-        for (network::Element& element : network.elements(l)) {
-            element.density = properties.density;
-            element.viscosity = properties.viscosity;
-        }
-    }
-}
-
-void setAtRest(const Plant& plant, network::Network& network)
-{
-    bool city = false;
-    for (const PlantPart& part : plant.parts) {
-        city = city || part.model.role == parts::Role::CitySupply;
-    }
-    for (const PlantPart& part : plant.parts) {
-        for (const Place& place : part.places) {
-            switch (part.model.role) {
-            case parts::Role::Outlet:
-                changeLaws<network::ResistanceLaw>(network, place, [](auto& law) { law.opening = 0; });
-                break;
-            case parts::Role::HandValve:
-                changeLaws<network::ResistanceLaw>(network, place,
-                                                   [&](auto& law) { law.opening = part.model.startingOpening; });
-                break;
-            case parts::Role::MotorValve:
-                changeLaws<network::ResistanceLaw>(
-                    network, place, [&](auto& law) { law.opening = part.model.motorValve->restOpening; });
-                break;
-            case parts::Role::Circulator:
-                changeLaws<network::PumpLaw>(network, place, [](auto& law) { law.speed = 0; });
-                break;
-            case parts::Role::DemandPump:
-                changeLaws<network::PumpLaw>(network, place, [](auto& law) { law.speed = 0; });
-                changeLaws<network::SourceLaw>(network, place, [&](auto& law) {
-                    law.connected = !city;
-                    law.pressure_Pa = part.model.supply ? part.model.supply->cutOut_Pa : 0;
-                });
-                break;
-            case parts::Role::CitySupply:
-                changeLaws<network::SourceLaw>(network, place, [](auto& law) { law.connected = true; });
-                break;
-            default:
-                break;
-            }
-        }
-    }
-}
-
-const network::Solution& runLoop(const Plant& plant, network::Network& network, const Supply& supply, WiringNet* solved)
-{
-    // With its return open to the tank the coach is fed by the demand pump; city water would only fill the tank.
-    if (returnsToTank(plant) && !plant.withRole(parts::Role::DemandPump).empty()) {
-        for (const PlantPart& part : plant.parts) {
-            for (const Place& place : part.places) {
-                if (part.model.role == parts::Role::DemandPump) {
-                    changeLaws<network::PumpLaw>(network, place, [](auto& law) { law.speed = 1; });
-                } else if (part.model.role == parts::Role::CitySupply) {
-                    changeLaws<network::SourceLaw>(network, place, [](auto& law) { law.connected = false; });
-                }
-            }
-        }
-    }
-    WiringNet wiring(plant);
-    bool followsFlow = false;
-    for (std::size_t i = 0; i < wiring.loads().size(); ++i) {
-        const Load& load = wiring.loads()[i];
-        wiring.draws()[i].on = load.kind != Load::Kind::Valve;  // a valve draws while it moves only
-        followsFlow = followsFlow || (load.kind == Load::Kind::Circulator && load.noFlow_A > 0);
-    }
-    for (const PlantPart& part : plant.parts) {
-        for (const Place& place : part.places) {
-            if (part.model.motorValve) {
-                changeLaws<network::ResistanceLaw>(network, place, [](auto& law) { law.opening = 1; });
-            }
-        }
-    }
-    // Flow moves the current a little and the current the flow a little: a few rounds settle both.
-    const network::Solution* solution = nullptr;
-    for (int round = 0; round < 30; ++round) {
-        wiring.solve(supply);
-        double moved = 0;
-        for (std::size_t i = 0; i < wiring.loads().size(); ++i) {
-            if (wiring.loads()[i].kind != Load::Kind::Circulator) {
-                continue;
-            }
-            const double speed = wiring.speed(static_cast<int>(i));
-            for (const Place& place : plant.find(wiring.loads()[i].part)->places) {
-                changeLaws<network::PumpLaw>(network, place, [&](auto& law) {
-                    moved = std::max(moved, std::abs(law.speed - speed));
-                    law.speed = speed;
-                });
-            }
-        }
-        if (solution && moved < 1e-10) {
-            break;
-        }
-        solution = &network.solve();
-        if (!followsFlow) {
-            break;
-        }
-        for (std::size_t i = 0; i < wiring.loads().size(); ++i) {
-            const PlantPart* part = plant.find(wiring.loads()[i].part);
-            if (part->model.circulator && part->places[0].link >= 0) {
-                const double flow = solution->flow_m3s[part->places[0].link];
-                wiring.draws()[i].flow_m3s = part->places[0].reversed ? -flow : flow;
-            }
-        }
-    }
-    if (solved) {
-        *solved = std::move(wiring);
-    }
-    return *solution;
-}
 
 double coldStart(const document::Drawing& drawing)
 {
@@ -535,77 +327,6 @@ LoopMap findLoop(const document::Drawing& drawing, const Plant& plant, double wa
     answer.flowLowVolts_m3s = flowAt(10.5);
     answer.flowHighVolts_m3s = flowAt(14.4);
     return map;
-}
-
-Message whyNoWater(const Plant& plant, const network::Network& network, const PlantPart& outlet)
-{
-    const auto inner = [&](int link) {
-        const Plant::Chain& chain = plant.chains[link];
-        return chain.from >= 0 ? chain.from : chain.to;
-    };
-    bool anySupply = false;
-    PartId blocking = document::kNoPart;
-    for (const PlantPart& supply : plant.parts) {
-        const parts::Role role = supply.model.role;
-        if ((role != parts::Role::CitySupply && role != parts::Role::FreshTank) || supply.places.empty()) {
-            continue;
-        }
-        anySupply = true;
-        const int supplyLink = supply.places[0].link;
-        for (const Place& place : outlet.places) {
-            if (place.link < 0 || inner(place.link) < 0 || supplyLink < 0 || inner(supplyLink) < 0) {
-                continue;
-            }
-            // From the supply's own link through the joins to the outlet's link.
-            std::vector<Hop> way{{supplyLink, plant.chains[supplyLink].from < 0}};
-            const std::vector<Hop> middle = anyWay(plant, inner(supplyLink), inner(place.link), -1);
-            if (middle.empty() && inner(supplyLink) != inner(place.link)) {
-                continue;
-            }
-            way.insert(way.end(), middle.begin(), middle.end());
-            way.push_back({place.link, plant.chains[place.link].to < 0});
-            const PartId here = blockedPart(plant, network, way);
-            if (here == document::kNoPart || here == outlet.id) {
-                return {};  // its own valve being shut (again) is no news
-            }
-            blocking = here;
-        }
-    }
-    if (blocking != document::kNoPart) {
-        return Message("No water comes: {0} lets none through.", {plant.find(blocking)->part->tag});
-    }
-    return anySupply ? Message("No water comes: no supply is joined to this outlet.")
-                     : Message("No water comes: no supply is drawn.");
-}
-
-std::optional<double> volumeOnTheWay(const Plant& plant, const thermal::Field& field, std::span<const double> flows,
-                                     int fromJunction, int toLink, double toFraction)
-{
-    std::vector<double> held(static_cast<std::size_t>(plant.junctions), -1);
-    std::deque<int> open{fromJunction};
-    held[fromJunction] = 0;
-    while (!open.empty()) {
-        const int at = open.front();
-        open.pop_front();
-        for (std::size_t l = 0; l < plant.chains.size(); ++l) {
-            const Plant::Chain& chain = plant.chains[l];
-            for (const bool forward : {true, false}) {
-                if (startJunction(chain, forward) != at) {
-                    continue;
-                }
-                if (static_cast<int>(l) == toLink) {
-                    return held[at] + field.volume(toLink) * (forward ? toFraction : 1 - toFraction);
-                }
-                const double leaving = forward ? flows[l] : -flows[l];
-                const int to = endJunction(chain, forward);
-                if (leaving > kNothing_m3s && to >= 0 && held[to] < 0) {
-                    held[to] = held[at] + field.volume(static_cast<int>(l));
-                    open.push_back(to);
-                }
-            }
-        }
-    }
-    return std::nullopt;
 }
 
 }  // namespace tapward::study

@@ -11,7 +11,8 @@
 
 namespace tapward::study {
 
-/// One case in time. Split over simulation.cpp (time), actors.cpp (who does what), record.cpp (answers).
+/// One case in time. Split over simulate.cpp (time), actor*.cpp (who does what), press_plan.cpp (presses by rule) and
+/// record*.cpp (what it shows).
 class Simulation {
 public:
     Simulation(const document::Drawing& drawing, const Plant& plant, const LoopMap& loop, const document::Case& script,
@@ -22,7 +23,7 @@ public:
     int pressesMade() const { return m_plan.made; }
 
 private:
-    // simulation.cpp
+    // simulate.cpp
     void solve();
     bool flowsAreOld() const;
     void refreshWater();
@@ -30,7 +31,7 @@ private:
     void advance(double dt_s);
     bool isMoving() const { return m_moving; }
 
-    // actors.cpp
+    // actors.cpp, actor_*.cpp
     void makeActors();
     void applyAction(const document::Action& action);
     void applyFault(const document::Action& action, bool begins);
@@ -58,7 +59,7 @@ private:
     double planDue_s() const;  ///< time of its next act; infinite when it waits for a run to end
     void planAct(document::ActionKind kind, document::PartId part, double opening, double hotShare);
 
-    // record.cpp
+    // record.cpp, record_*.cpp
     struct Leaving {
         double flow_m3s, celsius;  ///< mixed; not-a-number when nothing leaves
     };
