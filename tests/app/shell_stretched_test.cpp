@@ -12,11 +12,13 @@
 #include <QSettings>
 #include <QStyleOptionComboBox>
 #include <QTabBar>
+#include <QTabWidget>
 #include <QToolBar>
 #include <QToolButton>
 #include <set>
 
 #include "panels/case_editor.h"
+#include "panels/safety_panel.h"
 #include "panels_support.h"
 #include "shell/help_window.h"
 #include "shell/language.h"
@@ -208,6 +210,34 @@ TEST_CASE("nothing in the case editor and the help is cut in the stretched langu
     for (const QString& why : cutIn(cases) + cutIn(help)) {
         CAPTURE(why);
         CHECK(false);
+    }
+}
+
+TEST_CASE("nothing in the safety pane and its answers is cut in the stretched language or in Spanish at 14 pt",
+          "[shell][language]")
+{
+    const auto language = GENERATE(QStringLiteral("pseudo"), QStringLiteral("es"));
+    CAPTURE(language);
+    const Stretched stretched(language);
+    Session session;
+    SafetyPanel panel(session);
+    panel.resize(1100, 480);
+    panel.show();
+    REQUIRE_FALSE(session.open(QStringLiteral(TAPWARD_SOURCE_DIR "/tests/study/trade_ranges.tapward")));
+    panel.runStudies();
+    REQUIRE(QTest::qWaitFor([&] { return panel.worker().answers().winter != nullptr; }, 60000));
+    panel.worker().cancel();
+    panel.worker().startFaults();
+    REQUIRE(QTest::qWaitFor([&] { return !panel.worker().isRunning(); }, 120000));
+    REQUIRE(waitForAnswer(session));
+    REQUIRE(panel.tabs().size() == 5);
+    for (int tab = 0; tab < panel.tabs().size(); ++tab) {
+        panel.tabWidget().setCurrentIndex(tab);
+        settle();
+        for (const QString& why : cutIn(panel)) {
+            CAPTURE(tab, why);
+            CHECK(false);
+        }
     }
 }
 
