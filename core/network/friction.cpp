@@ -25,7 +25,8 @@ Friction friction(double reynolds, double relativeRoughness)
     const double b = power16(37530 / reynolds);
     const double sum = a + b;
     const double turbulent = 1 / (sum * std::sqrt(sum));
-    const double r4 = power16(std::sqrt(std::sqrt(8 / reynolds)));
+    const double r = 8 / reynolds;
+    const double r4 = (r * r) * (r * r);
     const double laminar = r4 * r4 * r4;
     const double total = laminar + turbulent;
     const double factor = 8 * std::sqrt(std::sqrt(std::cbrt(total)));

@@ -214,6 +214,17 @@ std::vector<Trial> hottestScripts(const std::vector<WorstHeat>& worst)
     return plain;
 }
 
+Hottest hottestOf(const std::vector<TrialResult>& results)
+{
+    Hottest hottest;
+    for (const TrialResult& result : results) {
+        for (const PlaceHeat& heat : result.result.hottest) {
+            take(hottest, heat);
+        }
+    }
+    return hottest;
+}
+
 /// The same once more as plain scripts, so that no press that was refused puts a step in between.
 std::vector<Trial> asScripts(const std::vector<TrialResult>& results, const std::vector<Trial>& trials)
 {
@@ -330,18 +341,11 @@ Result<std::vector<ProtectionEffect>> tryProtections(const Trials& trials, const
                 planned->insert(planned->end(), hands.begin(), hands.end());
             }
             auto found = trials.run(*planned, fine);
-            if (found) {
-                found = trials.run(asScripts(*found, *planned), fine);
-            }
             if (!found) {
                 return tl::unexpected(found.error());
             }
             counted(static_cast<int>(planned->size()));
-            for (const TrialResult& result : *found) {
-                for (const PlaceHeat& heat : result.result.hottest) {
-                    take(variant.effect.other, heat);
-                }
-            }
+            variant.effect.other = hottestOf(*found);
             Hottest drawnSoFar;
             for (const WorstHeat& heat : worst) {
                 take(drawnSoFar, {heat.place, heat.part, heat.hottest_C, heat.at_s});
@@ -349,6 +353,11 @@ Result<std::vector<ProtectionEffect>> tryProtections(const Trials& trials, const
             if (!adds || !hotter(variant.effect.other, drawnSoFar)) {
                 continue;
             }
+            found = trials.run(asScripts(*found, *planned), fine);
+            if (!found) {
+                return tl::unexpected(found.error());
+            }
+            variant.effect.other = hottestOf(*found);
             const auto reached = trials.run(handTrials(*found, protection, nullptr), fine);
             if (!reached) {
                 return tl::unexpected(reached.error());
