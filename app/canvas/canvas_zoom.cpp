@@ -48,14 +48,21 @@ void CanvasView::resetZoom() { setZoom(1.0); }
 
 void CanvasView::fitDrawing()
 {
-    QRectF area = m_layout.bounds;
-    if (area.isNull())
-        area = QRectF(-200, -150, 400, 300);
-    area.adjust(-20, -20, 20, 20);
-    const QSizeF view = viewport()->size();
-    // Not larger than 200 %: three parts on a big screen should not turn into posters.
-    setZoom(std::min({view.width() / area.width(), view.height() / area.height(), 2.0}));
-    centerOn(area.center());
+    // Letters keep their size on screen, so labels reach further out on the drawing the smaller it gets: what fits
+    // is looked at again at its own zoom.
+    for (int look = 0; look < 3; ++look) {
+        QRectF area = m_layout.bounds;
+        if (area.isNull())
+            area = QRectF(-200, -150, 400, 300);
+        area.adjust(-20, -20, 20, 20);
+        const QSizeF view = viewport()->size();
+        // Not larger than 200 %: three parts on a big screen should not turn into posters.
+        setZoom(std::min({view.width() / area.width(), view.height() / area.height(), 2.0}));
+        centerOn(area.center());
+        const QRectF shown = viewportTransform().inverted().mapRect(QRectF(viewport()->rect()));
+        if (m_layout.bounds.isNull() || shown.contains(m_layout.bounds))
+            break;
+    }
 }
 
 void CanvasView::fitSelection()

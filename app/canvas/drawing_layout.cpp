@@ -5,6 +5,8 @@
 #include <cmath>
 #include <set>
 
+#include "canvas/canvas_text.h"
+#include "document/dimension.h"
 #include "document/route.h"
 #include "session/message_text.h"
 
@@ -50,8 +52,9 @@ std::vector<Crossing> crossings(const Segment& level, const std::vector<Segment>
 }
 
 /// Level pieces hop over upright ones, so that a crossing never looks like a join.
-void addHops(QPainterPath& path, const Segment& level, std::vector<double> at)
+void addHops(PipeShape& pipe, const Segment& level, std::vector<double> at)
 {
+    QPainterPath& path = pipe.path;
     const bool rightward = level.b.x() >= level.a.x();
     if (!rightward)
         std::reverse(at.begin(), at.end());
@@ -62,8 +65,10 @@ void addHops(QPainterPath& path, const Segment& level, std::vector<double> at)
             ++last;
         const double from = at[i] - sign * kHop, to = at[last] + sign * kHop;
         path.lineTo(from, level.a.y());
-        path.arcTo(QRectF(std::min(from, to), level.a.y() - kHop, std::abs(to - from), 2 * kHop), rightward ? 180 : 0,
-                   rightward ? -180 : 180);
+        pipe.hops.moveTo(from, level.a.y());
+        for (QPainterPath* one : {&path, &pipe.hops})
+            one->arcTo(QRectF(std::min(from, to), level.a.y() - kHop, std::abs(to - from), 2 * kHop),
+                       rightward ? 180 : 0, rightward ? -180 : 180);
         i = last + 1;
     }
     path.lineTo(level.b);
@@ -92,7 +97,7 @@ void buildPaths(std::vector<PipeShape>& pipes)
                     pipe.over.emplace_back(x, segment.a.y());
                     pipes[under].under.emplace_back(x, segment.a.y());
                 }
-                addHops(pipe.path, segment, std::move(hops));
+                addHops(pipe, segment, std::move(hops));
             } else
                 pipe.path.lineTo(segment.b);
         }
@@ -108,6 +113,18 @@ QString noteText(const Part& part, const parts::PartKind& kind)
         if (field.type == parts::FieldType::Text)
             return QString::fromStdString(document::values(part).text(field.key));
     return {};
+}
+
+/// "Tap to heater  12.5 ft"; a question mark until somebody measured it.
+QString dimensionText(const Part& part, UnitSystem units)
+{
+    const auto values = document::values(part);
+    QStringList words;
+    if (const auto& name = values.text("name"); !name.empty())
+        words << QString::fromStdString(name);
+    if (const double length_m = values.number("length_m"); length_m > 0)
+        words << QString::fromStdString(show({length_m, Quantity::Length}, units));
+    return words.isEmpty() ? QStringLiteral("?") : words.join(QStringLiteral("  "));
 }
 
 void addBridge(const Drawing& drawing, const Part& absent, const std::map<PartId, PipeTrace>& traces,
@@ -140,6 +157,17 @@ QRectF SymbolShape::box() const
     const double w = (lying ? kind->height : kind->width) * kModule;
     const double h = (lying ? kind->width : kind->height) * kModule;
     return {at.x() - w / 2, at.y() - h / 2, w, h};
+}
+
+QRectF SymbolShape::reach(double letters) const
+{
+    QRectF all = box();
+    if (lines.empty())
+        return all;
+    for (const auto& line : lines)
+        all |= QRectF(line.p1(), line.p2()).normalized().adjusted(-5, -5, 5, 5);
+    const double half = textWidth(text, letters) / 2 + 4;
+    return all | QRectF(at.x() - half, at.y() - letters, 2 * half, 2 * letters);
 }
 
 const PipeShape* DrawingLayout::pipe(PartId id) const
@@ -218,6 +246,7 @@ DrawingLayout layoutOf(const Drawing& drawing, const PaintOptions& options)
                            .trace = traces.at(part.id),
                            .corners = {},
                            .path = {},
+                           .hops = {},
                            .loose = {},
                            .over = {},
                            .under = {}};
@@ -235,7 +264,14 @@ DrawingLayout layoutOf(const Drawing& drawing, const PaintOptions& options)
                            .turn = part.turn,
                            .flipped = part.flipped,
                            .openPorts = {},
-                           .text = noteText(part, kind)};
+                           .text = noteText(part, kind),
+                           .lines = {}};
+        if (const auto line = document::dimensionLine(drawing, part)) {
+            symbol.text = dimensionText(part, options.units);
+            symbol.lines.emplace_back(toCanvas(line->a), toCanvas(line->b));
+            for (const auto& [from, to] : line->reach)
+                symbol.lines.emplace_back(toCanvas(from), toCanvas(to));
+        }
         for (const auto& port : kind.ports)
             if (!port.optional && taken.count({part.id, std::string(port.id)}) == 0)
                 symbol.openPorts.push_back(toCanvas(document::portPlace(part, port)));
@@ -247,7 +283,7 @@ DrawingLayout layoutOf(const Drawing& drawing, const PaintOptions& options)
     for (const auto& pipe : layout.pipes)
         layout.bounds |= pipe.path.controlPointRect().adjusted(-5, -5, 5, 5);
     for (const auto& symbol : layout.symbols)
-        layout.bounds |= symbol.box().adjusted(-4, -4, 4, 4);
+        layout.bounds |= symbol.reach(options.labelSize).adjusted(-4, -4, 4, 4);
     for (const auto& label : layout.labels)
         layout.bounds |= label.box;
     return layout;

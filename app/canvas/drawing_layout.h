@@ -2,6 +2,7 @@
 #pragma once
 
 #include <map>
+#include <QLineF>
 #include <QPainterPath>
 #include <QPointF>
 #include <QRectF>
@@ -22,6 +23,7 @@ struct PipeShape {
     PipeTrace trace;
     std::vector<QPointF> corners;    ///< ends included
     QPainterPath path;               ///< with hops where it passes over another pipe
+    QPainterPath hops;               ///< those alone
     std::array<bool, 2> loose{};     ///< an end that hangs free
     std::vector<QPointF> over;       ///< where it passes over another pipe
     std::vector<QPointF> under;      ///< where another one passes over it
@@ -37,8 +39,10 @@ struct SymbolShape {
     int turn = 0;
     bool flipped = false;
     std::vector<QPointF> openPorts;  ///< ports that miss a pipe
-    QString text;                    ///< of a note: what it says, drawn inside
+    QString text;                    ///< of a note: what it says, drawn inside; of a dimension: what it measures
+    std::vector<QLineF> lines;       ///< of a dimension: the line, then what leads to its two ends
     QRectF box() const;              ///< turned symbol box on the canvas
+    QRectF reach(double letters) const;  ///< with the lines and their text, letters of this size
     friend bool operator==(const SymbolShape&, const SymbolShape&) = default;
 };
 

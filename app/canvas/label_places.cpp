@@ -185,8 +185,11 @@ const Candidate* best(const std::vector<Candidate>& candidates, const Crowd& cro
 Crowd crowdOf(const DrawingLayout& layout)
 {
     Crowd crowd;
-    for (const auto& symbol : layout.symbols)
+    for (const auto& symbol : layout.symbols) {
         crowd.add(symbol.box().adjusted(1, 1, -1, -1), Crowd::kSymbolWeight);
+        for (const auto& line : symbol.lines)
+            crowd.add(QRectF(line.p1(), line.p2()).normalized().adjusted(-1.6, -1.6, 1.6, 1.6), Crowd::kPipeWeight);
+    }
     for (const auto& pipe : layout.pipes)
         for (std::size_t i = 0; i + 1 < pipe.corners.size(); ++i)
             crowd.add(QRectF(pipe.corners[i], pipe.corners[i + 1]).normalized().adjusted(-1.6, -1.6, 1.6, 1.6),
@@ -240,7 +243,8 @@ void placeLabels(const document::Drawing& drawing, const PaintOptions& options, 
 {
     auto crowd = crowdOf(layout);
     const auto add = [&](LabelShape label) {
-        crowd.add(label.box.adjusted(-2.5, 0, 2.5, 0), Crowd::kLabelWeight);
+        const double apart = 0.6 * label.size;  // so that two labels side by side do not read as one line
+        crowd.add(label.box.adjusted(-apart, 0, apart, 0), Crowd::kLabelWeight);
         layout.labels.push_back(std::move(label));
     };
     std::vector<LabelShape> open;

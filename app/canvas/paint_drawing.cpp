@@ -42,6 +42,7 @@ void paintLineSample(QPainter& painter, const LegendEntry& entry, const Theme& t
                    .trace = {entry.use, 0},
                    .corners = {{-half, 0}, {half, 0}},
                    .path = {},
+                   .hops = {},
                    .loose = {},
                    .over = {},
                    .under = {}};
@@ -55,6 +56,8 @@ void paintLineSample(QPainter& painter, const LegendEntry& entry, const Theme& t
     if (entry.sample == LegendEntry::Sample::Crossing) {
         pipe.path.lineTo(-3.2, 0);
         pipe.path.arcTo(QRectF(-3.2, -3.2, 6.4, 6.4), 180, -180);
+        pipe.hops.moveTo(-3.2, 0);
+        pipe.hops.arcTo(QRectF(-3.2, -3.2, 6.4, 6.4), 180, -180);
     }
     pipe.path.lineTo(half, 0);
     paintPipe(painter, pipe, options);

@@ -18,8 +18,8 @@ void PartItem::show(const SymbolShape& symbol, const std::optional<LabelShape>& 
     prepareGeometryChange();
     m_symbol = symbol;
     m_label = label;
-    m_bounds = m_symbol.box().adjusted(-5, -5, 5, 5);
-    if (!m_symbol.text.isEmpty())
+    m_bounds = m_symbol.reach(m_options.labelSize).adjusted(-5, -5, 5, 5);
+    if (!m_symbol.text.isEmpty() && m_symbol.lines.empty())
         m_bounds.adjust(0, 0, 0, 400);  // a note grows downward
     if (m_label)
         m_bounds |= m_label->box;

@@ -116,6 +116,26 @@ void paintNote(QPainter& painter, const SymbolShape& symbol, const PaintOptions&
                  size);
 }
 
+/// A thin line with oblique strokes at its ends (ISO 129-1 allows them for arrowheads), its text in a gap of it.
+void paintDimension(QPainter& painter, const SymbolShape& symbol, const PaintOptions& options)
+{
+    const QColor ink = options.theme.quietText;
+    painter.setPen(QPen(ink, 0.9));
+    for (const auto& line : symbol.lines)
+        if (!line.isNull())
+            painter.drawLine(line);
+    painter.setPen(QPen(ink, 1.4));
+    for (std::size_t end = 1; end < symbol.lines.size(); ++end) {
+        const QPointF at = symbol.lines[end].p2();
+        painter.drawLine(at + QPointF(-3.5, 3.5), at + QPointF(3.5, -3.5));
+    }
+    const double size = options.labelSize, width = textWidth(symbol.text, size);
+    const QRectF gap(symbol.at.x() - width / 2 - 3, symbol.at.y() - 0.65 * size, width + 6, 1.3 * size);
+    painter.fillRect(gap, options.theme.paper);
+    painter.setPen(options.theme.text);
+    drawText(painter, {symbol.at.x() - width / 2, symbol.at.y() + 0.35 * size}, symbol.text, size);
+}
+
 }  // namespace
 
 document::Stage drawnStage(document::Stage stage, document::View view)
@@ -171,6 +191,10 @@ void paintPipe(QPainter& painter, const PipeShape& pipe, const PaintOptions& opt
         const QPen pen = pipePen(pipe.trace.use, options.theme, heavy);
         painter.setPen(pen);
         painter.drawPath(pipe.path);
+        if (!pipe.hops.isEmpty()) {  // whole, or a gap of the pattern would hide them
+            painter.setPen(QPen(pen.color(), pen.widthF()));
+            painter.drawPath(pipe.hops);
+        }
         const Stretch stretch = longest(pipe.corners);
         if (options.flowArrows && pipe.trace.direction != 0 && stretch.length >= 26) {
             QPointF way = (stretch.b - stretch.a) / stretch.length;
@@ -199,7 +223,9 @@ void paintShape(QPainter& painter, const SymbolShape& symbol, const PaintOptions
     const auto stage = drawnStage(symbol.stage, options.view);
     const bool removed = stage == document::Stage::Removed;
     painter.save();
-    if (!symbol.text.isEmpty()) {
+    if (!symbol.lines.empty()) {
+        paintDimension(painter, symbol, options);
+    } else if (!symbol.text.isEmpty()) {
         paintNote(painter, symbol, options);
     } else {
         painter.translate(symbol.at);

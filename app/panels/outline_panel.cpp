@@ -93,6 +93,9 @@ static std::vector<PartId> flowOrder(const document::Drawing& drawing)
     return order;
 }
 
+/// A pane behind another one's tab still counts as visible; nothing of it can be seen.
+static bool isSeen(const QWidget& widget) { return widget.isVisible() && !widget.visibleRegion().isEmpty(); }
+
 OutlinePanel::OutlinePanel(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_filter(new QLineEdit), m_tree(new QTreeWidget)
 {
@@ -141,7 +144,7 @@ OutlinePanel::OutlinePanel(Session& session, QWidget* parent)
     // Behind another pane it only remembers that it is out of date.
     connect(&session, &Session::changed, this, [this] {
         m_outdated = true;
-        if (isVisible())
+        if (isSeen(*this))
             rebuild();
     });
     connect(&session, &Session::selectionChanged, this, [this] {
@@ -152,7 +155,7 @@ OutlinePanel::OutlinePanel(Session& session, QWidget* parent)
          {&Session::predictionChanged, &Session::timeChanged, &Session::viewChanged, &Session::caseChanged})
         connect(&session, signal, this, [this] {
             m_liveOutdated = true;
-            if (isVisible())
+            if (isSeen(*this))
                 refreshLive();
         });
     rebuild();

@@ -127,7 +127,7 @@ QStringList SurveyModel::choices(const QModelIndex& index) const
     return titles;
 }
 
-QString SurveyModel::take(std::vector<document::SurveyCell> cells)
+QString SurveyModel::take(std::vector<document::SurveyCell> cells, int burst)
 {
     const UnitSystem units = m_session.units();
     for (auto& cell : cells)  // choices are written in the reader's language
@@ -156,7 +156,7 @@ QString SurveyModel::take(std::vector<document::SurveyCell> cells)
                    static_cast<int>(change.refused.size()))
                     .arg(words);
     if (change.edit)
-        if (const auto refused = m_session.perform(std::move(*change.edit)))
+        if (const auto refused = m_session.perform(std::move(*change.edit), burst))
             words = sayProblem(*refused, units);
     if (before != m_refused.size() || !change.refused.empty())
         Q_EMIT refusedChanged();

@@ -31,7 +31,8 @@ public:
     int rowOf(document::PartId id) const;  ///< -1 if none
     QStringList choices(const QModelIndex& index) const;
     /// All cells at once, one undo step; what cannot be taken stays in its cell. @return what happened, in words
-    QString take(std::vector<document::SurveyCell> cells);
+    QString take(std::vector<document::SurveyCell> cells, int burst = 0);
+    document::SurveySheet sheet() const { return m_sheet; }
     /// Basis given to what is typed; none keeps each value's own.
     void setBasis(std::optional<parts::Basis> basis) { m_basis = basis; }
     std::size_t refusedCount() const { return m_refused.size(); }

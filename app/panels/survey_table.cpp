@@ -2,12 +2,14 @@
 #include "panels/survey_table.h"
 
 #include <algorithm>
+#include <map>
 #include <QApplication>
 #include <QClipboard>
 #include <QComboBox>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLineEdit>
+#include <QRegularExpression>
 #include <QStyledItemDelegate>
 #include <set>
 
@@ -242,19 +244,24 @@ void SurveyTable::pasteBlock(const document::CellBlock& block)
     auto selected = selectionModel()->selectedIndexes();
     if (selected.isEmpty() && currentIndex().isValid())
         selected << currentIndex();
-    if (selected.isEmpty())
+    const bool takesNew =
+        m_model->sheet() == document::SurveySheet::Runs && m_order->filterRegularExpression().pattern().isEmpty();
+    if (selected.isEmpty() && !(takesNew && m_order->rowCount() == 0))
         return;
     const auto cellAt = [&](const QModelIndex& at, const std::string& typed) {
         const QModelIndex source = m_order->mapToSource(at);
         return document::SurveyCell{m_model->part(source.row()), static_cast<std::size_t>(source.column()), typed};
     };
-    std::vector<document::SurveyCell> cells;
-    int outside = 0;
-    if (block.size() == 1 && block[0].size() == 1) {
+    std::vector<document::SurveyCell> cells, below;
+    std::set<int> rowsBelow;
+    QStringList outside;  // texts that have no cell
+    const int rows = m_order->rowCount();
+    if (block.size() == 1 && block[0].size() == 1 && !selected.isEmpty()) {
         for (const auto& index : selected)  // one text fills everything that is selected
             cells.push_back(cellAt(index, block[0][0]));
     } else {
-        int top = selected.front().row(), left = selected.front().column();
+        int top = selected.isEmpty() ? 0 : selected.front().row(),
+            left = selected.isEmpty() ? 0 : selected.front().column();
         for (const auto& index : selected) {
             top = std::min(top, index.row());
             left = std::min(left, index.column());
@@ -274,21 +281,47 @@ void SurveyTable::pasteBlock(const document::CellBlock& block)
             for (std::size_t c = 0; c < block[r].size(); ++c) {
                 if (block[r][c].empty())
                     continue;  // an empty cell of a spreadsheet takes nothing away
-                const QModelIndex at = m_order->index(top + static_cast<int>(r - from), left + static_cast<int>(c));
-                if (at.isValid())
+                const int row = top + static_cast<int>(r - from), column = left + static_cast<int>(c);
+                if (const QModelIndex at = m_order->index(row, column); at.isValid()) {
                     cells.push_back(cellAt(at, block[r][c]));
-                else
-                    ++outside;
+                } else if (takesNew && row >= rows && column < m_order->columnCount()) {
+                    rowsBelow.insert(row);
+                    below.push_back({row, static_cast<std::size_t>(column), block[r][c]});  // the part comes below
+                } else {
+                    outside << plain(block[r][c]);
+                }
             }
     }
-    QString words = cells.empty() ? QString() : m_model->take(cells);
-    if (outside > 0) {
-        const QString more = tr("%n cell(s) lie outside the table and were left out; they are still on the "
-                                "clipboard. Draw the missing parts, or paste further up or left.",
-                                nullptr, outside);
-        words = words.isEmpty() ? more : words + QLatin1Char(' ') + more;
+    // Rows below the last one are pipes nobody has drawn yet: they come into the drawing with loose ends.
+    const int step = m_session.newBurst();
+    QStringList said;
+    if (!rowsBelow.empty()) {
+        if (const auto why = m_session.perform(
+                document::looseRuns(m_session.drawing(), rowsBelow.size(), m_session.newStage()), step)) {
+            said << sayProblem(*why, m_session.units());
+        } else {
+            std::map<int, document::PartId> fresh;
+            auto next = m_session.lastAdded().begin();
+            for (const int row : rowsBelow)
+                fresh[row] = *next++;
+            for (auto cell : below) {
+                cell.part = fresh.at(static_cast<int>(cell.part));
+                cells.push_back(std::move(cell));
+            }
+        }
     }
-    Q_EMIT m_model->said(words);
+    if (!cells.empty())
+        if (const QString words = m_model->take(cells, step); !words.isEmpty())
+            said << words;
+    if (!outside.isEmpty())
+        said << tr("%n cell(s) lie outside the table and were left out, from \u201c%1\u201d on; they are still on the "
+                   "clipboard. Draw the missing parts, or paste further up or left.",
+                   nullptr, static_cast<int>(outside.size()))
+                    .arg(outside.front());
+    if (!rowsBelow.empty() && said.isEmpty())
+        said << tr("%n new pipe(s), below the drawing with loose ends: lay them from port to port.", nullptr,
+                   static_cast<int>(rowsBelow.size()));
+    Q_EMIT m_model->said(said.join(QLatin1Char(' ')));
 }
 
 void SurveyTable::clearCells()

@@ -118,28 +118,39 @@ private:
         std::vector<double> edges{0};
         for (const auto& column : table.columns)
             edges.push_back(edges.back() + column.share / shares * m_room.width());
-        const double row = kRow_pt * kPoint;
+        const double least = kRow_pt * kPoint;
         const double head = headHeight(table, edges);
-        if (m_y + 16 * kPoint + head + 3 * row > bottom())
+        if (m_y + 16 * kPoint + head + 3 * least > bottom())
             newPage();
         text(say(table.title), 9.5, true, 0);
         m_y += 2 * kPoint;
         putHead(table, edges, head);
         for (const auto& cells : table.rows) {
+            // A cell whose words need two lines makes its row higher: paper has no tip that says the rest.
+            std::vector<Lines> words;
+            double row = least;
+            for (std::size_t c = 0; c < cells.size(); ++c) {
+                words.emplace_back(cells[c].empty() ? QString() : say(cells[c]), pageFont(kText_pt),
+                                   edges[c + 1] - edges[c] - 6 * kPoint);
+                if (!cells[c].empty())
+                    row = std::max(row, words.back().height() + 5 * kPoint);
+            }
             if (m_y + row > bottom()) {
                 newPage();
                 text(tr("%1 (continued)").arg(say(table.title)), 9.5, true, 0);
                 m_y += 2 * kPoint;
                 putHead(table, edges, head);
             }
-            put([cells, edges, at = m_y, row](QPainter& painter) {
+            put([cells, words, edges, at = m_y, row](QPainter& painter) {
                 painter.setPen(QPen(Qt::black, 0.4 * kPoint));
                 painter.setBrush(Qt::NoBrush);
                 for (std::size_t c = 0; c < cells.size(); ++c) {
                     painter.drawRect(QRectF(edges[c], at, edges[c + 1] - edges[c], row));
                     if (!cells[c].empty())
-                        paintLine(painter, QPointF(edges[c] + 3 * kPoint, at + 4.5 * kPoint),
-                                  edges[c + 1] - edges[c] - 6 * kPoint, say(cells[c]), pageFont(kText_pt), Qt::black);
+                        words[c].paint(
+                            painter,
+                            {edges[c] + 3 * kPoint, at + std::min(4.5 * kPoint, (row - words[c].height()) / 2)},
+                            Qt::black);
                 }
             });
             m_y += row;

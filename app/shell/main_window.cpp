@@ -48,7 +48,7 @@
 namespace tapward::app {
 
 namespace {
-constexpr int kLookVersion = 3;  // a pane more makes an older layout useless
+constexpr int kLookVersion = 4;  // a pane more makes an older layout useless
 }
 
 MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), m_stack(new QStackedWidget), m_start(new StartPage)
@@ -118,6 +118,11 @@ void MainWindow::furnish()
     connect(m_details, &DetailsPanel::scaleRequested, this, &MainWindow::scalePlan);
     connect(m_details, &DetailsPanel::stockRequested, this, &MainWindow::openStock);
     connect(m_safety, &SafetyPanel::readyToPlay, m_timeBar, &TimeBar::play);
+    connect(findChild<QDockWidget*>(QStringLiteral("outline")), &QDockWidget::visibilityChanged, m_outline,
+            [this](bool seen) {
+                if (seen)
+                    m_outline->tree();  // catches up with what it missed behind its tab
+            });
     connect(m_tray, &Tray::kindPicked, m_canvas, &EditingCanvas::startPlacing);
     buildAssemblies();
     connect(m_chart, &WarmUpChart::exportRequested, this, [this] { exportTo(ExportKind::SeriesCsv); });
@@ -222,6 +227,7 @@ QDockWidget* MainWindow::addDock(Qt::DockWidgetArea area, const QString& name, c
     dock->setObjectName(name);
     dock->setWidget(content);
     addDockWidget(area, dock);
+    dock->setProperty("area", QVariant::fromValue(area));
     m_docks.push_back(dock);
     return dock;
 }
@@ -229,16 +235,28 @@ QDockWidget* MainWindow::addDock(Qt::DockWidgetArea area, const QString& name, c
 void MainWindow::arrange()
 {
     const auto dock = [this](const char* name) { return findChild<QDockWidget*>(QString::fromLatin1(name)); };
+    // Out of whatever they are tabbed with: a pane is not split off one that has tabs.
+    for (auto* one : m_docks) {
+        const bool seen = !one->isHidden();
+        removeDockWidget(one);
+        addDockWidget(one->property("area").value<Qt::DockWidgetArea>(), one);
+        one->setVisible(seen);
+    }
     tabifyDockWidget(dock("tray"), dock("outline"));
     dock("tray")->raise();
     splitDockWidget(dock("predictions"), dock("details"), Qt::Vertical);
-    splitDockWidget(dock("warm-up"), dock("findings"), Qt::Horizontal);
+    const int letter = fontMetrics().averageCharWidth();
+    const bool beside = width() - letter * 60 >= letter * 130;
+    if (beside)
+        splitDockWidget(dock("warm-up"), dock("findings"), Qt::Horizontal);
+    else
+        tabifyDockWidget(dock("warm-up"), dock("findings"));
     tabifyDockWidget(dock("warm-up"), dock("survey"));
     tabifyDockWidget(dock("warm-up"), dock("safety"));
     dock("warm-up")->raise();
-    const int letter = fontMetrics().averageCharWidth();
     resizeDocks({dock("tray"), dock("predictions")}, {letter * 34, letter * 60}, Qt::Horizontal);
-    resizeDocks({dock("warm-up"), dock("findings")}, {letter * 110, letter * 55}, Qt::Horizontal);
+    if (beside)
+        resizeDocks({dock("warm-up"), dock("findings")}, {letter * 100, letter * 62}, Qt::Horizontal);
     resizeDocks({dock("warm-up")}, {fontMetrics().height() * 17}, Qt::Vertical);
     resizeDocks({dock("predictions"), dock("details")}, {500, 400}, Qt::Vertical);
 }
@@ -304,7 +322,10 @@ void MainWindow::refreshState()
     m_state->setText(m_session.isStale() ? tr("Recalculating\u2026") : sample ? tr("Sample figures") : QString());
     m_findingCount->setText(m_findings->summary());
     m_findingCount->setAccessibleName(tr("Findings: %1").arg(m_findings->summary()));
-    m_findingCount->setEnabled(m_findings->openCount() > 0);
+    const int open = static_cast<int>(m_findings->openCount());
+    m_findingCount->setEnabled(open > 0);
+    if (auto* pane = findChild<QDockWidget*>(QStringLiteral("findings")))  // its tab may be all one sees of it
+        pane->setWindowTitle(open > 0 ? tr("Findings (%1)").arg(open) : tr("Findings"));
     const auto& all = m_session.findings();
     const auto worst = std::ranges::find(all, false, &review::Finding::dismissed);
     m_findingCount->setIcon(worst == all.end() ? QIcon() : look::severityIcon(worst->severity));

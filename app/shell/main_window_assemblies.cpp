@@ -60,7 +60,8 @@ void MainWindow::addAssemblyMenus(QMenu* menu)
     m_canvas->addContextAction(swapMenu->menuAction());
     const auto check = [this, swapMenu, swaps] {
         const auto now = document::proposed(m_session.drawing());
-        swapMenu->menuAction()->setEnabled(now.has_value());
+        // With a loop drawn by hand the menu stays open, so that choosing says why it cannot be and what to do.
+        swapMenu->menuAction()->setEnabled(document::hasLoop(m_session.drawing()));
         for (auto* action : swaps->actions())
             action->setChecked(now && action->data().toString().toStdString() == document::idOf(*now));
     };

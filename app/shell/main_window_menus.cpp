@@ -159,7 +159,7 @@ void MainWindow::buildMenus()
     edit->addAction(needs(command(tr("Cop&y Predictions"), {}, [this] { m_answers->copy(); })));
 
     QMenu* draw = m_drawMenu;
-    drawing(draw, {C::Insert, C::InsertAgain, C::Connect});
+    drawing(draw, {C::Insert, C::InsertAgain, C::Connect, C::Dimension});
     addAssemblyMenus(draw);
     draw->addSeparator();
     drawing(draw, {C::RotateRight, C::RotateLeft, C::Flip, C::TakeOut, C::Reroute, C::ResetLabel});

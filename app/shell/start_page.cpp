@@ -100,6 +100,8 @@ QWidget* StartPage::templateButtons()
     auto* cells = new QGridLayout(grid);
     cells->setContentsMargins(0, 0, 0, 0);
     cells->setSpacing(6);
+    QPixmap nothing(kPicture);
+    nothing.fill(Qt::transparent);
     for (const auto& one : templates()) {
         auto* button = new QToolButton;
         button->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
@@ -111,6 +113,7 @@ QWidget* StartPage::templateButtons()
         button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
         button->setProperty("resource", one.resource);
         button->setIconSize(kPicture);
+        button->setIcon(nothing);  // the picture comes later and must not push the page about
         connect(button, &QToolButton::clicked, this,
                 [this, resource = one.resource] { Q_EMIT sampleRequested(resource); });
         const int at = static_cast<int>(m_templates.size());
@@ -127,12 +130,15 @@ void StartPage::paintTemplates()
         button->setIcon(pictureOf(button->property("resource").toString(), kPicture, devicePixelRatioF(), theme));
 }
 
-void StartPage::paintEvent(QPaintEvent* event)
+bool StartPage::eventFilter(QObject* watched, QEvent* event)
 {
-    QWidget::paintEvent(event);
-    if (!m_pictures)  // the words first: the pictures cost as much as the whole page
+    // The words first: the pictures cost as much as the whole page. (The page itself is never painted: what
+    // scrolls covers it.)
+    if (event->type() == QEvent::Paint && !m_pictures) {
+        m_pictures = true;
         QTimer::singleShot(0, this, &StartPage::paintTemplates);
-    m_pictures = true;
+    }
+    return QWidget::eventFilter(watched, event);
 }
 
 void StartPage::changeEvent(QEvent* event)
@@ -227,6 +233,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayou
     line->addWidget(inside, 10);
     line->addStretch();
     scroll->setWidget(middle);
+    middle->installEventFilter(this);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
     all->addWidget(scroll);

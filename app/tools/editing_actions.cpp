@@ -6,6 +6,7 @@
 #include <QMenu>
 #include <utility>
 
+#include "document/dimension.h"
 #include "document/rearrange.h"
 #include "tools/editing_canvas.h"
 
@@ -95,6 +96,11 @@ void EditingCanvas::addActions()
     add(C::Insert, tr("&Insert Part..."), {QKeySequence(Qt::Key_Insert)}, [this] { showPicker(); });
     add(C::InsertAgain, tr("Insert A&gain"), {QKeySequence(Qt::Key_A)}, [this] { insertAgain(); });
     add(C::Connect, tr("&Connect..."), {QKeySequence(Qt::Key_C)}, [this] { startConnecting(); });
+    add(C::Dimension, tr("Add Di&mension"), {QKeySequence(Qt::Key_M)}, [this] {
+        perform(document::dimensionBetween(session().drawing(), session().selection()));
+        if (const auto& fresh = session().lastAdded(); fresh.size() == 1)
+            session().select(fresh);
+    });
     add(C::Details, tr("Detail&s"), {QKeySequence(Qt::ALT | Qt::Key_Return)}, [this] {
         if (session().selection().size() == 1)
             Q_EMIT detailsRequested(session().selection().front());
@@ -139,6 +145,7 @@ void EditingCanvas::updateActions()
         action(command)->setEnabled(symbols > 1);
     for (const auto command : {C::SpreadAcross, C::SpreadDown})
         action(command)->setEnabled(symbols > 2);
+    action(C::Dimension)->setEnabled(document::givesDimension(drawing, chosen));
     action(C::TidyUp)->setEnabled(symbols > 0);
     action(C::TakeOut)->setEnabled(symbols == 1 && chosen.size() == 1);
     action(C::InsertAgain)->setEnabled(!m_lastKind.isEmpty());
@@ -178,7 +185,7 @@ void EditingCanvas::contextMenuEvent(QContextMenuEvent* event)
         put({C::Paste, C::SelectAll});
         put({C::FitDrawing, C::ShowGrid, C::SnapToGrid});
     } else {
-        put({C::Details, C::Insert, C::Connect});
+        put({C::Details, C::Insert, C::Connect, C::Dimension});
         put({C::RotateRight, C::RotateLeft, C::Flip, C::TakeOut, C::Reroute, C::ResetLabel, C::TidyUp});
         put({C::StageExisting, C::StageAdded, C::StageRemoved});
         put({C::Cut, C::Copy, C::Paste, C::Duplicate});

@@ -57,6 +57,7 @@ public:
         Insert,
         InsertAgain,
         Connect,
+        Dimension,
         Details,
         ZoomIn,
         ZoomOut,

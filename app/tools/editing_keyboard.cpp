@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The canvas by keyboard: walking from part to part, moving parts, what is said of them.
 #include <algorithm>
-#include <cmath>
 #include <limits>
 #include <QKeyEvent>
+#include <QLineF>
 #include <QMouseEvent>
 #include <utility>
 
 #include "canvas/canvas_accessible.h"
 #include "session/message_text.h"
+#include "tools/arrow_keys.h"
 #include "tools/editing_canvas.h"
 
 namespace tapward::app {
@@ -22,8 +23,7 @@ constexpr qint64 kBurstPause_ms = 1000;
 void EditingCanvas::keyPressEvent(QKeyEvent* event)
 {
     const bool resting = tool() == &m_select;
-    const bool arrow = event->key() == Qt::Key_Left || event->key() == Qt::Key_Right || event->key() == Qt::Key_Up
-                       || event->key() == Qt::Key_Down;
+    const bool arrow = isArrow(event->key());
     if (resting && arrow) {
         if ((event->modifiers() & Qt::ShiftModifier) && !session().selection().empty())
             nudge(event->key(), event->modifiers());
@@ -126,18 +126,12 @@ void EditingCanvas::walk(int key)
         else if (const auto* pipe = layout.pipe(from))
             at = pipe->path.pointAtPercent(0.5);
     }
-    const QPointF way = key == Qt::Key_Left    ? QPointF(-1, 0)
-                        : key == Qt::Key_Right ? QPointF(1, 0)
-                        : key == Qt::Key_Up    ? QPointF(0, -1)
-                                               : QPointF(0, 1);
     document::PartId best = document::kNoPart;
     double least = std::numeric_limits<double>::infinity();
     for (const auto& symbol : layout.symbols) {
-        const QPointF d = symbol.at - at;
-        const double ahead = QPointF::dotProduct(d, way);
-        const double aside = std::abs(d.x() * way.y() - d.y() * way.x());
-        const double cost = from == document::kNoPart ? std::hypot(d.x(), d.y()) : ahead + 2 * aside;
-        if (symbol.id == from || (from != document::kNoPart && ahead < 1) || cost >= least)
+        const auto cost =
+            from == document::kNoPart ? QLineF(at, symbol.at).length() : stepsAhead(at, symbol.at, key).value_or(least);
+        if (symbol.id == from || cost >= least)
             continue;
         least = cost;
         best = symbol.id;

@@ -2,13 +2,12 @@
 #include "tools/pipe_tool.h"
 
 #include <algorithm>
-#include <cmath>
-#include <limits>
 #include <QApplication>
 #include <QKeyEvent>
 #include <utility>
 
 #include "session/message_text.h"
+#include "tools/arrow_keys.h"
 
 namespace tapward::app {
 
@@ -74,23 +73,12 @@ void PipeTool::step(int key)
         Q_EMIT m_view.message(CanvasView::tr("There is no other free port. Insert a part first."));
         return;
     }
-    const QPointF at = m_picked ? m_picked->at : m_pipe.isOn() ? m_pipe.from().at : ports.front().at;
-    const QPointF way = key == Qt::Key_Left    ? QPointF(-1, 0)
-                        : key == Qt::Key_Right ? QPointF(1, 0)
-                        : key == Qt::Key_Up    ? QPointF(0, -1)
-                                               : QPointF(0, 1);
-    const PortSpot* best = nullptr;
-    double bestCost = std::numeric_limits<double>::infinity();
-    for (const auto& port : ports) {
-        const QPointF d = port.at - at;
-        const double ahead = QPointF::dotProduct(d, way);
-        const double aside = std::abs(d.x() * way.y() - d.y() * way.x());
-        // Twice as far aside counts like straight ahead; what lies behind is no choice.
-        if (ahead > 0.5 && ahead + 2 * aside < bestCost) {
-            bestCost = ahead + 2 * aside;
-            best = &port;
-        }
+    if (isTab(key)) {
+        pick(nextByTab(ports, m_picked ? std::ranges::find(ports, *m_picked) : ports.end(), key));
+        return;
     }
+    const QPointF at = m_picked ? m_picked->at : m_pipe.isOn() ? m_pipe.from().at : ports.front().at;
+    const auto* best = nearestAhead(ports, at, key);
     if (best == nullptr && !m_picked)
         best = &ports.front();
     if (best != nullptr)
@@ -138,49 +126,24 @@ void PipeTool::release(const Pointer& pointer)
 
 bool PipeTool::key(const QKeyEvent& event)
 {
-    switch (event.key()) {
-    case Qt::Key_Escape:
+    const auto giveUp = [this] {
         if (!cancel() && done)
             done();
-        return true;
-    case Qt::Key_Left:
-    case Qt::Key_Right:
-    case Qt::Key_Up:
-    case Qt::Key_Down:
-        step(event.key());
-        return true;
-    case Qt::Key_Tab:
-    case Qt::Key_Backtab: {
-        const auto ports = choices();
-        if (ports.empty())
-            return true;
-        const auto here = m_picked ? std::ranges::find(ports, *m_picked) : ports.end();
-        const auto count = static_cast<std::ptrdiff_t>(ports.size());
-        const std::ptrdiff_t place = here == ports.end() ? -1 : here - ports.begin();
-        pick(ports[static_cast<std::size_t>((place + (event.key() == Qt::Key_Tab ? 1 : count - 1) + count) % count)]);
-        return true;
-    }
-    case Qt::Key_Return:
-    case Qt::Key_Enter:
+    };
+    const auto take = [this] {
         if (!m_picked)
-            return true;
+            return;
+        Anchor place;
+        place.at = m_picked->at;
+        place.port = std::exchange(m_picked, std::nullopt);
         if (!m_pipe.isOn()) {
-            Anchor from;
-            from.at = m_picked->at;
-            from.port = std::exchange(m_picked, std::nullopt);
-            m_pipe.start(std::move(from));
+            m_pipe.start(std::move(place));
             Q_EMIT m_view.message(CanvasView::tr("Choose the other end with the arrows or Tab, then press Enter."));
-        } else {
-            Anchor to;
-            to.at = m_picked->at;
-            to.port = std::exchange(m_picked, std::nullopt);
-            if (m_pipe.finishAt(to) && done)
-                done();
+        } else if (m_pipe.finishAt(place) && done) {
+            done();
         }
-        return true;
-    default:
-        return false;
-    }
+    };
+    return walkByKey(event, giveUp, [this](int key) { step(key); }, take);
 }
 
 bool PipeTool::cancel()

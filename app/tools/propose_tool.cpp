@@ -2,14 +2,13 @@
 #include "tools/propose_tool.h"
 
 #include <algorithm>
-#include <cmath>
-#include <limits>
 #include <QApplication>
 #include <QKeyEvent>
 #include <utility>
 
 #include "session/assembly_text.h"
 #include "session/message_text.h"
+#include "tools/arrow_keys.h"
 #include "tools/pipe_gesture.h"
 
 namespace tapward::app {
@@ -250,67 +249,32 @@ void ProposeTool::step(int key)
         return;
     }
     const auto same = [this](const Spot& one) { return one.place.pipe == m_picked->place.pipe; };
-    if (key == Qt::Key_Tab || key == Qt::Key_Backtab) {
-        auto here = std::ranges::find_if(all, same);
-        const auto count = static_cast<std::ptrdiff_t>(all.size());
-        const auto place = here == all.end() ? 0 : here - all.begin();
-        m_picked = all[static_cast<std::size_t>((place + (key == Qt::Key_Tab ? 1 : count - 1)) % count)];
-        showPicked();
-        return;
-    }
-    const QPointF way = key == Qt::Key_Left    ? QPointF(-1, 0)
-                        : key == Qt::Key_Right ? QPointF(1, 0)
-                        : key == Qt::Key_Up    ? QPointF(0, -1)
-                                               : QPointF(0, 1);
-    std::optional<Spot> best;
-    double least = std::numeric_limits<double>::infinity();
-    for (const auto& one : all) {
-        const QPointF d = one.at - m_picked->at;
-        const double ahead = QPointF::dotProduct(d, way);
-        const double aside = std::abs(d.x() * way.y() - d.y() * way.x());
-        if (!same(one) && ahead > 0.5 && ahead + 2 * aside < least) {
-            least = ahead + 2 * aside;
-            best = one;
-        }
-    }
-    if (best)
-        m_picked = best;
+    if (isTab(key))
+        m_picked = nextByTab(all, std::ranges::find_if(all, same), key);
+    else if (const auto* best = nearestAhead(all, m_picked->at, key))
+        m_picked = *best;
     showPicked();
 }
 
 bool ProposeTool::key(const QKeyEvent& event)
 {
-    switch (event.key()) {
-    case Qt::Key_Escape:
+    const auto giveUp = [this] {
         if (!cancel() && done)
             done();
-        return true;
-    case Qt::Key_Left:
-    case Qt::Key_Right:
-    case Qt::Key_Up:
-    case Qt::Key_Down:
-    case Qt::Key_Tab:
-    case Qt::Key_Backtab:
-        step(event.key());
-        return true;
-    case Qt::Key_Return:
-    case Qt::Key_Enter:
+    };
+    const auto enter = [this] {
         if (!m_picked) {
             step(Qt::Key_Tab);
-        } else if (!m_hot) {
-            if (const auto problem = why(m_picked)) {
-                say(*problem);
-                return true;
-            }
+        } else if (m_hot) {
+            finish(m_picked);
+        } else if (const auto problem = why(m_picked)) {
+            say(*problem);
+        } else {
             take(*std::exchange(m_picked, std::nullopt));
             step(Qt::Key_Tab);
-        } else {
-            finish(m_picked);
         }
-        return true;
-    default:
-        return false;
-    }
+    };
+    return walkByKey(event, giveUp, [this](int key) { step(key); }, enter);
 }
 
 bool ProposeTool::cancel()

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tray/assembly_list.h"
 
+#include <algorithm>
 #include <QContextMenuEvent>
 #include <QDrag>
 #include <QKeyEvent>
@@ -86,6 +87,7 @@ void AssemblyList::refresh()
                 tr("%1: drag onto the canvas, or double-click and then click on the canvas.").arg(one.title));
     }
     expandAll();
+    fitHeadings();
     filter(m_words);
 }
 
@@ -102,6 +104,26 @@ void AssemblyList::filter(const QString& words)
         }
         group->setHidden(!any);
     }
+}
+
+/// A heading takes the lines it needs: the view measures rows as if they had one.
+void AssemblyList::fitHeadings()
+{
+    for (int g = 0; g < topLevelItemCount(); ++g) {
+        auto* group = topLevelItem(g);
+        const QFontMetrics letters(group->font(0));
+        const int room =
+            viewport()->width() - indentation() - 2 * style()->pixelMetric(QStyle::PM_FocusFrameHMargin) - 4;
+        const int high =
+            letters.boundingRect(QRect(0, 0, std::max(room, 40), 1000), Qt::TextWordWrap, group->text(0)).height();
+        group->setSizeHint(0, {0, high + 4});
+    }
+}
+
+void AssemblyList::resizeEvent(QResizeEvent* event)
+{
+    QTreeWidget::resizeEvent(event);
+    fitHeadings();
 }
 
 void AssemblyList::pick(QTreeWidgetItem* item)

@@ -24,8 +24,10 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
     void contextMenuEvent(QContextMenuEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
+    void fitHeadings();
     void pick(QTreeWidgetItem* item);
     void askDelete(QTreeWidgetItem* item);
 

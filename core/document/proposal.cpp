@@ -58,13 +58,22 @@ std::optional<Problem> placeFlaw(const Drawing& drawing, const Sides& sides, con
     return std::nullopt;
 }
 
-std::optional<Problem> loopThere(const Drawing& drawing)
+/// What moves the water round a loop, proposed or drawn by hand.
+const Part* circulatorOf(const Drawing& drawing)
 {
     for (const Part& part : drawing.parts) {
         if (part.kind == "circulator" && isPresent(part.stage, View::After)) {
-            return Problem{
-                {"There already is a loop, with {0}.", {part.tag}}, "Swap its variant, or remove it first.", part.tag};
+            return &part;
         }
+    }
+    return nullptr;
+}
+
+std::optional<Problem> loopThere(const Drawing& drawing)
+{
+    if (const Part* pump = circulatorOf(drawing)) {
+        return Problem{
+            {"There already is a loop, with {0}.", {pump->tag}}, "Swap its variant, or remove it first.", pump->tag};
     }
     return std::nullopt;
 }
@@ -242,6 +251,8 @@ std::optional<Variant> proposed(const Drawing& drawing)
     return std::nullopt;
 }
 
+bool hasLoop(const Drawing& drawing) { return circulatorOf(drawing) != nullptr; }
+
 std::vector<PartId> proposalParts(const Drawing& drawing)
 {
     std::vector<PartId> ids;
@@ -256,6 +267,12 @@ std::vector<PartId> proposalParts(const Drawing& drawing)
 Result<Edit> swapVariant(const Drawing& drawing, Variant variant)
 {
     const auto now = proposed(drawing);
+    if (const Part* pump = circulatorOf(drawing); !now && pump) {
+        return problem({"The loop with {0} was drawn part by part, so it is not known which of its parts and lengths "
+                        "another variant would keep.",
+                        {pump->tag}},
+                       "Note its lengths, delete its added parts, then propose the variant between the same places.");
+    }
     if (!now) {
         return problem("No proposed loop is drawn.", "Propose one first: from the hot side to the cold side.");
     }

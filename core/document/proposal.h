@@ -60,10 +60,13 @@ Result<Edit> propose(const Drawing& drawing, const Place& hot, const Place& cold
 
 /// The variant of the proposal in the drawing, if there is one.
 std::optional<Variant> proposed(const Drawing& drawing);
+/// Whether a loop is drawn at all, proposed or by hand.
+bool hasLoop(const Drawing& drawing);
 /// Its parts and pipes, in id order.
 std::vector<PartId> proposalParts(const Drawing& drawing);
 /// Another variant in the same place, as one edit. Parts and pipes that both have stay what they are: tags, typed
-/// lengths, settings, cases that name them. Refused when something else was joined to the proposal by hand.
+/// lengths, settings, cases that name them. Refused when something else was joined to the proposal by hand, and
+/// for a loop that was drawn part by part: which part plays which role is not known.
 Result<Edit> swapVariant(const Drawing& drawing, Variant variant);
 
 }  // namespace tapward::document

@@ -15,7 +15,7 @@ namespace {
 constexpr double kAround = 8;          ///< modules beyond everything drawn that a way may take
 constexpr std::size_t kMostPlaces = 400'000;
 // Costs in modules of detour.
-constexpr double kCorner = 3, kCross = 4, kAlong = 20, kThrough = 200;
+constexpr double kCorner = 3, kCross = 4, kClose = 5, kAlong = 20, kThrough = 200;
 constexpr std::array<std::array<int, 2>, 4> kSteps{{{1, 0}, {0, 1}, {-1, 0}, {0, -1}}};
 
 Box lineBox(const Point& a, const Point& b)
@@ -136,7 +136,7 @@ bool Sheet::isFree(const Box& box) const
 /// The sheet as lattice points, one module apart.
 struct Sheet::Grid {
     int left = 0, top = 0, columns = 0, rows = 0;
-    enum : unsigned char { Symbol = 1, Level = 2, Upright = 4, Turn = 8 };
+    enum : unsigned char { Symbol = 1, Level = 2, Upright = 4, Turn = 8, Close = 16 };
     std::vector<unsigned char> marks;
 
     std::size_t index(int x, int y) const
@@ -166,6 +166,7 @@ struct Sheet::Grid {
         sum += (here & Symbol) ? kThrough : 0;
         sum += (here & Turn) || (here & (level ? Level : Upright)) ? kAlong : 0;
         sum += (here & (level ? Upright : Level)) ? kCross : 0;
+        sum += (here & Close) ? kClose : 0;  // one module from another pipe's corner they read as one pipe
         return sum;
     }
     double turnCost(int x, int y) const
@@ -195,6 +196,11 @@ Sheet::Grid Sheet::grid() const
         grid.mark(box, line.a.y == line.b.y ? Grid::Level : Grid::Upright);
         grid.mark(lineBox(line.a, line.a), Grid::Turn);
         grid.mark(lineBox(line.b, line.b), Grid::Turn);
+        for (const auto& step : kSteps) {
+            const Point a{line.a.x + step[0], line.a.y + step[1]}, b{line.b.x + step[0], line.b.y + step[1]};
+            grid.mark(lineBox(a, a), Grid::Close);
+            grid.mark(lineBox(b, b), Grid::Close);
+        }
     }
     return grid;
 }

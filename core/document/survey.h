@@ -59,6 +59,9 @@ struct SurveyChange {
 SurveyChange surveyChange(const Drawing& drawing, SurveySheet sheet, const std::vector<SurveyCell>& cells,
                           UnitSystem units, std::optional<parts::Basis> basis = {});
 
+/// So many new pipes, loose at both ends, in a column below everything drawn: rows pasted beyond the table's end.
+Result<Edit> looseRuns(const Drawing& drawing, std::size_t count, Stage stage);
+
 /// Why a part cannot be that high above the coach floor.
 std::optional<Problem> heightRefusal(double height_m);
 

@@ -9,6 +9,7 @@
 #include "parts/city_inlet.h"
 #include "parts/controller.h"
 #include "parts/demand_pump.h"
+#include "parts/dimension.h"
 #include "parts/drain_valve.h"
 #include "parts/faucet.h"
 #include "parts/filter.h"
@@ -43,7 +44,7 @@ const std::vector<const PartKind*>& catalogue()
         &tanklessHeater(), &storageHeater(), &faucet(),     &shower(),     &toilet(),
         &outsideOutlet(),  &appliance(),     &cityInlet(),  &regulator(),  &freshTank(),
         &demandPump(),     &accumulator(),   &filter(),     &controller(), &pushButton(),
-        &battery(),        &fuse(),          &note(),       &floorPlan(),
+        &battery(),        &fuse(),          &note(),       &dimension(),  &floorPlan(),
     };
     return kinds;
 }

@@ -6707,6 +6707,62 @@ Sin averías: tomas</translation>
         <source>A storage heater holds its own temperature: nothing to do.</source>
         <translation>Un calentador de acumulación mantiene su propia temperatura: no hay nada que hacer.</translation>
     </message>
+    <message>
+        <source>A dimension goes from one part to another.</source>
+        <translation>Una cota va de una pieza a otra.</translation>
+    </message>
+    <message>
+        <source>Add {0} pipes to the survey</source>
+        <translation>Añadir {0} tubos al levantamiento</translation>
+    </message>
+    <message>
+        <source>As measured in the coach; the drawing is not to scale.</source>
+        <translation>Tal como se midió en el vehículo; el dibujo no está a escala.</translation>
+    </message>
+    <message>
+        <source>Dimension</source>
+        <translation>Cota</translation>
+    </message>
+    <message>
+        <source>Dimension from {0} to {1}</source>
+        <translation>Cota de {0} a {1}</translation>
+    </message>
+    <message>
+        <source>From part</source>
+        <translation>Desde la pieza</translation>
+    </message>
+    <message>
+        <source>In grid steps, at an end that follows no part.</source>
+        <translation>En pasos de la cuadrícula, en un extremo que no sigue a ninguna pieza.</translation>
+    </message>
+    <message>
+        <source>Note its lengths, delete its added parts, then propose the variant between the same places.</source>
+        <translation>Anote sus longitudes, elimine sus piezas añadidas y proponga después la variante entre los mismos lugares.</translation>
+    </message>
+    <message>
+        <source>Select two parts, or one pipe between two parts.</source>
+        <translation>Seleccione dos piezas, o un tubo entre dos piezas.</translation>
+    </message>
+    <message>
+        <source>The dimension line follows this part.</source>
+        <translation>La línea de cota sigue a esta pieza.</translation>
+    </message>
+    <message>
+        <source>The loop with {0} was drawn part by part, so it is not known which of its parts and lengths another variant would keep.</source>
+        <translation>El bucle con {0} se dibujó pieza a pieza, así que no se sabe cuáles de sus piezas y longitudes conservaría otra variante.</translation>
+    </message>
+    <message>
+        <source>To part</source>
+        <translation>Hasta la pieza</translation>
+    </message>
+    <message>
+        <source>length distance measure callout size</source>
+        <translation>longitud distancia medida cota tamaño</translation>
+    </message>
+    <message>
+        <source>none; 0 means not measured</source>
+        <translation>ninguna; 0 significa sin medir</translation>
+    </message>
 </context>
 <context>
     <name>glossary</name>
@@ -8192,6 +8248,10 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
+    <message>
+        <source>Add Di&amp;mension</source>
+        <translation>Añadir co&amp;ta</translation>
+    </message>
 </context>
 <context>
     <name>tapward::app::FieldEditor</name>
@@ -9230,6 +9290,10 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <source>&amp;Run Safety Studies</source>
         <translation>Ejecuta&amp;r estudios de seguridad</translation>
     </message>
+    <message>
+        <source>Findings (%1)</source>
+        <translation>Hallazgos (%1)</translation>
+    </message>
 </context>
 <context>
     <name>tapward::app::MarginBar</name>
@@ -10254,10 +10318,17 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <translation>Toma de datos de alturas</translation>
     </message>
     <message numerus="yes">
-        <source>%n cell(s) lie outside the table and were left out; they are still on the clipboard. Draw the missing parts, or paste further up or left.</source>
+        <source>%n cell(s) lie outside the table and were left out, from “%1” on; they are still on the clipboard. Draw the missing parts, or paste further up or left.</source>
         <translation>
-            <numerusform>Celdas fuera de la tabla, no pegadas: %n; siguen en el portapapeles. Dibuje las piezas que faltan o pegue más arriba o más a la izquierda.</numerusform>
-            <numerusform>Celdas fuera de la tabla, no pegadas: %n; siguen en el portapapeles. Dibuje las piezas que faltan o pegue más arriba o más a la izquierda.</numerusform>
+            <numerusform>Celdas fuera de la tabla, no pegadas, desde «%1»: %n; siguen en el portapapeles. Dibuje las piezas que faltan o pegue más arriba o más a la izquierda.</numerusform>
+            <numerusform>Celdas fuera de la tabla, no pegadas, desde «%1»: %n; siguen en el portapapeles. Dibuje las piezas que faltan o pegue más arriba o más a la izquierda.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new pipe(s), below the drawing with loose ends: lay them from port to port.</source>
+        <translation>
+            <numerusform>Tubos nuevos bajo el dibujo, con extremos sueltos: %n; tiéndalos de conexión a conexión.</numerusform>
+            <numerusform>Tubos nuevos bajo el dibujo, con extremos sueltos: %n; tiéndalos de conexión a conexión.</numerusform>
         </translation>
     </message>
 </context>

@@ -161,11 +161,12 @@ TEST_CASE("cells that lie outside the table are named and nothing else is lost",
 {
     Bench bench;
     const int last = bench.table.model()->rowCount() - 1;
-    bench.table.setCurrentIndex(bench.table.model()->index(last, bench.column("Elbows")));
-    setClipboard("3\n4\n5\n");
+    bench.table.setCurrentIndex(bench.table.model()->index(last, bench.column("Bay air")));
+    setClipboard("30\tfour\tfive\n");
     bench.table.paste();
     CHECK(bench.session.undoStack().count() == 1);
-    CHECK(bench.complaint().contains(QStringLiteral("2")));
+    CHECK(bench.complaint().contains(QStringLiteral("2 cell")));
+    CHECK(bench.complaint().contains(QStringLiteral("four")));
 }
 
 TEST_CASE("selected rows and selected parts are the same", "[panels]")
@@ -216,4 +217,38 @@ TEST_CASE("a cell's accessible text says which part and what", "[panels]")
     CHECK(spoken.contains(QStringLiteral("L1")));
     CHECK(spoken.contains(QStringLiteral("Real length")));
     CHECK(spoken.contains(QStringLiteral("ft")));
+}
+
+TEST_CASE("rows pasted below the last one are new pipes with their values, in one undo step", "[panels]")
+{
+    Bench b;
+    const auto* model = b.table.model();
+    const auto before = bytes(b.session);
+    const int rows = model->rowCount();
+    QApplication::clipboard()->setText(QStringLiteral("2.5\n3.5\n4.5"));
+    b.table.setCurrentIndex(model->index(rows - 1, b.column("Real length")));
+    b.table.paste();
+    REQUIRE(model->rowCount() == rows + 2);
+    std::vector<double> lengths;
+    for (const auto id : b.session.lastAdded())
+        CHECK(b.session.drawing().find(id)->ends[0].part == document::kNoPart);
+    const auto& parts = b.session.drawing().parts;
+    for (auto part = parts.end() - 2; part != parts.end(); ++part)
+        lengths.push_back(document::values(*part).number("length_m") / 0.3048);
+    CHECK_THAT(lengths[0], WithinRel(3.5, 1e-9));
+    CHECK_THAT(lengths[1], WithinRel(4.5, 1e-9));
+    b.session.undoStack().undo();
+    CHECK(bytes(b.session) == before);
+}
+
+TEST_CASE("rows pasted into the survey of an empty drawing draw its pipes", "[panels]")
+{
+    Bench b;
+    b.session.startNew({});
+    QApplication::clipboard()->setText(QStringLiteral("Tag\tName\nH1\tBath\nH2\tGalley"));
+    b.table.paste();
+    REQUIRE(b.session.drawing().parts.size() == 2);
+    CHECK(b.session.drawing().findTag("H1") != nullptr);
+    CHECK(document::values(*b.session.drawing().findTag("H2")).text("name") == "Galley");
+    CHECK(b.session.undoStack().count() == 1);
 }

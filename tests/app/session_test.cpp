@@ -141,3 +141,40 @@ TEST_CASE("a session that goes while its prediction is under way stops it at onc
     }
     CHECK(clock.elapsed() < 4000);  // 0.2 s each at most: what a cancelled study may take
 }
+
+TEST_CASE("the next edit stops the prediction in flight: only its own answer comes", "[session]")
+{
+    const auto coach = document::load(TAPWARD_SOURCE_DIR "/samples/long_hall_coach.tapward");
+    REQUIRE(coach);
+    // So many hours of cases that nobody would wait for them.
+    document::Drawing endless = *coach;
+    const document::Case pattern = endless.cases.front();
+    for (int i = 0; i < 60; ++i) {
+        endless.cases.push_back(pattern);
+        endless.cases.back().name = "endless " + std::to_string(i);
+        endless.cases.back().duration_s = 3600;
+    }
+    Session session;
+    session.startNew(endless);
+    QSignalSpy answers(&session, &Session::predictionChanged);
+    QTest::qWait(1500);  // it is under way, and not near its end
+    REQUIRE(session.isWorking());
+    REQUIRE(session.prediction() == nullptr);
+    QElapsedTimer clock;
+    clock.start();
+    REQUIRE_FALSE(session.perform(document::Edit{"Only one case", {document::SetCases{{pattern}}}}));
+    REQUIRE(QTest::qWaitFor([&] { return !session.isStale() && !session.isWorking(); }, 60000));
+    const qint64 waited = clock.elapsed();
+    REQUIRE(session.prediction() != nullptr);
+    CHECK(session.prediction()->cases.size() == 1);
+    // The same one case from a standing start: stopping the other adds at most the 0.2 s a cancel may take, and as
+    // much again for the machine.
+    Session rested;
+    document::Drawing one = *coach;
+    one.cases = {pattern};
+    clock.restart();
+    rested.startNew(one);
+    REQUIRE(QTest::qWaitFor([&] { return !rested.isStale() && !rested.isWorking(); }, 60000));
+    CAPTURE(waited, clock.elapsed());
+    CHECK(waited <= 3 * clock.elapsed() + 400);
+}

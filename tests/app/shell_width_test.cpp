@@ -2,7 +2,9 @@
 #include <QAction>
 #include <QApplication>
 #include <QDockWidget>
+#include <QSettings>
 
+#include "panels/findings_panel.h"
 #include "panels/survey_panel.h"
 #include "panels/survey_table.h"
 #include "panels_support.h"
@@ -57,4 +59,30 @@ TEST_CASE("the survey is reached from the menu and selects with the drawing", "[
     const auto selected = window.survey().shownTable().selectionModel()->selectedIndexes();
     REQUIRE_FALSE(selected.isEmpty());
     CHECK(selected.front().siblingAtColumn(0).data(Qt::EditRole).toString() == QStringLiteral("L3"));
+}
+
+TEST_CASE("findings stand beside the warm-up where there is room, else their tab has the count", "[shell]")
+{
+    QSettings().remove(QStringLiteral("panes"));
+    QSettings().remove(QStringLiteral("geometry"));
+    const auto paneOf = [](const MainWindow& window, const char* name) {
+        return window.findChild<QDockWidget*>(QString::fromLatin1(name));
+    };
+    for (const bool roomy : {true, false}) {
+        CAPTURE(roomy);
+        MainWindow window;
+        window.resize(roomy ? 1366 : 900, 768);
+        window.show();
+        REQUIRE(window.openSample(samples().front().resource));
+        REQUIRE(waitForAnswer(window.session()));
+        QApplication::processEvents();
+        const auto* chart = paneOf(window, "warm-up");
+        const auto* findings = paneOf(window, "findings");
+        CHECK_FALSE(chart->visibleRegion().isEmpty());
+        CHECK(findings->visibleRegion().isEmpty() != roomy);
+        CHECK(window.tabifiedDockWidgets(paneOf(window, "warm-up")).contains(paneOf(window, "findings")) != roomy);
+        CHECK(findings->windowTitle()
+              == QStringLiteral("Findings (%1)").arg(static_cast<int>(window.findings().openCount())));
+        QSettings().remove(QStringLiteral("panes"));
+    }
 }

@@ -180,3 +180,24 @@ TEST_CASE("an emptied cell takes the default back", "[survey]")
     apply(drawing, *change.edit);
     CHECK_FALSE(values(*drawing.findTag("L1")).isSet("length_m"));
 }
+
+TEST_CASE("pipes for rows below the survey's end hang loose below everything drawn, in one step", "[survey]")
+{
+    const auto coach = load(std::string(TAPWARD_SOURCE_DIR) + "/samples/storage_coach.tapward");
+    REQUIRE(coach);
+    Drawing drawing = *coach;
+    auto edit = looseRuns(drawing, 3, Stage::Existing);
+    REQUIRE(edit);
+    const std::size_t before = surveyRows(drawing, SurveySheet::Runs).size();
+    auto back = apply(drawing, std::move(*edit));
+    const auto rows = surveyRows(drawing, SurveySheet::Runs);
+    REQUIRE(rows.size() == before + 3);
+    for (std::size_t i = before; i < rows.size(); ++i)
+        for (const PipeEnd& end : drawing.find(rows[i])->ends) {
+            CHECK(end.part == kNoPart);
+            for (const Part& part : coach->parts)
+                CHECK((kindOf(part).isPipe || part.at.y < end.loose.y));
+        }
+    apply(drawing, std::move(back));
+    CHECK(drawing == *coach);
+}

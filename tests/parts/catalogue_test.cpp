@@ -39,12 +39,13 @@ TEST_CASE("the catalogue holds the kinds of part a coach is drawn with", "[parts
                            "battery",
                            "fuse",
                            "note",
+                           "dimension",
                            "floor_plan"}) {
         CAPTURE(id);
         REQUIRE(parts::find(id));
         CHECK(parts::find(id)->id == id);
     }
-    CHECK(parts::catalogue().size() == 29);
+    CHECK(parts::catalogue().size() == 30);
     CHECK_FALSE(parts::find("perpetual_motion"));
 }
 

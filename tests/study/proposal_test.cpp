@@ -289,3 +289,15 @@ TEST_CASE("on any drawing a proposal is refused with a reason or gives a drawing
     }));
     CHECK(made > 20);
 }
+
+TEST_CASE("a loop drawn part by part is not swapped: the refusal names it and says what to do", "[proposal]")
+{
+    auto drawing = load(std::string(TAPWARD_SOURCE_DIR) + "/samples/long_hall_coach.tapward");
+    REQUIRE(drawing);
+    CHECK(hasLoop(*drawing));
+    CHECK_FALSE(proposed(*drawing));
+    const auto swapped = swapVariant(*drawing, {ReturnWay::OwnLine, PumpSet::One});
+    REQUIRE_FALSE(swapped);
+    CHECK(swapped.error().what.text.find("drawn part by part") != std::string::npos);
+    CHECK_FALSE(swapped.error().remedy.text.empty());
+}
