@@ -41,6 +41,8 @@ void CaseActions::showCase(const Case* one)
     const bool hadFocus = cellWidget(row, column) && cellWidget(row, column)->hasFocus();
     setHorizontalHeaderLabels({quantityHead(tr("At"), Quantity::Time, m_session.units()), tr("What"), tr("Part"),
                                tr("Opening or volts"), tr("Hot share or fault")});
+    const int least = fontMetrics().averageCharWidth() * 12;
+    horizontalHeader()->resizeSection(0, std::max(least, horizontalHeader()->sectionSizeHint(0)));
     for (int head = 0; head < columnCount(); ++head)
         horizontalHeaderItem(head)->setToolTip(horizontalHeaderItem(head)->text());
     setRowCount(0);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What a case is set to: the form above its actions.
+#include <algorithm>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -77,7 +78,8 @@ CaseEditor::NumberRow& CaseEditor::addNumber(QFormLayout* form, const QString& l
     line->addWidget(edit);
     line->addWidget(unit);
     line->addStretch(1);
-    edit->setMaximumWidth(fontMetrics().averageCharWidth() * 16);
+    const int words = mayBeEmpty ? fontMetrics().horizontalAdvance(tr("as drawn")) + 24 : 0;
+    edit->setFixedWidth(std::max(fontMetrics().averageCharWidth() * 14, words));
     form->addRow(label, box);
     connect(edit, &ValueEdit::committed, this,
             [this, set](double si) { change(Message("Change case"), [&](Case& one) { set(one, si); }); });

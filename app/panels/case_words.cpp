@@ -14,7 +14,7 @@ constexpr ActionKind kActions[] = {ActionKind::OpenOutlet, ActionKind::CloseOutl
                                    ActionKind::UseNothing, ActionKind::SetVoltage,  ActionKind::StartFault,
                                    ActionKind::EndFault};
 
-QString tr(const char* text) { return QCoreApplication::translate("tapward::app::CaseEditor", text); }
+QString tr(const char* text) { return QCoreApplication::translate("tapward::app", text); }
 
 }  // namespace
 

@@ -150,6 +150,7 @@ bool askPlanScale(Session& session, document::PartId plan, document::Point a, do
     edit->setAccessibleName(label->text());
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
     buttons->button(QDialogButtonBox::Ok)->setText(FloorPlanBox::tr("Scale"));
+    buttons->button(QDialogButtonBox::Cancel)->setText(FloorPlanBox::tr("Cancel"));
     auto* all = new QVBoxLayout(&dialog);
     for (QWidget* widget : std::initializer_list<QWidget*>{label, edit, complaint, buttons})
         all->addWidget(widget);

@@ -90,6 +90,7 @@ JugDialog::JugDialog(Session& session, document::PartId part, QWidget* parent)
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
     m_ok = buttons->button(QDialogButtonBox::Ok);
     m_ok->setText(tr("&Use as Measured Flow"));
+    buttons->button(QDialogButtonBox::Cancel)->setText(tr("Cancel"));  // Qt's own texts may not be installed
     connect(buttons, &QDialogButtonBox::accepted, this, &JugDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &JugDialog::reject);
     all->addWidget(buttons);

@@ -43,6 +43,7 @@ StockDialog::StockDialog(Session& session, QWidget* parent)
     m_table->setTabKeyNavigation(false);
     m_table->setAlternatingRowColors(true);
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    m_table->horizontalHeader()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
     m_table->horizontalHeader()->setHighlightSections(false);
     m_name->setAccessibleName(tr("Name of the new item"));
     m_name->setPlaceholderText(tr("Name in the shop"));

@@ -36,7 +36,8 @@ TraceDialog::TraceDialog(Session& session, QWidget* parent)
                                         quantityHead(tr("Now"), Quantity::Length, units), tr("Basis now")});
     m_table->verticalHeader()->hide();
     m_table->verticalHeader()->setDefaultSectionSize(std::max(24, fontMetrics().height() + 8));
-    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    m_table->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
     m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_table->setTabKeyNavigation(false);
     m_table->setRowCount(static_cast<int>(m_lengths.size()));
@@ -55,6 +56,7 @@ TraceDialog::TraceDialog(Session& session, QWidget* parent)
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
     m_take = buttons->button(QDialogButtonBox::Ok);
     m_take->setText(tr("Take Ticked as Estimates"));
+    buttons->button(QDialogButtonBox::Cancel)->setText(tr("Cancel"));
     auto* all = new QVBoxLayout(this);
     for (QWidget* widget : std::initializer_list<QWidget*>{intro, m_table, m_complaint, buttons})
         all->addWidget(widget);

@@ -8544,6 +8544,10 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <source>Scale</source>
         <translation>Escala</translation>
     </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
 </context>
 <context>
     <name>tapward::app::HelpWindow</name>
@@ -8704,6 +8708,10 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>Flow: %1, mean of %2 tries from %3 to %4 (standard deviation %5)</source>
         <translation>Caudal: %1, media de %2 intentos de %3 a %4 (desviación típica %5)</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
     </message>
 </context>
 <context>
@@ -10420,6 +10428,10 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>Take Ticked as Estimates</source>
         <translation>Tomar las marcadas como estimaciones</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
     </message>
 </context>
 <context>

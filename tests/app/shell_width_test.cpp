@@ -68,10 +68,14 @@ TEST_CASE("findings stand beside the warm-up where there is room, else their tab
     const auto paneOf = [](const MainWindow& window, const char* name) {
         return window.findChild<QDockWidget*>(QString::fromLatin1(name));
     };
+    const QFont before = QApplication::font();
     for (const bool roomy : {true, false}) {
         CAPTURE(roomy);
+        QFont letters = before;
+        letters.setPointSizeF(roomy ? before.pointSizeF() : 14);
+        QApplication::setFont(letters);
         MainWindow window;
-        window.resize(roomy ? 1366 : 900, 768);
+        window.resize(1366, 768);
         window.show();
         REQUIRE(window.openSample(samples().front().resource));
         REQUIRE(waitForAnswer(window.session()));
@@ -84,5 +88,6 @@ TEST_CASE("findings stand beside the warm-up where there is room, else their tab
         CHECK(findings->windowTitle()
               == QStringLiteral("Findings (%1)").arg(static_cast<int>(window.findings().openCount())));
         QSettings().remove(QStringLiteral("panes"));
+        QApplication::setFont(before);
     }
 }
