@@ -2,13 +2,9 @@
 #include "panels/fire_map_page.h"
 
 #include <algorithm>
-#include <QLabel>
 #include <QPainterPath>
 #include <QRegion>
-#include <QVBoxLayout>
 
-#include "panels/safety_plot.h"
-#include "panels/safety_table.h"
 #include "panels/say.h"
 
 namespace tapward::app {
@@ -252,38 +248,17 @@ QString summaryOf(const FireMap& map, const document::Drawing& drawing, UnitSyst
 
 }  // namespace
 
-FireMapPage::FireMapPage(Session& session, const StudyWorker& worker)
-    : SafetyPage(session, worker), m_summary(new QLabel), m_chart(nullptr)
-{
-    m_summary->setWordWrap(true);
-    m_summary->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    m_chart = new ChartAndTable(tr("Fire map"), m_summary);
-    auto* all = new QVBoxLayout(this);
-    all->setContentsMargins(0, 0, 0, 0);
-    all->addWidget(m_chart);
-}
+FireMapPage::FireMapPage(Session& session, const StudyWorker& worker) : ChartPage(session, worker, tr("Fire map")) {}
 
 void FireMapPage::refresh()
 {
-    const auto& slot = m_worker.answers().fire;
-    m_chart->plot().setVisible(slot && slot->answer);
-    if (!slot)
-        return;
     const UnitSystem units = m_session.units();
-    if (!slot->answer) {
-        m_summary->setText(sayProblem(slot->answer.error(), units));
-        m_chart->table().fill({}, {});
-        return;
-    }
-    const FireMap& map = *slot->answer;
-    const QString summary = summaryOf(map, *slot->drawing, units);
-    m_summary->setText(summary);
-    m_chart->table().fill({tr("Where"), tr("Inlet"), tr("Flow"), tr("What happens"), tr("Outlet")},
-                          figures(map, units));
-    PlotContent content = picture(map, units);
-    content.description = summary;
-    content.stale = isStale();
-    m_chart->plot().show(std::move(content));
+    showAnswer(m_worker.answers().fire, [units](const FireMap& map, const document::Drawing& drawing) -> Shown {
+        return {summaryOf(map, drawing, units),
+                {tr("Where"), tr("Inlet"), tr("Flow"), tr("What happens"), tr("Outlet")},
+                figures(map, units),
+                picture(map, units)};
+    });
 }
 
 }  // namespace tapward::app

@@ -2,11 +2,8 @@
 #include "panels/loop_chart.h"
 
 #include <algorithm>
-#include <QLabel>
-#include <QVBoxLayout>
+#include <utility>
 
-#include "panels/safety_plot.h"
-#include "panels/safety_table.h"
 #include "panels/say.h"
 
 namespace tapward::app {
@@ -90,39 +87,16 @@ PlotContent picture(const study::LoopCurves& curves, UnitSystem units)
     return content;
 }
 
-}  // namespace
-
-LoopChartPage::LoopChartPage(Session& session, const StudyWorker& worker)
-    : SafetyPage(session, worker), m_summary(new QLabel), m_chart(nullptr)
+/// The working points in a table, and how many of them light the heater.
+ChartPage::Shown shown(const study::LoopCurves& curves, const document::Drawing& drawing, UnitSystem units)
 {
-    m_summary->setWordWrap(true);
-    m_summary->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    m_chart = new ChartAndTable(tr("Loop curve"), m_summary);
-    auto* all = new QVBoxLayout(this);
-    all->setContentsMargins(0, 0, 0, 0);
-    all->addWidget(m_chart);
-}
-
-void LoopChartPage::refresh()
-{
-    const auto& slot = m_worker.answers().loop;
-    m_chart->plot().setVisible(slot && slot->answer);
-    if (!slot)
-        return;
-    const UnitSystem units = m_session.units();
-    if (!slot->answer) {
-        m_summary->setText(sayProblem(slot->answer.error(), units));
-        m_chart->table().fill({}, {});
-        return;
-    }
-    const study::LoopCurves& curves = *slot->answer;
     std::vector<std::vector<SafetyCell>> rows;
     int lit = 0;
     for (const auto& set : curves.sets) {
         lit += set.working && set.lights ? 1 : 0;
         SafetyCell lights(!set.working ? sayMessage(set.reason, units)
-                          : set.lights ? tr("Lights")
-                                       : tr("Does not light"));
+                          : set.lights ? LoopChartPage::tr("Lights")
+                                       : LoopChartPage::tr("Does not light"));
         if (!set.working || !set.lights)
             lights.weight = review::Severity::Caution;
         rows.push_back(
@@ -136,22 +110,34 @@ void LoopChartPage::refresh()
              SafetyCell::measure(set.working ? std::optional(set.heaterFlow_m3s) : std::nullopt, Quantity::Flow, units),
              lights});
     }
-    m_chart->table().fill({tr("Pumps"), tr("Battery"), tr("At the pump"), tr("Speed"), tr("Flow"), tr("Head"),
-                           tr("Through the heater"), tr("Heater")},
-                          rows);
-    const QString pump = sayTag(*slot->drawing, curves.pump);
+    const QString pump = sayTag(drawing, curves.pump);
     const QString summary =
         curves.activationFlow_m3s
-            ? tr("With %1's curve. The heater lights above %2: %3 of %4 pump sets reach it. Hollow marks do not.")
+            ? LoopChartPage::tr(
+                  "With %1's curve. The heater lights above %2: %3 of %4 pump sets reach it. Hollow marks do not.")
                   .arg(pump, sayMeasure(*curves.activationFlow_m3s, Quantity::Flow, units))
                   .arg(lit)
                   .arg(curves.sets.size())
-            : tr("With %1's curve. The heater needs no flow to light.").arg(pump);
-    m_summary->setText(summary);
-    PlotContent content = picture(curves, units);
-    content.description = summary;
-    content.stale = isStale();
-    m_chart->plot().show(std::move(content));
+            : LoopChartPage::tr("With %1's curve. The heater needs no flow to light.").arg(pump);
+    return {summary,
+            {LoopChartPage::tr("Pumps"), LoopChartPage::tr("Battery"), LoopChartPage::tr("At the pump"),
+             LoopChartPage::tr("Speed"), LoopChartPage::tr("Flow"), LoopChartPage::tr("Head"),
+             LoopChartPage::tr("Through the heater"), LoopChartPage::tr("Heater")},
+            std::move(rows),
+            picture(curves, units)};
+}
+
+}  // namespace
+
+LoopChartPage::LoopChartPage(Session& session, const StudyWorker& worker) : ChartPage(session, worker, tr("Loop curve"))
+{
+}
+
+void LoopChartPage::refresh()
+{
+    showAnswer(m_worker.answers().loop, [this](const study::LoopCurves& curves, const document::Drawing& drawing) {
+        return shown(curves, drawing, m_session.units());
+    });
 }
 
 }  // namespace tapward::app

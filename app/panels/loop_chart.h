@@ -1,29 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "panels/safety_page.h"
-
-class QLabel;
+#include "panels/chart_page.h"
 
 namespace tapward::app {
 
-class ChartAndTable;
-
 /// The loop's curve with the pump sets that could drive it, their working points, and the flows the heater
 /// needs to light and to stay lit.
-class LoopChartPage final : public SafetyPage {
+class LoopChartPage final : public ChartPage {
     Q_OBJECT
 public:
     LoopChartPage(Session& session, const StudyWorker& worker);
     bool hasAnswer() const override { return m_worker.answers().loop != nullptr; }
     bool isStale() const override { return m_worker.isStale(m_worker.answers().loop); }
     void refresh() override;
-
-    ChartAndTable& chart() { return *m_chart; }
-
-private:
-    QLabel* m_summary;
-    ChartAndTable* m_chart;
 };
 
 }  // namespace tapward::app

@@ -116,34 +116,15 @@ void StopBandsPage::refresh()
     m_chart->plot().show(std::move(content));
 }
 
-StopRankingPage::StopRankingPage(Session& session, const StudyWorker& worker)
-    : SafetyPage(session, worker), m_summary(new QLabel), m_chart(nullptr)
-{
-    m_summary->setWordWrap(true);
-    m_summary->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    m_chart = new ChartAndTable(tr("What matters most"), m_summary);
-    auto* all = new QVBoxLayout(this);
-    all->setContentsMargins(0, 0, 0, 0);
-    all->addWidget(m_chart);
-}
+namespace {
 
-bool StopRankingPage::hasAnswer() const
+ChartPage::Shown ranking(const study::StopStudy& study, UnitSystem units)
 {
-    const auto& slot = m_worker.answers().stop;
-    return slot && slot->answer && !slot->answer->influences.empty();
-}
-
-void StopRankingPage::refresh()
-{
-    if (!hasAnswer())
-        return;
-    const study::StopStudy& study = *m_worker.answers().stop->answer;
-    const UnitSystem units = m_session.units();
     PlotContent content;
     content.units = units;
-    content.stale = isStale();
     content.bottom = Quantity::None;
-    content.bottomName = tr("Colder at the tap  \u2190  more of it makes the water  \u2192  warmer at the tap");
+    content.bottomName =
+        StopRankingPage::tr("Colder at the tap  \u2190  more of it makes the water  \u2192  warmer at the tap");
     content.fromX = -1;
     content.toX = 1;
     const auto count = study.influences.size();
@@ -170,23 +151,47 @@ void StopRankingPage::refresh()
         weight.order = -std::abs(influence.coefficient);
         weight.number = true;
         rows.push_back({say(influence.range.label), weight,
-                        influence.coefficient < 0 ? tr("colder at the tap") : tr("warmer at the tap"),
-                        tr("%1 to %2").arg(end(influence.range.least), end(influence.range.most)),
+                        influence.coefficient < 0 ? StopRankingPage::tr("colder at the tap")
+                                                  : StopRankingPage::tr("warmer at the tap"),
+                        StopRankingPage::tr("%1 to %2").arg(end(influence.range.least), end(influence.range.most)),
                         say(influence.range.source)});
     }
-    m_chart->table().fill({tr("What is not known"), tr("How much it matters (0 to 1)"), tr("More of it makes"),
-                           tr("Range"), tr("Where the range comes from")},
-                          rows);
-    QString summary = tr("Measure this first: %1.").arg(say(study.influences.front().range.label));
+    QString summary = StopRankingPage::tr("Measure this first: %1.").arg(say(study.influences.front().range.label));
     summary +=
-        QLatin1Char(' ') + tr("The longer the bar, the more the water at the tap depends on it when the run stops.");
+        QLatin1Char(' ')
+        + StopRankingPage::tr("The longer the bar, the more the water at the tap depends on it when the run stops.");
     if (study.rankFit < 0.7)
         summary += QLatin1Char(' ')
-                   + tr("The order is only a hint: it explains %1 of the differences.")
+                   + StopRankingPage::tr("The order is only a hint: it explains %1 of the differences.")
                          .arg(sayMeasure(study.rankFit, Quantity::Percent, units));
-    m_summary->setText(summary);
-    content.description = summary;
-    m_chart->plot().show(std::move(content));
+    return {summary,
+            {StopRankingPage::tr("What is not known"), StopRankingPage::tr("How much it matters (0 to 1)"),
+             StopRankingPage::tr("More of it makes"), StopRankingPage::tr("Range"),
+             StopRankingPage::tr("Where the range comes from")},
+            std::move(rows),
+            std::move(content)};
+}
+
+}  // namespace
+
+StopRankingPage::StopRankingPage(Session& session, const StudyWorker& worker)
+    : ChartPage(session, worker, tr("What matters most"))
+{
+}
+
+bool StopRankingPage::hasAnswer() const
+{
+    const auto& slot = m_worker.answers().stop;
+    return slot && slot->answer && !slot->answer->influences.empty();
+}
+
+void StopRankingPage::refresh()
+{
+    if (!hasAnswer())
+        return;
+    showAnswer(m_worker.answers().stop, [this](const study::StopStudy& study, const document::Drawing&) {
+        return ranking(study, m_session.units());
+    });
 }
 
 }  // namespace tapward::app

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "panels/safety_page.h"
+#include "panels/chart_page.h"
 
 class QLabel;
 class QPushButton;
@@ -50,18 +50,13 @@ private:
 };
 
 /// Which of the things that are not known matters most: measure this first.
-class StopRankingPage final : public SafetyPage {
+class StopRankingPage final : public ChartPage {
     Q_OBJECT
 public:
     StopRankingPage(Session& session, const StudyWorker& worker);
     bool hasAnswer() const override;
     bool isStale() const override { return m_worker.isStale(m_worker.answers().stop); }
     void refresh() override;
-    ChartAndTable& chart() { return *m_chart; }
-
-private:
-    QLabel* m_summary;
-    ChartAndTable* m_chart;
 };
 
 /// "Stop at 0.55 gal or 107 °F"; the reason where there is no such stop.
