@@ -91,7 +91,10 @@ SafetyPanel::SafetyPanel(Session& session, QWidget* parent)
     connect(&m_worker, &StudyWorker::progressed, this, &SafetyPanel::refreshProgress);
     connect(&m_worker, &StudyWorker::answersChanged, this, &SafetyPanel::refresh);
     connect(&session, &Session::viewChanged, this, &SafetyPanel::refresh);
-    connect(m_tabs, &QTabWidget::currentChanged, this, &SafetyPanel::refreshStale);
+    connect(m_tabs, &QTabWidget::currentChanged, this, [this] {
+        m_chosen = m_chosen || !m_arranging;
+        refreshStale();
+    });
     refreshProgress();
     refresh();
 }
@@ -126,7 +129,9 @@ QString SafetyPanel::staleText() const { return m_staleBar->isHidden() ? QString
 
 void SafetyPanel::refresh()
 {
-    // Tabs come in their own order, whichever study is finished first.
+    // Tabs come in their own order, whichever study is finished first; the first of them, the hottest water, is
+    // shown until the person has picked another.
+    m_arranging = true;
     int at = 0;
     for (const auto& [page, title] : m_pages) {
         const int there = m_tabs->indexOf(page);
@@ -145,6 +150,9 @@ void SafetyPanel::refresh()
         m_tabs->setTabToolTip(at, page->isStale() ? tr("%1: out of date").arg(title) : title);
         ++at;
     }
+    if (!m_chosen && at > 0)
+        m_tabs->setCurrentIndex(0);
+    m_arranging = false;
     m_stack->setCurrentIndex(at > 0 ? 1 : 0);
     refreshStale();
 }

@@ -52,7 +52,8 @@ public:
     QTabWidget& tabWidget() { return *m_tabs; }
 
     /// The script as a case of the drawing, chosen and shown at a moment: one undo step, or none when the
-    /// drawing has that very case already. `play`: readyToPlay() follows when it has been predicted. Its Problem is shown in the pane.
+    /// drawing has that very case already. `play`: readyToPlay() follows when it has been predicted. Its Problem is
+    /// shown in the pane.
     void openScript(const document::Case& script, double at_s, bool play = false);
 
 Q_SIGNALS:
@@ -81,6 +82,8 @@ private:
         QString title;
     };
     std::vector<Place> m_pages;
+    bool m_arranging = false;
+    bool m_chosen = false;  ///< the person has picked a tab
     SafetyWorstPage* m_worst;
     SafetyFaultsPage* m_faults;
     SafetyProtectionsPage* m_protections;

@@ -249,6 +249,12 @@ TEST_CASE("the hottest water is shown as the core found it, in its order, and a 
                   == (heat.hottest_C > review::kScaldGuidance_C));
     }
     CHECK(panel.tabs().front() == QStringLiteral("Hottest Water"));
+    CHECK(panel.tabWidget().currentIndex() == 0);  // though others were finished before
+    panel.tabWidget().setCurrentIndex(1);
+    session.setUnits(UnitSystem::Metric);
+    session.setUnits(UnitSystem::Us);
+    CHECK(panel.tabWidget().currentIndex() == 1);  // and what the person picks stays
+    panel.tabWidget().setCurrentIndex(0);
 
     const auto before = bytes(session);
     const auto cases = session.drawing().cases.size();
