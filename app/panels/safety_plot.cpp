@@ -133,30 +133,41 @@ void SafetyPlot::paintAxes(QPainter& painter, const QRectF& area) const
 
 void SafetyPlot::paintLevels(QPainter& painter, const QRectF& area) const
 {
-    const Theme theme = Theme::of(palette());
-    const QFontMetricsF metrics(font());
-    int upright = 0;
     for (const auto& level : m_content.levels) {
-        const QColor colour = level.danger ? theme.danger : palette().color(QPalette::WindowText);
-        painter.setPen(QPen(colour, 1.4, level.danger ? Qt::DashLine : Qt::DotLine));
-        const QSizeF size(metrics.horizontalAdvance(level.text) + 6, metrics.height());
-        if (level.upright) {
-            const double at = place({level.at, 0}, area).x();
-            if (at < area.left() - 0.5 || at > area.right() + 0.5)
-                continue;
-            painter.drawLine(QPointF(at, area.top()), QPointF(at, area.bottom()));
-            // One under the other: lines close together would write over each other.
-            paintText(painter, {QRectF(QPointF(at + 3, area.bottom() - (1.15 * ++upright) * size.height()), size)},
-                      area, level.text);
-        } else {
-            const double at = place({0, level.at}, area).y();
-            if (at < area.top() - 0.5 || at > area.bottom() + 0.5)
-                continue;
-            painter.drawLine(QPointF(area.left(), at), QPointF(area.right(), at));
-            paintText(painter, {QRectF(QPointF(area.right() - size.width() - 4, at - size.height()), size)}, area,
-                      level.text);
-        }
+        const QPointF at = place({level.at, level.at}, area);
+        const QLineF line = level.upright ? QLineF(at.x(), area.top(), at.x(), area.bottom())
+                                          : QLineF(area.left(), at.y(), area.right(), at.y());
+        if (!area.adjusted(-0.5, -0.5, 0.5, 0.5).contains(line.center()))
+            continue;
+        painter.setPen(levelPen(level.danger));
+        painter.drawLine(line);
     }
+}
+
+/// Over the lines and beside the marks; names of lines close together stand one under the other.
+void SafetyPlot::paintLevelNames(QPainter& painter, const QRectF& area)
+{
+    const QFontMetricsF metrics(font());
+    for (const auto& level : m_content.levels) {
+        const QPointF at = place({level.at, level.at}, area);
+        const QSizeF size(metrics.horizontalAdvance(level.text) + 6, metrics.height());
+        std::vector<QRectF> places;
+        if (level.upright && at.x() >= area.left() - 0.5 && at.x() <= area.right() + 0.5) {
+            for (const double left : {at.x() + 3, at.x() - 3 - size.width()})
+                for (double up = area.bottom() - 1.15 * size.height(); up > area.top(); up -= size.height() * 0.5)
+                    places.emplace_back(QPointF(left, up), size);
+        } else if (!level.upright && at.y() >= area.top() - 0.5 && at.y() <= area.bottom() + 0.5) {
+            places.emplace_back(QPointF(area.right() - size.width() - 4, at.y() - size.height()), size);
+        }
+        painter.setPen(levelPen(level.danger).color());
+        paintText(painter, places, area, level.text);
+    }
+}
+
+QPen SafetyPlot::levelPen(bool danger) const
+{
+    const QColor colour = danger ? Theme::of(palette()).danger : palette().color(QPalette::WindowText);
+    return {colour, 1.4, danger ? Qt::DashLine : Qt::DotLine};
 }
 
 void SafetyPlot::paintEvent(QPaintEvent*)
@@ -200,12 +211,15 @@ void SafetyPlot::paintEvent(QPaintEvent*)
             std::ranges::reverse(places);
         paintText(painter, places, area, line.end);
     }
+    const double markSize = metrics.height() * 0.6;
+    for (const auto& mark : m_content.marks)
+        m_taken.push_back(QRectF(place(mark.at, area) - QPointF(markSize, markSize) / 2, QSizeF(markSize, markSize)));
     for (const auto& mark : m_content.marks) {
         const QPointF at = place(mark.at, area);
         if (!area.adjusted(-1, -1, 1, 1).contains(at))
             continue;
         paintMark(painter, at, mark.shape, mark.hollow, chartPen(mark.style, palette(), m_content.stale).color(),
-                  ground, metrics.height() * 0.6);
+                  ground, markSize);
         if (mark.text.isEmpty())
             continue;
         painter.setPen(palette().color(QPalette::WindowText));
@@ -218,6 +232,7 @@ void SafetyPlot::paintEvent(QPaintEvent*)
                    QRectF(QPointF(at.x() - gap - size.width(), at.y() + 0.2 * gap), size)},
                   area, mark.text);
     }
+    paintLevelNames(painter, area);
     paintNotes(painter, area);
     paintKey(painter, area);
     if (hasFocus()) {

@@ -90,6 +90,8 @@ private:
     QColor areaColour(const PlotContent::Area& region) const;
     void paintNotes(QPainter& painter, const QRectF& area) const;
     void paintLevels(QPainter& painter, const QRectF& area) const;
+    void paintLevelNames(QPainter& painter, const QRectF& area);
+    QPen levelPen(bool danger) const;
     void paintKey(QPainter& painter, const QRectF& area) const;
     bool paintText(QPainter& painter, const std::vector<QRectF>& places, const QRectF& inside, const QString& text,
                    bool needed = true) const;
