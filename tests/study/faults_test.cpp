@@ -6,28 +6,15 @@
 #include "document/file.h"
 #include "study/fault_words.h"
 #include "study/simulate.h"
+#include "study/trade_coach.h"
 #include "support/catch.h"
 
 using namespace tapward;
 using Catch::Matchers::WithinAbs;
+using test::set;
+using test::tradeCoach;
 
 namespace {
-
-document::Drawing coach()
-{
-    auto drawing = document::load(TAPWARD_SOURCE_DIR "/tests/study/trade_ranges.tapward");
-    REQUIRE(drawing.has_value());
-    return *drawing;
-}
-
-void set(document::Drawing& drawing, const char* tag, const char* key, parts::Value value)
-{
-    for (document::Part& part : drawing.parts) {
-        if (part.tag == tag) {
-            part.entries[key] = {std::move(value), parts::Basis::Estimated};
-        }
-    }
-}
 
 const study::FaultRow& row(const study::FaultsStudy& study, document::PartId part, const char* fault)
 {
@@ -40,7 +27,7 @@ const study::FaultRow& row(const study::FaultsStudy& study, document::PartId par
 
 const study::FaultsStudy& coachStudy()
 {
-    static const document::Drawing drawing = coach();
+    static const document::Drawing drawing = tradeCoach();
     static const auto study = study::studyFaults(drawing);
     REQUIRE(study.has_value());
     return *study;
@@ -50,7 +37,7 @@ const study::FaultsStudy& coachStudy()
 
 TEST_CASE("every fault that a present part declares has its row, in words", "[study][faults]")
 {
-    const document::Drawing drawing = coach();
+    const document::Drawing drawing = tradeCoach();
     const study::FaultsStudy& study = coachStudy();
     std::size_t declared = 0;
     for (const document::Part& part : drawing.parts) {
@@ -73,7 +60,7 @@ TEST_CASE("every fault that a present part declares has its row, in words", "[st
 
 TEST_CASE("a fault that cannot be run says why", "[study][faults]")
 {
-    const document::Drawing drawing = coach();
+    const document::Drawing drawing = tradeCoach();
     const study::FaultRow& limit = row(coachStudy(), drawing.findTag("C1")->id, "limit_fails");
     CHECK_FALSE(limit.run);  // no high limit is switched on in this coach
     CHECK_FALSE(limit.consequence.empty());
@@ -81,7 +68,7 @@ TEST_CASE("a fault that cannot be run says why", "[study][faults]")
 
 TEST_CASE("a failed main stop scalds at the tap and is told so", "[study][faults]")
 {
-    const document::Drawing drawing = coach();
+    const document::Drawing drawing = tradeCoach();
     const study::FaultRow& stop = row(coachStudy(), drawing.findTag("C1")->id, "stop_fails");
     REQUIRE(stop.run);
     CHECK(stop.harm == study::Harm::User);
@@ -92,7 +79,7 @@ TEST_CASE("a failed main stop scalds at the tap and is told so", "[study][faults
 
 TEST_CASE("a fault's case is named in words when it opens", "[study][faults]")
 {
-    const document::Drawing drawing = coach();
+    const document::Drawing drawing = tradeCoach();
     study::FaultRow stop = row(coachStudy(), drawing.findTag("C1")->id, "stop_fails");
     CHECK(study::caseTitle(drawing, stop).starts_with("C1 main stop never trips: "));
     stop.withPart = drawing.findTag("P1")->id;
@@ -103,7 +90,7 @@ TEST_CASE("a fault's case is named in words when it opens", "[study][faults]")
 
 TEST_CASE("a dead pump or a heater without gas burns nobody", "[study][faults]")
 {
-    const document::Drawing drawing = coach();
+    const document::Drawing drawing = tradeCoach();
     const study::FaultRow& gas = row(coachStudy(), drawing.findTag("WH1")->id, "no_gas");
     REQUIRE(gas.run);
     CHECK(gas.harm == study::Harm::Nobody);
@@ -112,7 +99,7 @@ TEST_CASE("a dead pump or a heater without gas burns nobody", "[study][faults]")
 
 TEST_CASE("the case that shows a fault worst, opened, shows its temperature", "[study][faults]")
 {
-    const document::Drawing drawing = coach();
+    const document::Drawing drawing = tradeCoach();
     const auto trials = study::Trials::make(drawing);
     REQUIRE(trials.has_value());
     const study::FaultRow& stop = row(coachStudy(), drawing.findTag("C1")->id, "stop_fails");
@@ -128,7 +115,7 @@ TEST_CASE("the case that shows a fault worst, opened, shows its temperature", "[
 TEST_CASE("an independent high limit ends the run of a welded relay; failed as well, it does not", "[study][faults]")
 {
     // A limit in the feed of valve and pumps: common practice, no published source.
-    document::Drawing drawing = coach();
+    document::Drawing drawing = tradeCoach();
     set(drawing, "C1", "high_limit", true);
     set(drawing, "C1", "high_limit_C", 48.0);
     set(drawing, "C1", "limit_sensor", std::to_string(drawing.findTag("TE1")->id));

@@ -7,41 +7,16 @@
 #include "document/file.h"
 #include "study/press_search.h"
 #include "study/simulate.h"
+#include "study/trade_coach.h"
 #include "support/catch.h"
 
 using namespace tapward;
 using Catch::Matchers::WithinAbs;
+using test::oneDay;
+using test::set;
+using test::tradeCoach;
 
 namespace {
-
-document::Drawing coach()
-{
-    auto drawing = document::load(TAPWARD_SOURCE_DIR "/tests/study/trade_ranges.tapward");
-    REQUIRE(drawing.has_value());
-    return *drawing;
-}
-
-void set(document::Drawing& drawing, const char* tag, const char* key, parts::Value value)
-{
-    for (document::Part& part : drawing.parts) {
-        if (part.tag == tag) {
-            part.entries[key] = {std::move(value), parts::Basis::Estimated};
-        }
-    }
-}
-
-/// One day only, and only what the test asks about.
-study::PressesOptions oneDay(const document::Drawing& drawing, double volts)
-{
-    study::PressesOptions options;
-    options.volts = {volts, volts, "the test"};
-    options.supply_C = {drawing.cases[0].start_C, drawing.cases[0].start_C, "the test"};
-    options.ambient_C = options.supply_C;
-    options.draws = false;
-    options.safeWait = false;
-    options.protections = false;
-    return options;
-}
 
 /// The twin: a high limit of its own sensor's place, a lockout at the heater and a wait.
 document::Drawing protectedTwin(document::Drawing drawing)
@@ -69,7 +44,7 @@ double value(const study::PressesStudy& study, study::HeatPlace place)
 TEST_CASE("three presses of the trade's coach are found at least as hot as the trade sees them", "[study][presses]")
 {
     // Third press at once: 142 °F at the sensor, heater outlet 151 to 167 °F. Common practice, no published source.
-    const document::Drawing drawing = coach();
+    const document::Drawing drawing = tradeCoach();
     study::PressesOptions options = oneDay(drawing, 12);
     options.mostPresses = 3;
     const auto study = study::studyPresses(drawing, options);
@@ -82,7 +57,7 @@ TEST_CASE("three presses of the trade's coach are found at least as hot as the t
 
 TEST_CASE("the script of a worst place, opened as a case, shows the temperature that was reported", "[study][presses]")
 {
-    const document::Drawing drawing = coach();
+    const document::Drawing drawing = tradeCoach();
     study::PressesOptions options;
     options.mostPresses = 3;
     options.safeWait = false;
@@ -106,7 +81,7 @@ TEST_CASE("the script of a worst place, opened as a case, shows the temperature 
 
 TEST_CASE("the search finds nothing cooler than trying every pair of gaps in steps of 6 s", "[study][presses]")
 {
-    const document::Drawing drawing = coach();
+    const document::Drawing drawing = tradeCoach();
     study::PressesOptions options = oneDay(drawing, 12);
     options.mostPresses = 3;
     const auto study = study::studyPresses(drawing, options);
@@ -145,7 +120,7 @@ TEST_CASE("the search finds nothing cooler than trying every pair of gaps in ste
 TEST_CASE("a coach whose third press scalds and its twin with high limit, refusal and wait that does not",
           "[study][presses]")
 {
-    const document::Drawing drawing = coach();
+    const document::Drawing drawing = tradeCoach();
     study::PressesOptions options = oneDay(drawing, 12);
     options.mostPresses = 3;
     const auto open = study::studyPresses(drawing, options);
@@ -158,7 +133,7 @@ TEST_CASE("a coach whose third press scalds and its twin with high limit, refusa
 
 TEST_CASE("the same search gives the same answer on one thread and on two", "[study][presses]")
 {
-    const document::Drawing drawing = coach();
+    const document::Drawing drawing = tradeCoach();
     study::PressesOptions options = oneDay(drawing, 12.6);
     options.mostPresses = 3;
     options.volts = {11, 13.5, "the test"};
@@ -182,14 +157,14 @@ TEST_CASE("a search that is stopped says so", "[study][presses]")
     stop.request_stop();
     study::PressesOptions options;
     options.stop = stop.get_token();
-    const auto study = study::studyPresses(coach(), options);
+    const auto study = study::studyPresses(tradeCoach(), options);
     REQUIRE_FALSE(study.has_value());
     CHECK_FALSE(study.error().what.empty());
 }
 
 TEST_CASE("after the wait that was found, three presses keep the outlets' limit", "[study][presses]")
 {
-    document::Drawing drawing = coach();
+    document::Drawing drawing = tradeCoach();
     drawing.cases[0].start_C = 10;
     drawing.cases[0].ambient_C = 10;
     study::PressesOptions options = oneDay(drawing, 12);

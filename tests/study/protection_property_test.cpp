@@ -3,40 +3,13 @@
 
 #include "document/file.h"
 #include "study/presses.h"
+#include "study/trade_coach.h"
 #include "support/catch.h"
 
 using namespace tapward;
-
-namespace {
-
-document::Drawing coach()
-{
-    auto drawing = document::load(TAPWARD_SOURCE_DIR "/tests/study/trade_ranges.tapward");
-    REQUIRE(drawing.has_value());
-    return *drawing;
-}
-
-void set(document::Drawing& drawing, const char* tag, const char* key, parts::Value value)
-{
-    for (document::Part& part : drawing.parts) {
-        if (part.tag == tag) {
-            part.entries[key] = {std::move(value), parts::Basis::Estimated};
-        }
-    }
-}
-
-study::PressesOptions oneDay(const document::Drawing& drawing, double volts)
-{
-    study::PressesOptions options;
-    options.volts = {volts, volts, "the test"};
-    options.supply_C = {drawing.cases[0].start_C, drawing.cases[0].start_C, "the test"};
-    options.ambient_C = options.supply_C;
-    options.draws = false;
-    options.safeWait = false;
-    return options;
-}
-
-}  // namespace
+using test::oneDay;
+using test::set;
+using test::tradeCoach;
 
 TEST_CASE("switching a protection on never raises a worst temperature", "[study][presses][property]")
 {
@@ -51,7 +24,7 @@ TEST_CASE("switching a protection on never raises a worst temperature", "[study]
         if (++coaches > kCoaches) {
             return;
         }
-        document::Drawing drawing = coach();
+        document::Drawing drawing = tradeCoach();
         const auto pick = [](double least, double most) {
             return least + (most - least) * *rc::gen::inRange(0, 101) / 100.0;
         };
