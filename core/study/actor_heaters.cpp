@@ -13,15 +13,22 @@ struct HeaterReadings {
     double flow, inlet, outlet;
 };
 
-HeaterReadings readingsOf(const thermal::Field& field, std::span<const double> flows, int link, bool forward,
-                          int inletJunction)
+/// What the heater's water is now, kept with the hottest it has been.
+template <typename Actor>
+HeaterReadings takeReadings(Actor& heater, const thermal::Field& field, std::span<const double> flows, double now_s)
 {
     HeaterReadings r{};
-    r.flow = forward ? flows[link] : -flows[link];
+    r.flow = heater.forward ? flows[heater.link] : -flows[heater.link];
     const bool moving = std::abs(r.flow) > 1e-7;
-    r.inlet = moving && r.flow > 0 && inletJunction >= 0 ? field.junctionTemperature(inletJunction)
-                                                         : field.at(link, forward ? 0.0 : 1.0);
-    r.outlet = moving ? field.outletTemperature(link) : field.at(link, forward ? 1.0 : 0.0);
+    r.inlet = moving && r.flow > 0 && heater.inletJunction >= 0 ? field.junctionTemperature(heater.inletJunction)
+                                                                : field.at(heater.link, heater.forward ? 0.0 : 1.0);
+    r.outlet = moving ? field.outletTemperature(heater.link) : field.at(heater.link, heater.forward ? 1.0 : 0.0);
+    heater.inlet_C = r.inlet;
+    heater.outlet_C = r.outlet;
+    if (r.flow > 1e-7) {  // only water that enters counts
+        keepHottest(heater.hottestInlet_C, heater.hottestInlet_s, r.inlet, now_s);
+    }
+    keepHottest(heater.hottestOutlet_C, heater.hottestOutlet_s, r.outlet, now_s);
     return r;
 }
 
@@ -66,13 +73,7 @@ const char* causeText(heater::TanklessCause cause)
 void Simulation::advanceHeaters(double dt_s)
 {
     for (HeaterActor& heater : m_heaters) {
-        const HeaterReadings r = readingsOf(m_field, m_flows, heater.link, heater.forward, heater.inletJunction);
-        heater.inlet_C = r.inlet;
-        heater.outlet_C = r.outlet;
-        if (r.flow > 1e-7) {  // only water that enters counts
-            keepHottest(heater.hottestInlet_C, heater.hottestInlet_s, r.inlet, m_time);
-        }
-        keepHottest(heater.hottestOutlet_C, heater.hottestOutlet_s, r.outlet, m_time);
+        const HeaterReadings r = takeReadings(heater, m_field, m_flows, m_time);
         const double body = heater.stretch >= 0 ? m_field.bodyTemperature(heater.link, heater.stretch) : r.outlet;
         const heater::TanklessInputs inputs{std::max(0.0, r.flow), r.inlet,        r.outlet, body,
                                             voltsAt(*heater.part), heater.gasFails};
@@ -124,13 +125,7 @@ void Simulation::advanceHeaters(double dt_s)
         }
     }
     for (StorageActor& heater : m_storages) {
-        const HeaterReadings r = readingsOf(m_field, m_flows, heater.link, heater.forward, heater.inletJunction);
-        heater.inlet_C = r.inlet;
-        heater.outlet_C = r.outlet;
-        if (r.flow > 1e-7) {  // only water that enters counts
-            keepHottest(heater.hottestInlet_C, heater.hottestInlet_s, r.inlet, m_time);
-        }
-        keepHottest(heater.hottestOutlet_C, heater.hottestOutlet_s, r.outlet, m_time);
+        takeReadings(heater, m_field, m_flows, m_time);
         const double tank = m_field.meanTemperature(heater.link);
         if (const auto change = heater.control.advance(m_time - dt_s, dt_s, tank, volts() > 6 && !heater.gasFails)) {
             using State = heater::Storage::State;
