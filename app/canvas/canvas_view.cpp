@@ -89,7 +89,7 @@ void CanvasView::showMoment()
     m_options.snapshot = snapshot;
     m_options.time_s = m_session.time();
     if (switched)
-        rebuild();  // pipes give up their labels to the temperatures
+        relabelAll();  // pipes give up their labels to the temperatures
     viewport()->update();
 }
 
@@ -98,8 +98,19 @@ void CanvasView::rebuild()
     // The drawing just changed, so what was predicted for it is no longer shown as current.
     if (m_session.isStale() || m_preview)
         m_options.snapshot = nullptr;
-    m_layout = layoutOf(shown(), m_options);
+    m_layout = layoutOf(shown(), m_options, &m_routes);
     m_readingOrder.clear();
+    showItems();
+}
+
+void CanvasView::relabelAll()
+{
+    relabel(shown(), m_options, m_layout);
+    showItems();
+}
+
+void CanvasView::showItems()
+{
     std::map<document::PartId, const LabelShape*> labels;
     for (const auto& label : m_layout.labels)
         labels[label.id] = &label;

@@ -112,6 +112,8 @@ protected:
 
 private:
     void rebuild();                          // layout and items from shown()
+    void relabelAll();                       // only the letters changed
+    void showItems();
     void refreshOptions();
     std::vector<document::PartId> makeReadingOrder() const;
     void showMoment();
@@ -126,6 +128,7 @@ private:
     Session& m_session;
     QGraphicsScene m_scene;
     PaintOptions m_options;
+    document::RouteMemory m_routes;
     DrawingLayout m_layout;
     DrawingLayout m_base;                    // of the drawing itself while a preview is shown
     std::shared_ptr<const study::Prediction> m_heatSource;  // keeps m_options.snapshot alive

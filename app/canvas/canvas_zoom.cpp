@@ -27,7 +27,7 @@ void CanvasView::zoomAbout(const QPointF& fixed, double newZoom)
     const double size = m_options.labelSize;
     refreshOptions();
     if (size != m_options.labelSize)
-        rebuild();
+        relabelAll();
     viewport()->update();
     Q_EMIT zoomChanged(zoom());
 }

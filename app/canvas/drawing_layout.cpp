@@ -7,7 +7,6 @@
 
 #include "canvas/canvas_text.h"
 #include "document/dimension.h"
-#include "document/route.h"
 #include "session/message_text.h"
 
 namespace tapward::app {
@@ -32,22 +31,26 @@ struct Segment {
     bool vertical() const { return std::abs(a.x() - b.x()) < 0.01; }
 };
 
-/// Where the horizontal piece is crossed by vertical pieces of other pipes, away from both pieces' ends.
+/// Where the horizontal piece is crossed by vertical pieces of other pipes, away from both pieces' ends, from left to
+/// right. @param upright  sorted by x
 std::vector<Crossing> crossings(const Segment& level, const std::vector<Segment>& upright)
 {
     const double left = std::min(level.a.x(), level.b.x()) + kHop;
     const double right = std::max(level.a.x(), level.b.x()) - kHop;
     std::vector<Crossing> result;
-    for (const auto& other : upright) {
+    const auto xOf = [](const Segment& segment) { return segment.a.x(); };
+    for (auto at = std::ranges::upper_bound(upright, left, {}, xOf); at != upright.end(); ++at) {
+        const auto& other = *at;
         const double x = other.a.x();
-        if (other.pipe == level.pipe || x <= left || x >= right)
+        if (x >= right)
+            break;
+        if (other.pipe == level.pipe)
             continue;
         const double top = std::min(other.a.y(), other.b.y());
         const double bottom = std::max(other.a.y(), other.b.y());
         if (level.a.y() > top + 0.5 && level.a.y() < bottom - 0.5)
             result.push_back({x, other.pipe});
     }
-    std::ranges::sort(result, {}, &Crossing::x);
     return result;
 }
 
@@ -83,6 +86,7 @@ void buildPaths(std::vector<PipeShape>& pipes)
             if (segment.vertical() && !segment.horizontal())
                 upright.push_back(segment);
         }
+    std::ranges::stable_sort(upright, {}, [](const Segment& segment) { return segment.a.x(); });
     for (std::size_t p = 0; p < pipes.size(); ++p) {
         auto& pipe = pipes[p];
         if (pipe.corners.empty())
@@ -172,14 +176,14 @@ QRectF SymbolShape::reach(double letters) const
 
 const PipeShape* DrawingLayout::pipe(PartId id) const
 {
-    const auto found = std::ranges::find(pipes, id, &PipeShape::id);
-    return found == pipes.end() ? nullptr : &*found;
+    const auto found = std::ranges::lower_bound(pipes, id, {}, &PipeShape::id);
+    return found == pipes.end() || found->id != id ? nullptr : &*found;
 }
 
 const SymbolShape* DrawingLayout::symbol(PartId id) const
 {
-    const auto found = std::ranges::find(symbols, id, &SymbolShape::id);
-    return found == symbols.end() ? nullptr : &*found;
+    const auto found = std::ranges::lower_bound(symbols, id, {}, &SymbolShape::id);
+    return found == symbols.end() || found->id != id ? nullptr : &*found;
 }
 
 QPointF toCanvas(const document::Point& point) { return {point.x * kModule, point.y * kModule}; }
@@ -221,11 +225,11 @@ QStringList shownValues(const Part& part, UnitSystem units)
     return result;
 }
 
-DrawingLayout layoutOf(const Drawing& drawing, const PaintOptions& options)
+DrawingLayout layoutOf(const Drawing& drawing, const PaintOptions& options, document::RouteMemory* routes)
 {
     DrawingLayout layout;
     const auto traces = tracePipes(drawing);
-    const document::Router router(drawing);
+    const document::Router router(drawing, routes);
     std::set<std::pair<PartId, std::string>> taken;
     for (const auto& part : drawing.parts) {
         const auto& kind = document::kindOf(part);
@@ -278,15 +282,23 @@ DrawingLayout layoutOf(const Drawing& drawing, const PaintOptions& options)
         layout.symbols.push_back(std::move(symbol));
     }
     buildPaths(layout.pipes);
+    relabel(drawing, options, layout);
+    return layout;
+}
+
+void relabel(const Drawing& drawing, const PaintOptions& options, DrawingLayout& layout)
+{
+    layout.labels.clear();
+    layout.numbers.clear();
     if (options.labels)
         placeLabels(drawing, options, layout);
+    layout.bounds = {};
     for (const auto& pipe : layout.pipes)
         layout.bounds |= pipe.path.controlPointRect().adjusted(-5, -5, 5, 5);
     for (const auto& symbol : layout.symbols)
         layout.bounds |= symbol.reach(options.labelSize).adjusted(-4, -4, 4, 4);
     for (const auto& label : layout.labels)
         layout.bounds |= label.box;
-    return layout;
 }
 
 }  // namespace tapward::app

@@ -13,6 +13,7 @@
 #include "canvas/paint_drawing.h"
 #include "canvas/pipe_use.h"
 #include "document/drawing.h"
+#include "document/route.h"
 
 namespace tapward::app {
 
@@ -77,8 +78,8 @@ struct BridgeShape {
 
 /// Where everything is, for one view. Items, print and hit testing all read it.
 struct DrawingLayout {
-    std::vector<PipeShape> pipes;
-    std::vector<SymbolShape> symbols;
+    std::vector<PipeShape> pipes;      ///< by id
+    std::vector<SymbolShape> symbols;  ///< by id
     std::vector<LabelShape> labels;
     std::vector<BridgeShape> bridges;
     std::vector<NumberShape> numbers;  ///< only with a snapshot
@@ -88,7 +89,12 @@ struct DrawingLayout {
     const SymbolShape* symbol(document::PartId id) const;
 };
 
-DrawingLayout layoutOf(const document::Drawing& drawing, const PaintOptions& options);
+/// @param routes  the ways found for the drawing before it changed, if it is laid out again and again
+DrawingLayout layoutOf(const document::Drawing& drawing, const PaintOptions& options,
+                       document::RouteMemory* routes = nullptr);
+
+/// The same drawing in the same view and units with other letters, or with or without a snapshot.
+void relabel(const document::Drawing& drawing, const PaintOptions& options, DrawingLayout& layout);
 
 QPointF toCanvas(const document::Point& point);
 document::Point toDrawing(const QPointF& point);

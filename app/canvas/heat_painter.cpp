@@ -3,6 +3,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <QLineF>
+#include <QList>
 #include <QPainter>
 #include <QPainterPath>
 
@@ -79,35 +81,51 @@ QPainterPath gappedPath(const PipeShape& pipe)
     return path;
 }
 
+/// The band piece by piece; neighbours of one colour are painted as one, and as rectangles, which need no stroker.
 void paintBand(QPainter& painter, const PipeShape& pipe, const HeatTrack& heat, double length)
 {
-    QPen pen;
-    pen.setWidthF(kBand);
-    pen.setCapStyle(Qt::FlatCap);
     double walked = 0;
     for (std::size_t i = 0; i + 1 < pipe.corners.size(); ++i) {
         const QPointF a = pipe.corners[i], b = pipe.corners[i + 1];
         const double piece = std::hypot(b.x() - a.x(), b.y() - a.y());
         if (piece <= 0)
             continue;
+        const QPointF along = (b - a) / piece, across(std::abs(along.y()) * kBand / 2, std::abs(along.x()) * kBand / 2);
         const int steps = std::max(1, static_cast<int>(std::ceil(piece / 3.0)));
-        for (int k = 0; k < steps; ++k) {
-            const double from = static_cast<double>(k) / steps, to = static_cast<double>(k + 1) / steps;
-            const double share = (walked + piece * (from + to) / 2) / length;
-            const auto point = static_cast<std::size_t>(std::clamp(share * heat.points, 0.0, heat.points - 1.0));
-            if (inGap(pipe, a + (b - a) * ((from + to) / 2)))
-                continue;
-            pen.setColor(temperatureColour(heat.celsius[point]));
-            painter.setPen(pen);
+        QRgb colour = 0;  // of the run that is open; 0: none is
+        double from = 0, to = 0;
+        const auto close = [&] {
+            if (colour == 0)
+                return;
             // A hair longer than its share, so that no seams show between the colours.
-            painter.drawLine(a + (b - a) * from, a + (b - a) * std::min(1.0, to + 0.2 / piece));
+            const QRectF line = QRectF(a + along * from, a + along * std::min(piece, to + 0.2)).normalized();
+            painter.fillRect(line.adjusted(-across.x(), -across.y(), across.x(), across.y()), QColor(colour));
+            colour = 0;
+        };
+        for (int k = 0; k < steps; ++k) {
+            const double begin = piece * k / steps, end = piece * (k + 1) / steps, middle = (begin + end) / 2;
+            const double share = (walked + middle) / length;
+            const auto point = static_cast<std::size_t>(std::clamp(share * heat.points, 0.0, heat.points - 1.0));
+            if (inGap(pipe, a + along * middle)) {
+                close();
+                continue;
+            }
+            const QRgb now = temperatureColour(heat.celsius[point]).rgb();
+            if (now != colour) {
+                close();
+                colour = now;
+                from = begin;
+            }
+            to = end;
         }
+        close();
         walked += piece;
     }
 }
 
 void paintHatch(QPainter& painter, const PipeShape& pipe, const HeatTrack& heat, double length, const Theme& theme)
 {
+    QList<QLineF> strokes;
     for (double at = 4; at < length - 2; at += 7) {
         const auto point = static_cast<std::size_t>(std::clamp(at / length * heat.points, 0.0, heat.points - 1.0));
         const auto band = heatBand(heat.celsius[point]);
@@ -117,12 +135,15 @@ void paintHatch(QPainter& painter, const PipeShape& pipe, const HeatTrack& heat,
         if (inGap(pipe, spot.at))
             continue;
         const QPointF across(-spot.along.y(), spot.along.x());
-        painter.setPen(QPen(theme.ink, 1.1));
         if (band == HeatBand::Scalding)  // strokes that stand out on both sides of the band
-            painter.drawLine(spot.at - across * 5.5 - spot.along * 1.5, spot.at + across * 5.5 + spot.along * 1.5);
+            strokes << QLineF(spot.at - across * 5.5 - spot.along * 1.5, spot.at + across * 5.5 + spot.along * 1.5);
         else
-            painter.drawLine(spot.at + across * 2.3, spot.at + across * 5.0);
+            strokes << QLineF(spot.at + across * 2.3, spot.at + across * 5.0);
     }
+    if (strokes.isEmpty())
+        return;
+    painter.setPen(QPen(theme.ink, 1.1));
+    painter.drawLines(strokes);
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <cstdint>
 #include <QLineF>
+#include <span>
 #include <unordered_map>
 #include <utility>
 
@@ -65,32 +66,20 @@ public:
         eachSquare(box, [&](std::int64_t square) { m_squares[square].push_back(index); });
     }
 
-    /// How much the box would cover. `onPipe`: a place on its own pipe, which does not count.
-    double coveredBy(const QRectF& box, const QPointF* onPipe = nullptr) const
+    /// What reaches into the area. Good until the next call.
+    std::span<const Obstacle> in(const QRectF& area)
     {
-        double sum = 0;
-        bool own = onPipe != nullptr;
+        m_near.clear();
         ++m_question;
-        eachSquare(box, [&](std::int64_t square) {
+        eachSquare(area, [&](std::int64_t square) {
             const auto found = m_squares.find(square);
             if (found == m_squares.end())
                 return;
-            for (const auto index : found->second) {
-                if (std::exchange(m_asked[index], m_question) == m_question)
-                    continue;
-                const auto& obstacle = m_obstacles[index];
-                const QRectF common = box & obstacle.box;
-                if (common.isEmpty())
-                    continue;
-                // Of two pipes that cross here only one is its own; as obstacles they are alike.
-                if (own && obstacle.weight == kPipeWeight && obstacle.box.contains(*onPipe)) {
-                    own = false;
-                    continue;
-                }
-                sum += obstacle.weight * (2 + common.width() * common.height());
-            }
+            for (const auto index : found->second)
+                if (std::exchange(m_asked[index], m_question) != m_question && m_obstacles[index].box.intersects(area))
+                    m_near.push_back(m_obstacles[index]);
         });
-        return sum;
+        return m_near;
     }
 
     static constexpr double kSymbolWeight = 1.0, kPipeWeight = 3.0, kLabelWeight = 6.0;
@@ -110,11 +99,31 @@ private:
                 visit(y * (std::int64_t{1} << 32) + x);
     }
 
-    std::vector<Obstacle> m_obstacles;
+    std::vector<Obstacle> m_obstacles, m_near;
     std::unordered_map<std::int64_t, std::vector<std::size_t>> m_squares;
-    mutable std::vector<int> m_asked;  // the last question that saw each obstacle
-    mutable int m_question = 0;
+    std::vector<int> m_asked;  // the last question that saw each obstacle
+    int m_question = 0;
 };
+
+/// How much of these the box would cover, and how badly. `onPipe`: a place on its own pipe, which does not count.
+double covered(std::span<const Obstacle> obstacles, const QRectF& box, const QPointF* onPipe = nullptr)
+{
+    double sum = 0;
+    bool own = onPipe != nullptr;
+    for (const auto& obstacle : obstacles) {
+        const double width = std::min(box.right(), obstacle.box.right()) - std::max(box.left(), obstacle.box.left());
+        const double height = std::min(box.bottom(), obstacle.box.bottom()) - std::max(box.top(), obstacle.box.top());
+        if (width <= 0 || height <= 0)
+            continue;
+        // Of two pipes that cross here only one is its own; as obstacles they are alike.
+        if (own && obstacle.weight == Crowd::kPipeWeight && obstacle.box.contains(*onPipe)) {
+            own = false;
+            continue;
+        }
+        sum += obstacle.weight * (2 + width * height);
+    }
+    return sum;
+}
 
 struct Candidate {
     QRectF box;
@@ -169,11 +178,17 @@ std::vector<Candidate> along(const PipeShape& pipe, const Size& size)
     return result;
 }
 
-const Candidate* best(const std::vector<Candidate>& candidates, const Crowd& crowd, double* cost)
+const Candidate* best(const std::vector<Candidate>& candidates, Crowd& crowd, double* cost)
 {
+    QRectF area;
+    for (const auto& candidate : candidates)
+        area |= candidate.box;
+    const auto near = crowd.in(area);
     const Candidate* result = nullptr;
     for (const auto& candidate : candidates) {
-        const double now = candidate.bias + crowd.coveredBy(candidate.box);
+        if (result != nullptr && candidate.bias >= *cost)
+            continue;
+        const double now = candidate.bias + covered(near, candidate.box);
         if (result == nullptr || now < *cost) {
             result = &candidate;
             *cost = now;
@@ -215,12 +230,13 @@ void placeNumbers(const PaintOptions& options, DrawingLayout& layout, Crowd& cro
             const QPointF a = pipe.corners[i], b = pipe.corners[i + 1];
             const double length = QLineF(a, b).length();
             const bool level = std::abs(a.y() - b.y()) < 0.01;
-            if (length >= (level ? w : h) + 10)
+            if (length >= (level ? w : h) + 10) {
+                const auto near = crowd.in(QRectF(a, b).normalized().adjusted(-w / 2, -h / 2, w / 2, h / 2));
                 for (const double along : {0.5, 0.35, 0.65, 0.22, 0.78}) {
                     const QPointF at = a + (b - a) * along;
                     const QRectF box(at.x() - w / 2, at.y() - h / 2, w, h);
                     // Its own pipe lies under it and is meant to.
-                    const double cost = std::abs(along - 0.5) * 4 + 200 / length + crowd.coveredBy(box, &at);
+                    const double cost = std::abs(along - 0.5) * 4 + 200 / length + covered(near, box, &at);
                     if (kept == nullptr || cost < least) {
                         least = cost;
                         best.share = total > 0 ? (walked + along * length) / total : 0.5;
@@ -228,6 +244,7 @@ void placeNumbers(const PaintOptions& options, DrawingLayout& layout, Crowd& cro
                         kept = &best;
                     }
                 }
+            }
             walked += length;
         }
         if (kept == nullptr)

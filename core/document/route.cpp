@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <initializer_list>
 #include <limits>
 #include <optional>
+#include <span>
 
 #include "document/route.h"
 
@@ -65,27 +68,32 @@ bool same(double a, double b) { return std::abs(a - b) < 1e-9; }
 
 bool samePlace(const Point& a, const Point& b) { return same(a.x, b.x) && same(a.y, b.y); }
 
-/// Without repeated points and points in the middle of a straight stretch.
-std::vector<Point> tidy(const std::vector<Point>& points)
-{
-    std::vector<Point> kept;
-    for (const Point& point : points) {
-        if (!kept.empty() && samePlace(kept.back(), point)) {
-            continue;
+/// A way between two terminals: a handful of points, so that trying many costs no memory.
+class Way {
+public:
+    /// Leaves out repeated points and those in the middle of a straight stretch.
+    void add(const Point& point)
+    {
+        if (m_count > 0 && samePlace(m_points[m_count - 1], point)) {
+            return;
         }
-        if (kept.size() >= 2) {
-            const Point& a = kept[kept.size() - 2];
-            const Point& b = kept.back();
+        if (m_count >= 2) {
+            const Point& a = m_points[m_count - 2];
+            const Point& b = m_points[m_count - 1];
             const bool straight = (same(a.x, b.x) && same(b.x, point.x) && (b.y - a.y) * (point.y - b.y) > 0)
                                   || (same(a.y, b.y) && same(b.y, point.y) && (b.x - a.x) * (point.x - b.x) > 0);
             if (straight) {
-                kept.pop_back();
+                --m_count;
             }
         }
-        kept.push_back(point);
+        m_points[m_count++] = point;
     }
-    return kept;
-}
+    std::span<const Point> points() const { return {m_points.data(), m_count}; }
+
+private:
+    std::array<Point, 7> m_points{};
+    std::size_t m_count = 0;
+};
 
 bool crosses(const Point& a, const Point& b, const Box& box)
 {
@@ -94,13 +102,23 @@ bool crosses(const Point& a, const Point& b, const Box& box)
            && std::max(a.y, b.y) > box.top + slack && std::min(a.y, b.y) < box.bottom - slack;
 }
 
-double cost(const std::vector<Point>& points, const Terminal& from, const Terminal& to, const std::vector<Box>& boxes)
+/// What a way costs; once that is not less than `limit` the rest is not looked at.
+double cost(std::span<const Point> points, const Terminal& from, const Terminal& to, std::span<const Box> boxes,
+            double limit)
 {
     double sum = 0;
-    for (std::size_t i = 1; i < points.size(); ++i) {
+    for (std::size_t i = 1; i < points.size() && sum < limit; ++i) {
         const Point& a = points[i - 1];
         const Point& b = points[i];
         sum += std::abs(a.x - b.x) + std::abs(a.y - b.y);
+        if (i >= 2) {
+            sum += kCornerCost;
+            const Point& before = points[i - 2];
+            const double along = (a.x - before.x) * (b.x - a.x) + (a.y - before.y) * (b.y - a.y);
+            if (along < -1e-9) {
+                sum += kBackCost;
+            }
+        }
         for (const Terminal* end : {&from, &to}) {
             if (end->box && crosses(a, b, *end->box)) {
                 sum += kThroughCost;
@@ -109,14 +127,6 @@ double cost(const std::vector<Point>& points, const Terminal& from, const Termin
         for (const Box& box : boxes) {
             if (crosses(a, b, box)) {
                 sum += kBlockedCost;
-            }
-        }
-        if (i >= 2) {
-            sum += kCornerCost;
-            const Point& before = points[i - 2];
-            const double along = (a.x - before.x) * (b.x - a.x) + (a.y - before.y) * (b.y - a.y);
-            if (along < -1e-9) {
-                sum += kBackCost;
             }
         }
     }
@@ -145,48 +155,46 @@ struct Lanes {
     }
 };
 
-/// All ways from stub to stub with up to two turns in these lanes.
-std::vector<std::vector<Point>> waysBetween(const Point& a, const Point& b, const Lanes& lanes)
+/// The cheapest of a fixed list of right-angled ways, with up to two turns in the lanes between the stubs `a` and
+/// `b`; the first of equals, so the answer is stable.
+std::vector<Point> cheapest(const Terminal& from, const Terminal& to, const Point& a, const Point& b,
+                            const Lanes& lanes, std::span<const Box> boxes)
 {
-    std::vector<std::vector<Point>> ways;
+    Way best;
+    double least = std::numeric_limits<double>::infinity();
+    const auto consider = [&](std::initializer_list<Point> turns) {
+        Way way;
+        way.add(from.at);
+        way.add(a);
+        for (const Point& turn : turns) {
+            way.add(turn);
+        }
+        way.add(b);
+        way.add(to.at);
+        const double price = cost(way.points(), from, to, boxes, least - 1e-9);
+        if (price < least - 1e-9) {
+            least = price;
+            best = way;
+        }
+    };
     if (same(a.x, b.x) || same(a.y, b.y)) {
-        ways.push_back({a, b});
+        consider({});
     }
-    ways.push_back({a, {b.x, a.y}, b});
-    ways.push_back({a, {a.x, b.y}, b});
+    consider({{b.x, a.y}});
+    consider({{a.x, b.y}});
     for (const double x : lanes.columns) {
-        ways.push_back({a, {x, a.y}, {x, b.y}, b});
+        consider({{x, a.y}, {x, b.y}});
     }
     for (const double y : lanes.rows) {
-        ways.push_back({a, {a.x, y}, {b.x, y}, b});
+        consider({{a.x, y}, {b.x, y}});
     }
     for (const double x : lanes.columns) {
         for (const double y : lanes.rows) {
-            ways.push_back({a, {x, a.y}, {x, y}, {b.x, y}, b});
-            ways.push_back({a, {a.x, y}, {x, y}, {x, b.y}, b});
+            consider({{x, a.y}, {x, y}, {b.x, y}});
+            consider({{a.x, y}, {x, y}, {x, b.y}});
         }
     }
-    return ways;
-}
-
-/// The cheapest of a fixed list of right-angled ways; the first of equals, so the answer is stable.
-std::vector<Point> cheapest(const Terminal& from, const Terminal& to, const Point& a, const Point& b,
-                            const Lanes& lanes, const std::vector<Box>& boxes)
-{
-    std::vector<Point> best;
-    double least = std::numeric_limits<double>::infinity();
-    for (const std::vector<Point>& way : waysBetween(a, b, lanes)) {
-        std::vector<Point> points{from.at};
-        points.insert(points.end(), way.begin(), way.end());
-        points.push_back(to.at);
-        points = tidy(points);
-        const double price = cost(points, from, to, boxes);
-        if (price < least - 1e-9) {
-            least = price;
-            best = std::move(points);
-        }
-    }
-    return best;
+    return {best.points().begin(), best.points().end()};
 }
 
 bool near(const Box& a, const Box& b)
@@ -194,7 +202,7 @@ bool near(const Box& a, const Box& b)
     return a.left < b.right + kNear && b.left < a.right + kNear && a.top < b.bottom + kNear && b.top < a.bottom + kNear;
 }
 
-bool meets(const std::vector<Point>& points, const Box& box)
+bool meets(std::span<const Point> points, const Box& box)
 {
     for (std::size_t i = 1; i < points.size(); ++i) {
         if (crosses(points[i - 1], points[i], box)) {
@@ -204,21 +212,13 @@ bool meets(const std::vector<Point>& points, const Box& box)
     return false;
 }
 
-std::vector<Point> leg(const Terminal& from, const Terminal& to, const std::vector<Box>& all)
+/// @param boxes  of the symbols near the two ends
+std::vector<Point> leg(const Terminal& from, const Terminal& to, std::span<const Box> boxes)
 {
-    std::vector<Box> boxes;
-    const Box room{std::min(from.at.x, to.at.x) - kLook, std::min(from.at.y, to.at.y) - kLook,
-                   std::max(from.at.x, to.at.x) + kLook, std::max(from.at.y, to.at.y) + kLook};
-    for (const Box& box : all) {
-        if (box.right > room.left && box.left < room.right && box.bottom > room.top && box.top < room.bottom) {
-            boxes.push_back(box);
-        }
-    }
     // Ports that face each other nearer than their two stubs: straight across, no way round.
-    const std::vector<Point> across{from.at, to.at};
     if (straightOut(from, to.at) && straightOut(to, from.at)
-        && std::none_of(boxes.begin(), boxes.end(), [&](const Box& box) { return meets(across, box); })) {
-        return across;
+        && std::none_of(boxes.begin(), boxes.end(), [&](const Box& b) { return crosses(from.at, to.at, b); })) {
+        return {from.at, to.at};
     }
     const auto stub = [](const Terminal& end) {
         return end.facing ? Point{end.at.x + kStub * end.facing->x, end.at.y + kStub * end.facing->y} : end.at;
@@ -285,19 +285,21 @@ void append(std::vector<Point>& points, const Point& next, bool horizontalFirst)
     points.push_back(next);
 }
 
-std::vector<Point> throughBends(const Terminal& from, const Terminal& to, const std::vector<Point>& bends,
-                                const std::vector<Box>& boxes)
+/// @param legOf  the way between two terminals, with 0 for the first end and 1 for the last
+template <class LegOf>
+std::vector<Point> throughBends(const Terminal& from, const Terminal& to, const std::vector<Point>& bends, LegOf legOf)
 {
     // From each port to its nearest bend as any pipe, unless the bend lies straight ahead of the port.
     std::vector<Point> points = liesAhead(from, bends.front())
                                     ? std::vector<Point>{from.at, bends.front()}
-                                    : leg(from, {bends.front(), std::nullopt, std::nullopt}, boxes);
+                                    : legOf(0, from, Terminal{bends.front(), std::nullopt, std::nullopt});
     for (std::size_t i = 1; i < bends.size(); ++i) {
         const bool wasHorizontal = points.size() >= 2 && same(points[points.size() - 2].y, points.back().y);
         append(points, bends[i], !wasHorizontal);
     }
-    std::vector<Point> last = liesAhead(to, bends.back()) ? std::vector<Point>{bends.back(), to.at}
-                                                          : leg({bends.back(), std::nullopt, std::nullopt}, to, boxes);
+    std::vector<Point> last = liesAhead(to, bends.back())
+                                  ? std::vector<Point>{bends.back(), to.at}
+                                  : legOf(1, Terminal{bends.back(), std::nullopt, std::nullopt}, to);
     points.insert(points.end(), last.begin(), last.end());
 
     // Only repeated points go: a hand-made bend stays a corner that can be taken hold of.
@@ -307,8 +309,20 @@ std::vector<Point> throughBends(const Terminal& from, const Terminal& to, const 
 
 }  // namespace
 
-Router::Router(const Drawing& drawing) : m_drawing(drawing)
+void RouteMemory::begin()
 {
+    std::erase_if(m_entries, [](const auto& entry) { return !entry.second.asked; });
+    for (auto& [place, entry] : m_entries) {
+        entry.asked = false;
+    }
+    m_answered = 0;
+}
+
+Router::Router(const Drawing& drawing, RouteMemory* memory) : m_drawing(drawing), m_memory(memory)
+{
+    if (m_memory) {
+        m_memory->begin();
+    }
     for (const Part& part : drawing.parts) {
         const parts::PartKind* kind = parts::find(part.kind);
         if (kind && !kind->isPipe) {
@@ -321,15 +335,42 @@ Router::Router(const Drawing& drawing) : m_drawing(drawing)
 
 std::vector<Point> Router::route(const Part& pipe) const
 {
+    const auto legOf = [&](int end, const Terminal& from, const Terminal& to) {
+        const Box room{std::min(from.at.x, to.at.x) - kLook, std::min(from.at.y, to.at.y) - kLook,
+                       std::max(from.at.x, to.at.x) + kLook, std::max(from.at.y, to.at.y) + kLook};
+        std::vector<Box> boxes;
+        for (const auto& [part, box] : m_obstacles) {
+            if (box.right > room.left && box.left < room.right && box.bottom > room.top && box.top < room.bottom
+                && part != pipe.ends[0].part && part != pipe.ends[1].part) {
+                boxes.push_back(box);
+            }
+        }
+        if (!m_memory) {
+            return leg(from, to, boxes);
+        }
+        std::vector<double> question;
+        question.reserve(16 + 4 * boxes.size());
+        for (const Terminal* terminal : {&from, &to}) {
+            const Point facing = terminal->facing.value_or(Point{0, 0});  // a unit vector when there is one
+            const Box box = terminal->box.value_or(Box{0, 0, 0, 0});      // there when `facing` is
+            question.insert(question.end(), {terminal->at.x, terminal->at.y, facing.x, facing.y, box.left, box.top,
+                                             box.right, box.bottom});
+        }
+        for (const Box& box : boxes) {
+            question.insert(question.end(), {box.left, box.top, box.right, box.bottom});
+        }
+        auto& entry = m_memory->m_entries[{pipe.id, end}];
+        entry.asked = true;
+        if (entry.question != question) {
+            entry.answer = leg(from, to, boxes);
+            entry.question = std::move(question);
+            ++m_memory->m_answered;
+        }
+        return entry.answer;
+    };
     const Terminal from = terminal(m_drawing, pipe.ends[0]);
     const Terminal to = terminal(m_drawing, pipe.ends[1]);
-    std::vector<Box> boxes;
-    for (const Obstacle& obstacle : m_obstacles) {
-        if (obstacle.part != pipe.ends[0].part && obstacle.part != pipe.ends[1].part) {
-            boxes.push_back(obstacle.box);
-        }
-    }
-    std::vector<Point> points = pipe.bends.empty() ? leg(from, to, boxes) : throughBends(from, to, pipe.bends, boxes);
+    std::vector<Point> points = pipe.bends.empty() ? legOf(0, from, to) : throughBends(from, to, pipe.bends, legOf);
     if (points.size() == 1) {
         points.push_back(points.front());  // both ends in one place
     }

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "document/drawing.h"
 
+#include <random>
 #include <rapidcheck.h>
 
 #include "document/edit.h"
+#include "document/route.h"
 #include "support/catch.h"
 #include "support/random_drawing.h"
 
@@ -162,6 +164,59 @@ TEST_CASE("pipes run at right angles from port to port and leave their ports str
             }
         }
     }));
+}
+
+TEST_CASE("ways remembered while parts move are the ways found anew, and only what is near is found anew",
+          "[document][property]")
+{
+    CHECK(rc::check("remembered routes", [](std::uint64_t seed) {
+        Drawing drawing = test::randomDrawing(seed, {});
+        RouteMemory memory;
+        std::mt19937_64 dice(seed);
+        for (int round = 0; round < 8; ++round) {
+            {
+                const Router router(drawing, &memory);
+                for (const Part& pipe : drawing.parts) {
+                    if (kindOf(pipe).isPipe) {
+                        RC_ASSERT(router.route(pipe) == route(drawing, pipe));
+                    }
+                }
+            }
+            // Nothing changed: every way is known.
+            const Router again(drawing, &memory);
+            for (const Part& pipe : drawing.parts) {
+                if (kindOf(pipe).isPipe) {
+                    RC_ASSERT(again.route(pipe) == route(drawing, pipe));
+                }
+            }
+            RC_ASSERT(memory.answered() == 0u);
+            Part& moved = drawing.parts[dice() % drawing.parts.size()];
+            moved.at.x += static_cast<double>(dice() % 41) - 20;
+            moved.at.y += static_cast<double>(dice() % 41) - 20;
+            moved.turn = static_cast<int>(dice() % 4);
+        }
+    }));
+
+    // Two pairs far from each other: moving a part of one leaves the other's pipe alone.
+    Drawing drawing;
+    drawing.parts = {symbol("circulator", {0, 0}),    symbol("check_valve", {20, 7}), symbol("circulator", {200, 0}),
+                     symbol("check_valve", {220, 7}), symbol("pipe_run", {}),         symbol("pipe_run", {})};
+    for (std::size_t i = 0; i < drawing.parts.size(); ++i) {
+        drawing.parts[i].id = static_cast<PartId>(i) + 1;
+    }
+    drawing.parts[4].ends = {PipeEnd{1, "outlet", {}}, PipeEnd{2, "inlet", {}}};
+    drawing.parts[5].ends = {PipeEnd{3, "outlet", {}}, PipeEnd{4, "inlet", {}}};
+    RouteMemory memory;
+    const auto routed = [&] {
+        const Router router(drawing, &memory);
+        (void)router.route(drawing.parts[4]);
+        (void)router.route(drawing.parts[5]);
+        return memory.answered();
+    };
+    CHECK(routed() == 2);
+    CHECK(routed() == 0);
+    drawing.parts[0].at.y += 3;
+    CHECK(routed() == 1);
 }
 
 TEST_CASE("a pipe goes round a symbol that stands in its way, and straight again when it is gone", "[document]")
