@@ -1,20 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <array>
 #include <cmath>
-#include <cstdint>
 #include <QLineF>
 #include <span>
-#include <unordered_map>
 #include <utility>
 
 #include "canvas/canvas_text.h"
 #include "canvas/drawing_layout.h"
+#include "canvas/label_crowd.h"
 
 namespace tapward::app {
 
 namespace {
 
-constexpr double kGap = 3.0;
+constexpr double kGap = 3.0, kTight = 1.0;
+constexpr double kBlank = 0.12;  // of a line's letter size: empty at its top
 
 struct Size {
     double width, height;
@@ -49,106 +50,38 @@ QStringList broken(const QString& text, double size)
     return lines;
 }
 
-/// What a label should keep clear of, with how much it hurts to cover it.
-struct Obstacle {
-    QRectF box;
-    double weight;
-};
-
-/// The obstacles, filed by squares of the canvas, so that a label asks only those near it.
-class Crowd {
-public:
-    void add(const QRectF& box, double weight)
-    {
-        const auto index = m_obstacles.size();
-        m_obstacles.push_back({box, weight});
-        m_asked.push_back(0);
-        eachSquare(box, [&](std::int64_t square) { m_squares[square].push_back(index); });
-    }
-
-    /// What reaches into the area. Good until the next call.
-    std::span<const Obstacle> in(const QRectF& area)
-    {
-        m_near.clear();
-        ++m_question;
-        eachSquare(area, [&](std::int64_t square) {
-            const auto found = m_squares.find(square);
-            if (found == m_squares.end())
-                return;
-            for (const auto index : found->second)
-                if (std::exchange(m_asked[index], m_question) != m_question && m_obstacles[index].box.intersects(area))
-                    m_near.push_back(m_obstacles[index]);
-        });
-        return m_near;
-    }
-
-    static constexpr double kSymbolWeight = 1.0, kPipeWeight = 3.0, kLabelWeight = 6.0;
-
-private:
-    static constexpr double kSquare = 64;
-
-    template <class Visit>
-    static void eachSquare(const QRectF& box, Visit visit)
-    {
-        const auto left = static_cast<std::int64_t>(std::floor(box.left() / kSquare));
-        const auto right = static_cast<std::int64_t>(std::floor(box.right() / kSquare));
-        const auto top = static_cast<std::int64_t>(std::floor(box.top() / kSquare));
-        const auto bottom = static_cast<std::int64_t>(std::floor(box.bottom() / kSquare));
-        for (auto y = top; y <= bottom; ++y)
-            for (auto x = left; x <= right; ++x)
-                visit(y * (std::int64_t{1} << 32) + x);
-    }
-
-    std::vector<Obstacle> m_obstacles, m_near;
-    std::unordered_map<std::int64_t, std::vector<std::size_t>> m_squares;
-    std::vector<int> m_asked;  // the last question that saw each obstacle
-    int m_question = 0;
-};
-
-/// How much of these the box would cover, and how badly. `onPipe`: a place on its own pipe, which does not count.
-double covered(std::span<const Obstacle> obstacles, const QRectF& box, const QPointF* onPipe = nullptr)
-{
-    double sum = 0;
-    bool own = onPipe != nullptr;
-    for (const auto& obstacle : obstacles) {
-        const double width = std::min(box.right(), obstacle.box.right()) - std::max(box.left(), obstacle.box.left());
-        const double height = std::min(box.bottom(), obstacle.box.bottom()) - std::max(box.top(), obstacle.box.top());
-        if (width <= 0 || height <= 0)
-            continue;
-        // Of two pipes that cross here only one is its own; as obstacles they are alike.
-        if (own && obstacle.weight == Crowd::kPipeWeight && obstacle.box.contains(*onPipe)) {
-            own = false;
-            continue;
-        }
-        sum += obstacle.weight * (2 + width * height);
-    }
-    return sum;
-}
-
 struct Candidate {
     QRectF box;
     Qt::Alignment align;
     double bias;  // habit: above first, then below, then the sides
 };
 
-std::vector<Candidate> around(const QRectF& symbol, const Size& size)
+/// Places beside a symbol, or farther off by `away`.
+std::vector<Candidate> around(const QRectF& symbol, const Size& size, double blank, double away)
 {
     const auto [w, h] = size;
-    const double cx = symbol.center().x(), cy = symbol.center().y();
-    const double above = symbol.top() - kGap - h, below = symbol.bottom() + kGap;
-    const double right = symbol.right() + kGap, left = symbol.left() - kGap - w;
-    return {{{cx - w / 2, above, w, h}, Qt::AlignHCenter, 0},
-            {{cx - w / 2, below, w, h}, Qt::AlignHCenter, 1},
-            {{right, cy - h / 2, w, h}, Qt::AlignLeft, 2},
-            {{left, cy - h / 2, w, h}, Qt::AlignRight, 3},
-            {{right, above, w, h}, Qt::AlignLeft, 4},
-            {{right, below, w, h}, Qt::AlignLeft, 4},
-            {{left, above, w, h}, Qt::AlignRight, 5},
-            {{left, below, w, h}, Qt::AlignRight, 5},
-            {{cx + kGap, above, w, h}, Qt::AlignLeft, 2.5},
-            {{cx + kGap, below, w, h}, Qt::AlignLeft, 2.5},
-            {{cx - kGap - w, above, w, h}, Qt::AlignRight, 2.5},
-            {{cx - kGap - w, below, w, h}, Qt::AlignRight, 2.5}};
+    const double cx = symbol.center().x(), cy = symbol.center().y(), gap = kGap + away;
+    const double above = symbol.top() - gap - h, below = symbol.bottom() + gap - blank;
+    const double right = symbol.right() + gap, left = symbol.left() - gap - w;
+    std::vector<Candidate> all{
+        {{cx - w / 2, above, w, h}, Qt::AlignHCenter, 0}, {{cx - w / 2, below, w, h}, Qt::AlignHCenter, 1},
+        {{right, cy - h / 2, w, h}, Qt::AlignLeft, 2},    {{left, cy - h / 2, w, h}, Qt::AlignRight, 3},
+        {{right, above, w, h}, Qt::AlignLeft, 4},         {{right, below, w, h}, Qt::AlignLeft, 4},
+        {{left, above, w, h}, Qt::AlignRight, 5},         {{left, below, w, h}, Qt::AlignRight, 5}};
+    for (const double y : {above, below}) {
+        all.push_back({{cx + kGap, y, w, h}, Qt::AlignLeft, 2.5});
+        all.push_back({{cx - kGap - w, y, w, h}, Qt::AlignRight, 2.5});
+        // Over one half of the symbol, so that it still reads as its own.
+        all.push_back({{symbol.left(), y, w, h}, Qt::AlignLeft, 3});
+        all.push_back({{symbol.right() - w, y, w, h}, Qt::AlignRight, 3});
+    }
+    if (away == 0) {
+        all.push_back({{cx - w / 2, above + kGap - kTight, w, h}, Qt::AlignHCenter, 4});
+        all.push_back({{cx - w / 2, below + kTight - kGap, w, h}, Qt::AlignHCenter, 5});
+    }
+    for (auto& candidate : all)
+        candidate.bias += 2 * away;
+    return all;
 }
 
 /// Places along a pipe, beside its straight pieces that are long enough.
@@ -156,6 +89,7 @@ std::vector<Candidate> along(const PipeShape& pipe, const Size& size)
 {
     std::vector<Candidate> result;
     const auto [w, h] = size;
+    const double clear = pipe.stage == document::Stage::Added ? 5.0 : 4.0;  // of its arrowhead
     for (std::size_t i = 0; i + 1 < pipe.corners.size(); ++i) {
         const QPointF a = pipe.corners[i], b = pipe.corners[i + 1], middle = (a + b) / 2;
         const double length = std::abs(a.x() - b.x()) + std::abs(a.y() - b.y());
@@ -167,8 +101,8 @@ std::vector<Candidate> along(const PipeShape& pipe, const Size& size)
             const QPointF at = a + (b - a) * share;
             const double off = bias + (share == 0.5 ? 0 : 2);
             if (level) {
-                result.push_back({{at.x() - w / 2, middle.y() - 4.0 - h, w, h}, Qt::AlignHCenter, off});
-                result.push_back({{at.x() - w / 2, middle.y() + 4.5, w, h}, Qt::AlignHCenter, off + 1});
+                result.push_back({{at.x() - w / 2, middle.y() - clear - h, w, h}, Qt::AlignHCenter, off});
+                result.push_back({{at.x() - w / 2, middle.y() + clear + 0.5, w, h}, Qt::AlignHCenter, off + 1});
             } else {
                 result.push_back({{middle.x() + 6.0, at.y() - h / 2, w, h}, Qt::AlignLeft, off + 1});
                 result.push_back({{middle.x() - 6.0 - w, at.y() - h / 2, w, h}, Qt::AlignRight, off + 2});
@@ -178,38 +112,46 @@ std::vector<Candidate> along(const PipeShape& pipe, const Size& size)
     return result;
 }
 
-const Candidate* best(const std::vector<Candidate>& candidates, Crowd& crowd, double* cost)
+/// A label farther off than usual must not be taken for another part's: no pipe between, no other symbol as near.
+double mistaken(std::span<const Obstacle> obstacles, const QRectF& box, const QRectF& symbol)
+{
+    const double away = std::max({symbol.left() - box.right(), box.left() - symbol.right(), symbol.top() - box.bottom(),
+                                  box.top() - symbol.bottom()});
+    if (away <= kGap + 1)
+        return 0;
+    const QRectF between =
+        box.united(symbol) & box.adjusted(-away, -away, away, away) & symbol.adjusted(-away, -away, away, away);
+    const QRectF near = box.adjusted(1 - away, 1 - away, away - 1, away - 1);
+    double sum = 0;
+    for (const auto& obstacle : obstacles) {
+        if ((obstacle.weight == Crowd::kPipeWeight && obstacle.box.intersects(between))
+            || (obstacle.weight == Crowd::kSymbolWeight && obstacle.box.intersects(near)))
+            sum += 30;
+    }
+    return sum;
+}
+
+const Candidate* best(const std::vector<Candidate>& candidates, double blank, Crowd& crowd, const QRectF* symbol,
+                      double* cost)
 {
     QRectF area;
     for (const auto& candidate : candidates)
         area |= candidate.box;
+    if (symbol != nullptr)
+        area |= *symbol;
     const auto near = crowd.in(area);
     const Candidate* result = nullptr;
     for (const auto& candidate : candidates) {
         if (result != nullptr && candidate.bias >= *cost)
             continue;
-        const double now = candidate.bias + covered(near, candidate.box);
+        const QRectF box = candidate.box.adjusted(0, blank, 0, 0);
+        const double now = candidate.bias + covered(near, box) + (symbol != nullptr ? mistaken(near, box, *symbol) : 0);
         if (result == nullptr || now < *cost) {
             result = &candidate;
             *cost = now;
         }
     }
     return result;
-}
-
-Crowd crowdOf(const DrawingLayout& layout)
-{
-    Crowd crowd;
-    for (const auto& symbol : layout.symbols) {
-        crowd.add(symbol.box().adjusted(1, 1, -1, -1), Crowd::kSymbolWeight);
-        for (const auto& line : symbol.lines)
-            crowd.add(QRectF(line.p1(), line.p2()).normalized().adjusted(-1.6, -1.6, 1.6, 1.6), Crowd::kPipeWeight);
-    }
-    for (const auto& pipe : layout.pipes)
-        for (std::size_t i = 0; i + 1 < pipe.corners.size(); ++i)
-            crowd.add(QRectF(pipe.corners[i], pipe.corners[i + 1]).normalized().adjusted(-1.6, -1.6, 1.6, 1.6),
-                      Crowd::kPipeWeight);
-    return crowd;
 }
 
 /// Numbers sit on their pipes, away from each other, from symbols and from crossings.
@@ -258,10 +200,10 @@ void placeNumbers(const PaintOptions& options, DrawingLayout& layout, Crowd& cro
 
 void placeLabels(const document::Drawing& drawing, const PaintOptions& options, DrawingLayout& layout)
 {
-    auto crowd = crowdOf(layout);
+    Crowd crowd(layout, options);
     const auto add = [&](LabelShape label) {
         const double apart = 0.6 * label.size;  // so that two labels side by side do not read as one line
-        crowd.add(label.box.adjusted(-apart, 0, apart, 0), Crowd::kLabelWeight);
+        crowd.add(label.box.adjusted(-apart, kBlank * label.size, apart, 0), Crowd::kLabelWeight);
         layout.labels.push_back(std::move(label));
     };
     std::vector<LabelShape> open;
@@ -296,20 +238,25 @@ void placeLabels(const document::Drawing& drawing, const PaintOptions& options, 
             narrow.values += broken(value, label.size);
         bare.values.clear();
         LabelShape* kept = nullptr;
+        const double blank = kBlank * label.size;
         double least = 0;
-        const QRectF symbol = layout.symbol(label.id)->box();
+        const QRectF symbol = inkOf(*layout.symbol(label.id));
         const double wide = labelSize(label).width > 1.8 * symbol.width() ? 7 : 0;  // would reach over its neighbours
-        for (const auto& [shape, bias] : {std::pair{&label, wide}, std::pair{&narrow, 6.0}, std::pair{&bare, 40.0}}) {
-            double cost = 0;
-            const auto candidates = around(symbol, labelSize(*shape));
-            const auto* place = best(candidates, crowd, &cost);
-            if (kept == nullptr || cost + bias < least) {
-                least = cost + bias;
-                shape->box = place->box;
-                shape->align = place->align;
-                kept = shape;
+        const std::array shapes{std::pair{&label, wide}, std::pair{&narrow, 6.0}, std::pair{&bare, 40.0}};
+        for (const double away : {0.0, 5.0, 12.0, 20.0})
+            for (const auto& [shape, bias] : shapes) {
+                if (kept != nullptr && least <= bias + 2 * away)
+                    continue;
+                double cost = 0;
+                const auto candidates = around(symbol, labelSize(*shape), blank, away);
+                const auto* place = best(candidates, blank, crowd, &symbol, &cost);
+                if (kept == nullptr || cost + bias < least) {
+                    least = cost + bias;
+                    shape->box = place->box;
+                    shape->align = place->align;
+                    kept = shape;
+                }
             }
-        }
         add(std::move(*kept));
     }
     if (options.snapshot != nullptr) {
@@ -332,7 +279,7 @@ void placeLabels(const document::Drawing& drawing, const PaintOptions& options, 
         }
         double cost = 0;
         const auto candidates = along(pipe, size);
-        const auto* place = best(candidates, crowd, &cost);
+        const auto* place = best(candidates, kBlank * label.size, crowd, nullptr, &cost);
         if (place == nullptr || cost > place->bias)
             continue;  // no free place: better no length than an unreadable one
         label.box = place->box;

@@ -170,6 +170,17 @@ void paintArrow(QPainter& painter, const QPointF& at, const QPointF& direction, 
     painter.drawPolygon(QPolygonF{at + along * 0.5, back + across, back - across});
 }
 
+std::optional<Arrow> arrowOf(const PipeShape& pipe, document::View view)
+{
+    const Stretch stretch = longest(pipe.corners);
+    if (pipe.trace.direction == 0 || stretch.length < 26)
+        return std::nullopt;
+    const QPointF way = (stretch.b - stretch.a) / stretch.length;
+    return Arrow{.at = stretch.a + (stretch.b - stretch.a) * arrowShare(pipe, stretch),
+                 .way = pipe.trace.direction < 0 ? -way : way,
+                 .size = drawnStage(pipe.stage, view) == document::Stage::Added ? 8.5 : 7.0};
+}
+
 void paintPipe(QPainter& painter, const PipeShape& pipe, const PaintOptions& options)
 {
     const auto stage = drawnStage(pipe.stage, options.view);
@@ -195,14 +206,8 @@ void paintPipe(QPainter& painter, const PipeShape& pipe, const PaintOptions& opt
             painter.setPen(QPen(pen.color(), pen.widthF()));
             painter.drawPath(pipe.hops);
         }
-        const Stretch stretch = longest(pipe.corners);
-        if (options.flowArrows && pipe.trace.direction != 0 && stretch.length >= 26) {
-            QPointF way = (stretch.b - stretch.a) / stretch.length;
-            if (pipe.trace.direction < 0)
-                way = -way;
-            const QPointF at = stretch.a + (stretch.b - stretch.a) * arrowShare(pipe, stretch);
-            paintArrow(painter, at, way, heavy ? 8.5 : 7.0, pen.color());
-        }
+        if (const auto arrow = arrowOf(pipe, options.view); arrow && options.flowArrows)
+            paintArrow(painter, arrow->at, arrow->way, arrow->size, pen.color());
     }
     for (std::size_t end = 0; end < 2; ++end)
         if (pipe.loose[end] && options.openPortMarks && !pipe.corners.empty())

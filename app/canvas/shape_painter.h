@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
 #include <QPen>
 
 #include "canvas/drawing_layout.h"
@@ -21,6 +22,13 @@ QPen pipePen(PipeUse use, const Theme& theme, bool heavy);
 
 /// A filled arrowhead with its middle at `at`, pointing along `direction` (a unit vector).
 void paintArrow(QPainter& painter, const QPointF& at, const QPointF& direction, double size, const QColor& colour);
+
+/// A pipe's own arrowhead, which says where the water goes. Nothing on a short pipe.
+struct Arrow {
+    QPointF at, way;
+    double size;
+};
+std::optional<Arrow> arrowOf(const PipeShape& pipe, document::View view);
 
 /// How a stage is drawn in a view: before the job everything is plain.
 document::Stage drawnStage(document::Stage stage, document::View view);

@@ -36,6 +36,8 @@ struct Symbol {
     std::vector<Letter> letters;
 };
 
+constexpr QLatin1String kAll("all");  // names the whole symbol, to ask for its bounds
+
 Symbol load(const QString& kind)
 {
     Symbol symbol;
@@ -64,8 +66,15 @@ Symbol load(const QString& kind)
             symbol.letters.push_back(letter);
             continue;
         }
+        const bool root = in.name() == QLatin1String("svg");
+        if (in.isEndElement() && root)
+            out.writeEndElement();
         if (in.tokenType() != QXmlStreamReader::Invalid && in.tokenType() != QXmlStreamReader::StartDocument)
             out.writeCurrentToken(in);
+        if (in.isStartElement() && root) {
+            out.writeStartElement(QLatin1String("g"));
+            out.writeAttribute(QLatin1String("id"), kAll);
+        }
     }
     return symbol;
 }
@@ -172,6 +181,22 @@ const QPainterPath& outlineOf(const Letter& letter, bool bold)
 }  // namespace
 
 QRectF symbolBox(std::string_view kind) { return symbolOf(kind).box; }
+
+QRectF symbolInk(std::string_view kind)
+{
+    static QHash<QString, QRectF> known;
+    auto& ink = known[QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size()))];
+    if (!ink.isEmpty())
+        return ink;
+    const Symbol& symbol = symbolOf(kind);
+    ink = QSvgRenderer(symbol.lines).boundsOnElement(kAll);
+    for (const auto& [at, size, text] : symbol.letters) {  // capitals: about 0.7 of their size wide and high
+        const double half = 0.35 * size * static_cast<double>(text.size());
+        ink |= QRectF(at.x() - half, at.y() - 0.73 * size, 2 * half, 0.73 * size);
+    }
+    ink = ink.isEmpty() ? symbol.box : ink & symbol.box;
+    return ink;
+}
 
 bool hasSymbol(std::string_view kind) { return !symbolOf(kind).lines.isEmpty(); }
 

@@ -35,6 +35,8 @@ void paintSymbolOnScreen(QPainter& painter, std::string_view kind, const SymbolS
 /// The unturned symbol's box in canvas units, centred on the origin: the file's viewBox.
 QRectF symbolBox(std::string_view kind);
 bool hasSymbol(std::string_view kind);
+/// What of that box is drawn on: some symbols leave a side empty.
+QRectF symbolInk(std::string_view kind);
 
 /// The symbol as an icon for lists and menus, sharp at any device pixel ratio.
 QIcon symbolIcon(std::string_view kind, const QColor& ink, const QColor& paper);

@@ -125,19 +125,6 @@ TEST_CASE("absent parts are left out, and a pipe through an absent part stays wh
     CHECK(bridged.symbol(valve) == nullptr);
 }
 
-TEST_CASE("labels of a tidy drawing cover neither symbols nor each other", "[canvas]")
-{
-    const Loop loop;
-    const auto layout = layoutOf(loop.drawing, {});
-    CHECK(layout.labels.size() >= 6);
-    for (std::size_t i = 0; i < layout.labels.size(); ++i) {
-        for (std::size_t k = i + 1; k < layout.labels.size(); ++k)
-            CHECK_FALSE(layout.labels[i].box.intersects(layout.labels[k].box));
-        for (const auto& symbol : layout.symbols)
-            CHECK_FALSE(layout.labels[i].box.intersects(symbol.box()));
-    }
-}
-
 TEST_CASE("the bounds hold everything that is painted", "[canvas]")
 {
     const Loop loop;

@@ -74,6 +74,26 @@ TEST_CASE("every kind has a symbol of its own box whose lines reach its ports", 
     }
 }
 
+TEST_CASE("what a symbol covers is known: all its ink, and not much more", "[look]")
+{
+    for (const auto* kind : parts::catalogue()) {
+        if (kind->isPipe)
+            continue;
+        CAPTURE(std::string(kind->id));
+        const QRectF ink = symbolInk(kind->id);
+        CHECK(symbolBox(kind->id).contains(ink));
+        const auto image = picture(*kind, {.ink = Qt::black, .paper = Qt::white});
+        QRectF seen;
+        for (int y = 0; y < image.height(); ++y)
+            for (int x = 0; x < image.width(); ++x)
+                if (qGray(image.pixel(x, y)) < 128)
+                    seen |= QRectF((x - image.width() / 2.0) / 5, (y - image.height() / 2.0) / 5, 0.2, 0.2);
+        // Letters are taken for wide capitals; what leaves the box counts as in it.
+        CHECK(ink.adjusted(-1, -1, 1, 1).contains(seen & symbolBox(kind->id)));
+        CHECK(seen.adjusted(-3, -3, 3, 3).contains(ink));
+    }
+}
+
 TEST_CASE("no two symbols look alike", "[look]")
 {
     std::vector<std::pair<std::string, QImage>> pictures;

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+#include <span>
+#include <unordered_map>
+#include <vector>
+
+#include "canvas/drawing_layout.h"
+
+// What stands on the canvas already when labels look for their places.
+namespace tapward::app {
+
+/// What a label should keep clear of, with how much it hurts to cover it.
+struct Obstacle {
+    QRectF box;
+    double weight;
+};
+
+/// The obstacles, filed by squares of the canvas, so that a label asks only those near it.
+class Crowd {
+public:
+    /// Pipes with their hops and arrowheads, symbols, dimensions.
+    Crowd(const DrawingLayout& layout, const PaintOptions& options);
+
+    void add(const QRectF& box, double weight);
+    /// What reaches into the area. Good until the next call.
+    std::span<const Obstacle> in(const QRectF& area);
+
+    static constexpr double kSymbolWeight = 3.5, kPipeWeight = 3.0, kLabelWeight = 6.0;
+
+private:
+    std::vector<Obstacle> m_obstacles, m_near;
+    std::unordered_map<std::int64_t, std::vector<std::size_t>> m_squares;
+    std::vector<int> m_asked;  ///< the last question that saw each obstacle
+    int m_question = 0;
+};
+
+/// What a symbol really covers of its box. Words fill theirs.
+QRectF inkOf(const SymbolShape& symbol);
+
+/// How much of these the box would cover, and how badly. `onPipe`: a place on its own pipe, which does not count.
+double covered(std::span<const Obstacle> obstacles, const QRectF& box, const QPointF* onPipe = nullptr);
+
+}  // namespace tapward::app
