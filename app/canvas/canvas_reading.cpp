@@ -8,6 +8,7 @@
 
 #include "canvas/canvas_view.h"
 #include "canvas/heat_painter.h"
+#include "document/ports.h"
 #include "look/kind_text.h"
 #include "session/message_text.h"
 
@@ -117,6 +118,7 @@ std::vector<document::PartId> CanvasView::makeReadingOrder() const
     std::ranges::stable_sort(starts, [](const SymbolShape* a, const SymbolShape* b) {
         return std::pair(a->at.x(), a->at.y()) < std::pair(b->at.x(), b->at.y());
     });
+    const document::PipesAtPorts pipeAt(drawing);
     std::vector<document::PartId> order;
     std::set<document::PartId> seen;
     for (const auto* start : starts) {
@@ -136,7 +138,7 @@ std::vector<document::PartId> CanvasView::makeReadingOrder() const
                 continue;
             }
             for (auto port = kind.ports.rbegin(); port != kind.ports.rend(); ++port)
-                if (const auto* pipe = drawing.pipeAt(id, port->id))
+                if (const auto* pipe = pipeAt(id, port->id))
                     open.push_back(pipe->id);
         }
     }

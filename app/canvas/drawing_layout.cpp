@@ -3,10 +3,10 @@
 
 #include <algorithm>
 #include <cmath>
-#include <set>
 
 #include "canvas/canvas_text.h"
 #include "document/dimension.h"
+#include "document/ports.h"
 #include "session/message_text.h"
 
 namespace tapward::app {
@@ -131,13 +131,13 @@ QString dimensionText(const Part& part, UnitSystem units)
     return words.isEmpty() ? QStringLiteral("?") : words.join(QStringLiteral("  "));
 }
 
-void addBridge(const Drawing& drawing, const Part& absent, const std::map<PartId, PipeTrace>& traces,
+void addBridge(const document::PipesAtPorts& pipeAt, const Part& absent, const std::map<PartId, PipeTrace>& traces,
                document::View view, DrawingLayout& layout)
 {
     std::vector<QPointF> places;
     PipeUse use = PipeUse::Plain;
     for (const auto& port : document::kindOf(absent).ports) {
-        const Part* pipe = drawing.pipeAt(absent.id, port.id);
+        const Part* pipe = pipeAt(absent.id, port.id);
         if (pipe == nullptr || !document::isPresent(pipe->stage, view))
             continue;
         places.push_back(toCanvas(document::portPlace(absent, port)));
@@ -230,18 +230,12 @@ DrawingLayout layoutOf(const Drawing& drawing, const PaintOptions& options, docu
     DrawingLayout layout;
     const auto traces = tracePipes(drawing);
     const document::Router router(drawing, routes);
-    std::set<std::pair<PartId, std::string>> taken;
-    for (const auto& part : drawing.parts) {
-        const auto& kind = document::kindOf(part);
-        if (kind.isPipe && document::isPresent(part.stage, options.view))
-            for (const auto& end : part.ends)
-                taken.emplace(end.part, end.port);
-    }
+    const document::PipesAtPorts pipeAt(drawing);
     for (const auto& part : drawing.parts) {
         const auto& kind = document::kindOf(part);
         if (!document::isPresent(part.stage, options.view)) {
             if (!kind.isPipe)
-                addBridge(drawing, part, traces, options.view, layout);
+                addBridge(pipeAt, part, traces, options.view, layout);
             continue;
         }
         if (kind.isPipe) {
@@ -277,8 +271,10 @@ DrawingLayout layoutOf(const Drawing& drawing, const PaintOptions& options, docu
                 symbol.lines.emplace_back(toCanvas(from), toCanvas(to));
         }
         for (const auto& port : kind.ports)
-            if (!port.optional && taken.count({part.id, std::string(port.id)}) == 0)
-                symbol.openPorts.push_back(toCanvas(document::portPlace(part, port)));
+            if (!port.optional)
+                if (const Part* pipe = pipeAt(part.id, port.id);
+                    pipe == nullptr || !document::isPresent(pipe->stage, options.view))
+                    symbol.openPorts.push_back(toCanvas(document::portPlace(part, port)));
         layout.symbols.push_back(std::move(symbol));
     }
     buildPaths(layout.pipes);

@@ -5,6 +5,9 @@
 #include <cmath>
 #include <limits>
 #include <QLineF>
+#include <utility>
+
+#include "document/ports.h"
 
 namespace tapward::app {
 
@@ -126,15 +129,24 @@ std::optional<PipeSpot> HitTest::spotOn(document::PartId id, const QPointF& at, 
 std::vector<PortSpot> HitTest::openPorts() const
 {
     std::vector<PortSpot> result;
+    const document::PipesAtPorts pipeAt(m_drawing);
     for (const auto& symbol : m_layout.symbols) {
         const auto* part = m_drawing.find(symbol.id);
         for (const auto& port : symbol.kind->ports)
-            if (m_drawing.pipeAt(symbol.id, port.id) == nullptr)
+            if (pipeAt(symbol.id, port.id) == nullptr)
                 result.push_back({{symbol.id, std::string(port.id), {}},
                                   document::kNoPart,
                                   0,
                                   toCanvas(document::portPlace(*part, port))});
     }
+    for (auto& end : looseEnds())
+        result.push_back(std::move(end));
+    return result;
+}
+
+std::vector<PortSpot> HitTest::looseEnds() const
+{
+    std::vector<PortSpot> result;
     for (const auto& pipe : m_layout.pipes)
         for (int end = 0; end < 2; ++end)
             if (pipe.loose[static_cast<std::size_t>(end)] && !pipe.corners.empty()) {
@@ -157,15 +169,24 @@ std::optional<PortSpot> HitTest::portAt(const QPointF& at, double reach, double 
 {
     std::optional<PortSpot> best;
     double bestGap = reach;
-    for (auto& port : openPorts()) {
-        const double gap = distance(port.at, at);
-        if (gap > bestGap)
-            continue;
-        if (const auto* symbol = m_layout.symbol(port.end.part); symbol != nullptr && inBody(*symbol, at, least))
-            continue;
-        bestGap = gap;
-        best = port;
+    const auto consider = [&](double gap, PortSpot spot) {
+        if (const auto* symbol = m_layout.symbol(spot.end.part); symbol == nullptr || !inBody(*symbol, at, least)) {
+            bestGap = gap;
+            best = std::move(spot);
+        }
+    };
+    for (const auto& symbol : m_layout.symbols) {
+        const auto* part = m_drawing.find(symbol.id);
+        for (const auto& port : symbol.kind->ports) {
+            const QPointF place = toCanvas(document::portPlace(*part, port));
+            if (const double gap = distance(place, at);
+                gap <= bestGap && m_drawing.pipeAt(symbol.id, port.id) == nullptr)
+                consider(gap, {{symbol.id, std::string(port.id), {}}, document::kNoPart, 0, place});
+        }
     }
+    for (const auto& end : looseEnds())
+        if (const double gap = distance(end.at, at); gap <= bestGap)
+            consider(gap, end);
     return best;
 }
 

@@ -49,6 +49,7 @@ public:
     std::optional<PipeSpot> spotOn(document::PartId pipe, const QPointF& at, double step) const;
 
 private:
+    std::vector<PortSpot> looseEnds() const;
     bool inBody(const SymbolShape& symbol, const QPointF& at, double least) const;
     const document::Drawing& m_drawing;
     const DrawingLayout& m_layout;

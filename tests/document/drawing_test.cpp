@@ -5,6 +5,7 @@
 #include <rapidcheck.h>
 
 #include "document/edit.h"
+#include "document/ports.h"
 #include "document/route.h"
 #include "support/catch.h"
 #include "support/random_drawing.h"
@@ -104,6 +105,20 @@ TEST_CASE("a free tag is the lowest number not taken", "[document]")
     CHECK(drawing.findTag("P3") == drawing.find(2));
     CHECK(drawing.findTag("P2") == nullptr);
     CHECK(drawing.find(3) == nullptr);
+}
+
+TEST_CASE("the pipes at all ports looked up at once are those looked up one by one", "[document][property]")
+{
+    CHECK(rc::check("pipes at ports", [](std::uint64_t seed) {
+        const Drawing drawing = test::randomDrawing(seed, {});
+        const PipesAtPorts pipeAt(drawing);
+        for (const Part& part : drawing.parts) {
+            for (const parts::Port& port : kindOf(part).ports) {
+                RC_ASSERT(pipeAt(part.id, port.id) == drawing.pipeAt(part.id, port.id));
+            }
+        }
+        RC_ASSERT(pipeAt(kNoPart, "inlet") == nullptr);
+    }));
 }
 
 TEST_CASE("a pipe between facing ports in line is straight", "[document]")
