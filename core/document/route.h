@@ -11,7 +11,13 @@ namespace tapward::document {
 
 /// A symbol's box on the canvas, in modules.
 struct Box {
-    double left, top, right, bottom;
+    double left = 0, top = 0, right = 0, bottom = 0;
+
+    Box grown(double by) const { return {left - by, top - by, right + by, bottom + by}; }
+    bool overlaps(const Box& other) const
+    {
+        return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
+    }
 };
 
 /// What the ways found so far were asked for, so that the same question need not be answered twice. The answer to

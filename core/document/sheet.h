@@ -5,19 +5,10 @@
 #include <vector>
 
 #include "document/drawing.h"
+#include "document/route.h"
 
 // Where something new finds room on the canvas; private to this room.
 namespace tapward::document {
-
-struct Box {
-    double left = 0, top = 0, right = 0, bottom = 0;  ///< modules
-
-    Box grown(double by) const { return {left - by, top - by, right + by, bottom + by}; }
-    bool overlaps(const Box& other) const
-    {
-        return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
-    }
-};
 
 /// The symbol's box, turn applied.
 Box boxOf(const Part& part);

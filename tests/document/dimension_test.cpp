@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "document/dimension.h"
 #include "document/file.h"
+#include "document/route.h"
 #include "support/catch.h"
 
 using namespace tapward;
@@ -96,5 +97,60 @@ TEST_CASE("a dimension is refused between anything but two parts, with what to s
                                              {two.heater, two.tap, two.pipe}}) {
         CHECK_FALSE(givesDimension(two.drawing, wrong));
         CHECK_FALSE(dimensionBetween(two.drawing, wrong));
+    }
+}
+
+TEST_CASE("the words of a dimension stand clear of symbols, pipes and other dimensions", "[dimension]")
+{
+    auto drawing = load(std::string(TAPWARD_SOURCE_DIR) + "/samples/long_hall_coach.tapward");
+    REQUIRE(drawing);
+    std::vector<PartId> made;
+    const auto id = [&](const char* tag) { return drawing->findTag(tag)->id; };
+    for (const auto& [from, to] : {std::pair{"WH1", "F3"},
+                                   {"V2", "F1"},
+                                   {"F1", "F2"},
+                                   {"A1", "OS1"},
+                                   {"CW1", "WH1"},
+                                   {"DP1", "WH1"},
+                                   {"DV1", "DV2"},
+                                   {"P1", "CV1"},
+                                   {"F3", "P2"}}) {
+        auto edit = dimensionBetween(*drawing, {id(from), id(to)});
+        REQUIRE(edit);
+        apply(*drawing, std::move(*edit));
+        made.push_back(drawing->parts.back().id);
+    }
+    struct Room {
+        double left, top, right, bottom;
+        bool meets(const Room& o) const { return left < o.right && o.left < right && top < o.bottom && o.top < bottom; }
+    };
+    const auto span = [](const Point& a, const Point& b) {
+        return Room{std::min(a.x, b.x) - 0.1, std::min(a.y, b.y) - 0.1, std::max(a.x, b.x) + 0.1,
+                    std::max(a.y, b.y) + 0.1};
+    };
+    for (const PartId one : made) {
+        const Part& part = *drawing->find(one);
+        const auto line = dimensionLine(*drawing, part);
+        REQUIRE(line);
+        const Room words{part.at.x - 4, part.at.y - 1, part.at.x + 4, part.at.y + 1};
+        CAPTURE(values(part).text("from"), values(part).text("to"), part.at.x, part.at.y);
+        for (const Part& other : drawing->parts) {
+            CAPTURE(other.tag);
+            if (other.kind == "dimension") {
+                const auto theirs = dimensionLine(*drawing, other);
+                if (other.id == one)
+                    continue;
+                CHECK_FALSE(words.meets(span(theirs->a, theirs->b)));
+                for (const auto& [begin, end] : theirs->reach)
+                    CHECK_FALSE(words.meets(span(begin, end)));
+            } else if (kindOf(other).isPipe) {
+                const auto way = route(*drawing, other);
+                for (std::size_t i = 0; i + 1 < way.size(); ++i)
+                    CHECK_FALSE(words.meets(span(way[i], way[i + 1])));
+            } else {
+                const double half = kindOf(other).width / 2;
+                CHECK_FALSE(words.meets({other.at.x - half, other.at.y - half, other.at.x + half, other.at.y + half}));
+            }
+        }
     }
 }
