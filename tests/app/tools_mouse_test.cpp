@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "document/file.h"
 #include "tools_bench.h"
 
 using namespace tapward;
@@ -296,4 +297,28 @@ TEST_CASE("a label moved by hand stays there", "[canvas]")
     const QPointF moved = b.canvas.viewportTransform().map(now->box.center()) - QPointF(at);
     CHECK_THAT(moved.x(), WithinAbs(60, 1.5));
     CHECK_THAT(moved.y(), WithinAbs(-40, 1.5));
+}
+
+TEST_CASE("asked for from far away and near by, every part of a coach comes into view and is selected", "[tools]")
+{
+    Bench b;
+    const auto coach = document::load(TAPWARD_SOURCE_DIR "/samples/long_hall_coach.tapward");
+    REQUIRE(coach);
+    b.session.startNew(*coach);
+    for (const auto& part : coach->parts)
+        for (const double zoom : {0.3, 4.0}) {
+            INFO(part.tag << " at " << zoom);
+            b.canvas.setZoom(zoom);
+            b.canvas.centerOn(-3000, 2500);
+            b.session.requestJump(part.id);
+            const auto* pipe = b.canvas.layoutShown().pipe(part.id);
+            const auto* symbol = b.canvas.layoutShown().symbol(part.id);
+            REQUIRE((pipe || symbol));
+            const QPointF at = pipe ? pipe->path.pointAtPercent(0.5) : symbol->at;
+            const QRect middle = b.view()->rect().adjusted(b.view()->width() / 4, b.view()->height() / 4,
+                                                           -b.view()->width() / 4, -b.view()->height() / 4);
+            CHECK(middle.contains(b.canvas.mapFromScene(at)));
+            CHECK(b.canvas.zoom() >= 0.8);  // large enough to be read
+            CHECK(b.session.selection() == std::vector{part.id});
+        }
 }
