@@ -2,7 +2,6 @@
 #include "shell/start_page.h"
 
 #include <algorithm>
-#include <QCommandLinkButton>
 #include <QDir>
 #include <QEvent>
 #include <QFile>
@@ -21,6 +20,7 @@
 #include "canvas/paint_drawing.h"
 #include "document/file.h"
 #include "panels/icons.h"
+#include "shell/link_button.h"
 #include "shell/places.h"
 
 namespace tapward::app {
@@ -28,6 +28,7 @@ namespace tapward::app {
 namespace {
 
 constexpr QSize kPicture(236, 92);  // of a template
+constexpr int kFewFiles = 5;        // whoever has opened more needs no hints, and there is no room for both
 
 std::vector<Sample> drawingsIn(const QString& folder)
 {
@@ -148,12 +149,15 @@ void StartPage::changeEvent(QEvent* event)
         paintTemplates();
 }
 
-StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayout)
+StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayout), m_tips(new QWidget)
 {
     auto* inside = new QWidget;
-    inside->setMaximumWidth(fontMetrics().averageCharWidth() * 130);
-    auto* columns = new QHBoxLayout(inside);
-    columns->setContentsMargins(24, 24, 24, 24);
+    inside->setMaximumWidth(fontMetrics().averageCharWidth() * 170);
+    auto* rows = new QVBoxLayout(inside);
+    rows->setContentsMargins(24, 20, 24, 16);
+    rows->setSpacing(12);
+    auto* columns = new QHBoxLayout;
+    columns->setContentsMargins(0, 0, 0, 0);
     columns->setSpacing(32);
     auto* left = new QVBoxLayout;
     left->setSpacing(6);  // else the columns' distance is inherited
@@ -176,11 +180,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayou
     left->addSpacing(8);
 
     const auto addLink = [&](QVBoxLayout* column, const char* icon, const QString& text, const QString& more) {
-        auto* button = new QCommandLinkButton(text, more);
-        button->setIcon(look::icon(QString::fromLatin1(icon)));
-        button->setIconSize(QSize(28, 28));
-        button->setAccessibleName(text);
-        button->setAccessibleDescription(more);
+        auto* button = new LinkButton(look::icon(QString::fromLatin1(icon)), text, more);
         column->addWidget(button);
         return button;
     };
@@ -188,40 +188,44 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayou
     for (const auto& sample : samples()) {
         auto* link = addLink(left, "play", tr("Open Sample: %1").arg(sample.title),
                              tr("Invented coach, sample figures, opens as a copy"));
-        connect(link, &QCommandLinkButton::clicked, this,
+        connect(link, &LinkButton::clicked, this,
                 [this, resource = sample.resource] { Q_EMIT sampleRequested(resource); });
         if (first)
             link->setFocus();
         first = false;
     }
-    connect(addLink(left, "new", tr("New Drawing"), tr("An empty drawing with one case")), &QCommandLinkButton::clicked,
-            this, &StartPage::newRequested);
-    connect(addLink(left, "open", tr("Open Drawing\u2026"), tr("A .tapward file")), &QCommandLinkButton::clicked, this,
+    connect(addLink(left, "new", tr("New Drawing"), tr("An empty drawing with one case")), &LinkButton::clicked, this,
+            &StartPage::newRequested);
+    connect(addLink(left, "open", tr("Open Drawing\u2026"), tr("A .tapward file")), &LinkButton::clicked, this,
             &StartPage::openRequested);
-    left->addSpacing(8);
-    left->addWidget(heading(tr("Three things to try in a sample"), font(), 1.05));
+    left->addStretch(1);
+    auto* caution = new QLabel(tr("Predictions support a trained technician; they replace neither the heater maker's "
+                                  "instructions nor local codes nor licensed practice. Hot water, gas, 12 V wiring and "
+                                  "pressure can hurt."));
+    caution->setWordWrap(true);
+    auto* right = new QVBoxLayout;
+    right->setSpacing(6);
+    right->addWidget(heading(tr("Recent drawings"), font(), 1.2));
+    m_recent->setSpacing(0);
+    right->addLayout(m_recent);
+    auto* tips = new QVBoxLayout(m_tips);
+    tips->setContentsMargins(0, 12, 0, 0);
+    tips->setSpacing(6);
+    tips->addWidget(heading(tr("Three things to try in a sample"), font(), 1.05));
     for (const QString& text :
          {tr("Drag the time slider under the drawing: the pipes take the color of the water."),
           tr("Select a pump and lower its voltage range or curve: the loop flow answers at once."),
           tr("Press F8 to walk through the findings, and Shift+F8 to walk back.")}) {
         auto* label = new QLabel(QStringLiteral("\u2022 ") + text);
         label->setWordWrap(true);
-        left->addWidget(label);
+        tips->addWidget(label);
     }
-    left->addStretch(1);
-    auto* caution = new QLabel(tr("Predictions support a trained technician; they replace neither the heater maker's "
-                                  "instructions nor local codes nor licensed practice. Hot water, gas, 12 V wiring and "
-                                  "pressure can hurt."));
-    caution->setWordWrap(true);
-    left->addWidget(caution);
-
-    auto* right = new QVBoxLayout;
-    right->setSpacing(6);
-    right->addWidget(heading(tr("Recent drawings"), font(), 1.2));
-    right->addLayout(m_recent);
+    right->addWidget(m_tips);
     right->addStretch(1);
     columns->addLayout(left, 3);
     columns->addLayout(right, 2);
+    rows->addLayout(columns, 1);
+    rows->addWidget(caution);
 
     auto* scroll = new QScrollArea;
     scroll->setWidgetResizable(true);
@@ -250,6 +254,7 @@ void StartPage::refresh()
         delete item;
     }
     const QStringList files = RecentFiles().list();
+    m_tips->setVisible(files.size() <= kFewFiles);
     if (files.isEmpty()) {
         auto* none = new QLabel(tr("Drawings you open or save are listed here."));
         none->setWordWrap(true);
@@ -257,14 +262,13 @@ void StartPage::refresh()
     }
     for (const QString& path : files) {
         const QFileInfo info(path);
-        auto* button =
-            new QCommandLinkButton(info.completeBaseName(), info.exists() ? QDir::toNativeSeparators(info.path())
-                                                                          : tr("Missing: it was moved or deleted"));
-        button->setIcon(look::icon(QStringLiteral("new")));
+        auto* button = new LinkButton(look::icon(QStringLiteral("new")), info.completeBaseName(),
+                                      info.exists() ? QDir::toNativeSeparators(info.path())
+                                                    : tr("Missing: it was moved or deleted"));
         button->setEnabled(info.exists());
         button->setAccessibleName(tr("Open %1").arg(info.fileName()));
         button->setToolTip(path);
-        connect(button, &QCommandLinkButton::clicked, this, [this, path] { Q_EMIT fileRequested(path); });
+        connect(button, &LinkButton::clicked, this, [this, path] { Q_EMIT fileRequested(path); });
         m_recent->addWidget(button);
     }
 }

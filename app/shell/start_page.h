@@ -41,6 +41,7 @@ private:
     void paintTemplates();
 
     QVBoxLayout* m_recent;
+    QWidget* m_tips;
     std::vector<QToolButton*> m_templates;
     bool m_pictures = false;  ///< painted, or about to be
 };

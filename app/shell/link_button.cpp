@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "shell/link_button.h"
+
+#include <algorithm>
+#include <QEvent>
+#include <QFontMetrics>
+#include <QStyleOptionButton>
+#include <QStylePainter>
+
+namespace tapward::app {
+
+namespace {
+
+constexpr int kMargin = 5, kGap = 8;
+constexpr int kWrapped = Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap | Qt::TextHideMnemonic;
+
+int heightOf(const QFont& font, const QString& text, int width)
+{
+    return QFontMetrics(font).boundingRect(QRect(0, 0, width, 10000), kWrapped, text).height();
+}
+
+int longestWord(const QFont& font, const QString& text)
+{
+    int most = 0;
+    for (const auto& word : text.split(QLatin1Char(' ')))
+        most = std::max(most, QFontMetrics(font).horizontalAdvance(word));
+    return most;
+}
+
+}  // namespace
+
+LinkButton::LinkButton(const QIcon& icon, const QString& text, const QString& more, QWidget* parent)
+    : QPushButton(icon, text, parent), m_more(more)
+{
+    setIconSize({24, 24});
+    setAccessibleName(text);
+    setAccessibleDescription(more);
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+    setAttribute(Qt::WA_Hover);
+}
+
+QFont LinkButton::bold() const
+{
+    QFont font = this->font();
+    font.setBold(true);
+    return font;
+}
+
+int LinkButton::textLeft() const { return kMargin + iconSize().width() + kGap; }
+
+std::pair<QRect, QRect> LinkButton::texts(int width) const
+{
+    const int room = std::max(1, width - textLeft() - kMargin);
+    const int title = heightOf(bold(), text(), room), more = heightOf(font(), m_more, room);
+    return {QRect(textLeft(), kMargin, room, title), QRect(textLeft(), kMargin + title, room, more)};
+}
+
+int LinkButton::heightForWidth(int width) const
+{
+    return std::max(texts(width).second.bottom() + 1, kMargin + iconSize().height()) + kMargin;
+}
+
+QSize LinkButton::sizeHint() const
+{
+    const int natural =
+        std::max(QFontMetrics(bold()).horizontalAdvance(text()), fontMetrics().horizontalAdvance(m_more));
+    const int width = textLeft() + kMargin + 2 + std::min(natural, 70 * fontMetrics().averageCharWidth());
+    return {width, heightForWidth(width)};
+}
+
+QSize LinkButton::minimumSizeHint() const
+{
+    const int width = textLeft() + kMargin + 1 + std::max(longestWord(bold(), text()), longestWord(font(), m_more));
+    return {width, 2 * kMargin + QFontMetrics(bold()).height() + fontMetrics().height()};
+}
+
+void LinkButton::changeEvent(QEvent* event)
+{
+    QPushButton::changeEvent(event);
+    if (event->type() == QEvent::FontChange)
+        updateGeometry();
+}
+
+void LinkButton::paintEvent(QPaintEvent*)
+{
+    QStylePainter painter(this);
+    QStyleOptionButton option;
+    initStyleOption(&option);
+    option.features |= QStyleOptionButton::CommandLinkButton;
+    option.text.clear();
+    option.icon = QIcon();
+    painter.drawControl(QStyle::CE_PushButton, option);
+
+    const auto [title, more] = texts(width());
+    const int lift = (QFontMetrics(bold()).height() - iconSize().height()) / 2;  // level with the first line
+    const QRect picture(QPoint(kMargin, std::max(1, title.top() + lift)), iconSize());
+    icon().paint(&painter, picture, Qt::AlignCenter, isEnabled() ? QIcon::Normal : QIcon::Disabled);
+    painter.setFont(bold());
+    painter.drawItemText(title, kWrapped, option.palette, isEnabled(), text(), QPalette::ButtonText);
+    painter.setFont(font());
+    painter.drawItemText(more, kWrapped, option.palette, isEnabled(), m_more, QPalette::ButtonText);
+}
+
+}  // namespace tapward::app
