@@ -15,7 +15,7 @@ namespace tapward::app {
 void CanvasView::drawBackground(QPainter* painter, const QRectF& rect)
 {
     painter->fillRect(rect, m_options.theme.paper);
-    paintFloorPlans(*painter, shown());
+    paintFloorPlans(*painter, shown(), m_options.theme);
     if (m_gridShown)
         paintGrid(*painter);
     for (const auto& bridge : m_layout.bridges)

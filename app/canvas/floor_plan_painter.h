@@ -7,8 +7,11 @@ class QPainter;
 
 namespace tapward::app {
 
-/// Paints the pictures of the floor plans that are shown, dimmed, in canvas units. Screen only: pages and exports
-/// do without. A picture beyond the bounds of document/picture.h, or damaged, is left out.
-void paintFloorPlans(QPainter& painter, const document::Drawing& drawing);
+struct Theme;
+
+/// Paints the pictures of the floor plans that are shown, dimmed, in canvas units; on a dark ground so much that a
+/// white one leaves the labels readable. Screen only: pages and exports do without. A picture beyond the bounds of
+/// document/picture.h, or damaged, is left out.
+void paintFloorPlans(QPainter& painter, const document::Drawing& drawing, const Theme& theme);
 
 }  // namespace tapward::app

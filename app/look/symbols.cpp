@@ -7,11 +7,13 @@
 #include <QFile>
 #include <QFont>
 #include <QFontMetricsF>
+#include <QGuiApplication>
 #include <QHash>
 #include <QIconEngine>
 #include <QPaintEngine>
 #include <QPainter>
 #include <QPainterPath>
+#include <QPalette>
 #include <QPixmap>
 #include <QSvgRenderer>
 #include <QXmlStreamReader>
@@ -140,7 +142,13 @@ public:
         painter->translate(-box.center());
         if (mode == QIcon::Disabled)
             painter->setOpacity(0.4);
-        paintSymbol(*painter, m_kind, {.ink = m_ink, .paper = m_paper});
+        SymbolStyle style{.ink = m_ink, .paper = m_paper};
+        if (mode == QIcon::Selected) {  // on the bar of the chosen row, whatever colour the desktop gives it
+            const QPalette palette = QGuiApplication::palette();
+            style.ink = palette.color(QPalette::Active, QPalette::HighlightedText);
+            style.paper = palette.color(QPalette::Active, QPalette::Highlight);
+        }
+        paintSymbol(*painter, m_kind, style);
         painter->restore();
     }
 

@@ -1,13 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <QBuffer>
 #include <QImage>
 #include <QPainter>
 
+#include "app/contrast.h"
 #include "canvas/drawing_layout.h"
+#include "canvas/floor_plan_painter.h"
 #include "canvas/paint_drawing.h"
 #include "canvas/pipe_use.h"
 #include "canvas/temperature_scale.h"
 #include "document/edit.h"
+#include "document/floor_plan.h"
 #include "support/catch.h"
 
 using namespace tapward;
@@ -178,4 +182,37 @@ TEST_CASE("hotter water is always drawn lighter", "[canvas]")
     CHECK(heatBand(49) == HeatBand::Scalding);
     CHECK(heatBand(48.8) == HeatBand::Warm);
     CHECK(heatBand(39.9) == HeatBand::Cool);
+}
+
+TEST_CASE("a white floor plan leaves the labels readable in the dark, and is still to be seen", "[canvas]")
+{
+    Sketch sketch;
+    const PartId plan = sketch.place("floor_plan", 0, 0);
+    QImage white(40, 30, QImage::Format_RGB32);
+    white.fill(Qt::white);
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    REQUIRE(white.save(&buffer, "png"));
+    sketch.make(document::setPlanPicture(sketch.drawing, plan, bytes.toStdString(), "plan"));
+    const Theme theme = Theme::darkOne();
+    for (const double strength : {0.05, 0.35, 1.0}) {
+        CAPTURE(strength);
+        sketch.make(document::Edit{
+            "Strength", {document::SetField{plan, "opacity", parts::Entry{strength, parts::Basis::Estimated}}}});
+        QImage image(20, 20, QImage::Format_RGB32);
+        image.fill(theme.paper);
+        QPainter painter(&image);
+        painter.translate(-5, -5);
+        paintFloorPlans(painter, sketch.drawing, theme);
+        painter.end();
+        const QColor ground = image.pixelColor(10, 10);
+        CHECK(ground != theme.paper);
+        // WCAG 2.2: 1.4.3 for letters, 1.4.11 for lines.
+        CHECK(test::contrast(theme.text, ground) >= 4.5);
+        CHECK(test::contrast(theme.quietText, ground) >= 4.5);
+        for (const auto& line : {theme.ink, theme.cold, theme.hot, theme.returning})
+            CHECK(test::contrast(line, ground) >= 3);
+        if (strength >= 0.35)
+            CHECK(test::contrast(theme.paper, ground) >= 1.4);  // our own measure of "to be seen"
+    }
 }

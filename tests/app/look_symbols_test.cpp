@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <cmath>
+#include <QApplication>
 #include <QImage>
 #include <QPainter>
 #include <QWidget>
 
+#include "app/contrast.h"
 #include "look/symbols.h"
 #include "look/theme.h"
 #include "parts/part_kind.h"
@@ -11,6 +13,7 @@
 
 using namespace tapward;
 using namespace tapward::app;
+using test::contrast;
 
 namespace {
 
@@ -38,19 +41,6 @@ bool inkNear(const QImage& image, const QColor& paper, double x, double y)
                 return true;
         }
     return false;
-}
-
-/// WCAG 2.2, "contrast ratio" and "relative luminance".
-double luminance(const QColor& c)
-{
-    const auto part = [](double v) { return v <= 0.04045 ? v / 12.92 : std::pow((v + 0.055) / 1.055, 2.4); };
-    return 0.2126 * part(c.redF()) + 0.7152 * part(c.greenF()) + 0.0722 * part(c.blueF());
-}
-
-double contrast(const QColor& a, const QColor& b)
-{
-    const double x = luminance(a), y = luminance(b);
-    return (std::max(x, y) + 0.05) / (std::min(x, y) + 0.05);
 }
 
 }  // namespace
@@ -181,4 +171,36 @@ TEST_CASE("a symbol stands where it was painted, also inside a window that paint
     REQUIRE_FALSE(seen.isEmpty());
     CHECK(std::abs(seen.center().x() - 260) <= 6);
     CHECK(std::abs(seen.center().y() - 170) <= 6);
+}
+
+TEST_CASE("the symbol of a chosen row stands out from its bar, also in a high-contrast palette", "[look]")
+{
+    const QPalette before = QApplication::palette();
+    // Bars of a usual blue, and of the yellow with black letters that high-contrast desktops like.
+    for (const auto& [bar, letters] : {std::pair(QColor(0x30, 0x8c, 0xc6), QColor(Qt::white)),
+                                       std::pair(QColor(0xff, 0xff, 0x00), QColor(Qt::black))}) {
+        CAPTURE(bar.name().toStdString());
+        QPalette palette = before;
+        palette.setColor(QPalette::Highlight, bar);
+        palette.setColor(QPalette::HighlightedText, letters);
+        QApplication::setPalette(palette);
+        for (const auto* kind : parts::catalogue()) {
+            CAPTURE(std::string(kind->id));
+            // White ink as on a black desktop, black as on a white one.
+            for (const QColor ink : {QColor(Qt::white), QColor(Qt::black)}) {
+                QImage image(64, 64, QImage::Format_RGB32);
+                image.fill(bar);
+                QPainter painter(&image);
+                symbolIcon(kind->id, ink, QColor(Qt::gray))
+                    .paint(&painter, image.rect(), Qt::AlignCenter, QIcon::Selected);
+                painter.end();
+                int seen = 0;
+                for (int y = 0; y < image.height(); ++y)
+                    for (int x = 0; x < image.width(); ++x)
+                        seen += contrast(image.pixelColor(x, y), bar) >= 3;  // WCAG 2.2, 1.4.11
+                CHECK(seen >= 15);
+            }
+        }
+    }
+    QApplication::setPalette(before);
 }
