@@ -20,6 +20,9 @@ void CanvasView::drawBackground(QPainter* painter, const QRectF& rect)
         paintGrid(*painter);
     for (const auto& bridge : m_layout.bridges)
         paintBridge(*painter, bridge, m_options);
+    // Under what it marks, so that tags beside a selected symbol stay readable.
+    for (const auto id : m_session.selection())
+        paintSelection(*painter, id, m_options.theme.selection, hasFocus() ? 2.0 : 1.2, m_layout);
 }
 
 void CanvasView::paintGrid(QPainter& painter) const
@@ -127,8 +130,6 @@ void CanvasView::drawForeground(QPainter* painter, const QRectF&)
     painter->save();
     for (const auto& number : m_layout.numbers)
         paintNumber(*painter, number, m_options);
-    for (const auto id : m_session.selection())
-        paintSelection(*painter, id, theme.selection, hasFocus() ? 2.0 : 1.2, m_layout);
     for (const auto id : m_overlay.joinTargets)
         paintSelection(*painter, id, theme.target, 3.0, layoutOfDrawing());  // the pipe as it is, whole
     if (m_pointedOut != document::kNoPart) {

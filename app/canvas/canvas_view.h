@@ -54,6 +54,7 @@ public:
     /// Every part shown, about as the water goes: how Tab and a screen reader walk.
     const std::vector<document::PartId>& readingOrder() const;
     QRectF boxOf(document::PartId id) const;           ///< symbol or pipe, canvas units; null when not shown
+    QRectF selectionBox() const;                       ///< of everything selected
 
     /// Shows the drawing as `edit` would leave it. An edit that is refused shows the drawing as it is.
     void preview(const document::Edit& edit);
@@ -81,6 +82,7 @@ public Q_SLOTS:
     void setZoom(double zoom);               ///< about the middle; 0.1 to 8
     void fitDrawing();
     void fitSelection();
+    void showSelectionToo();                 ///< when part of it is out of sight: steps back, no more than needed
     void setGridShown(bool on);
     void setSnaps(bool on);
     void showPart(document::PartId id);      ///< centres it, zooms in if it would be tiny, points it out

@@ -65,15 +65,30 @@ void CanvasView::fitDrawing()
     }
 }
 
-void CanvasView::fitSelection()
+QRectF CanvasView::selectionBox() const
 {
     QRectF area;
-    for (const auto id : m_session.selection()) {
-        if (const auto* symbol = m_layout.symbol(id))
-            area |= symbol->box();
-        else if (const auto* pipe = m_layout.pipe(id))
-            area |= pipe->path.controlPointRect().adjusted(-1, -1, 1, 1);
-    }
+    for (const auto id : m_session.selection())
+        area |= boxOf(id);
+    return area;
+}
+
+void CanvasView::showSelectionToo()
+{
+    const QRectF seen = viewportTransform().inverted().mapRect(QRectF(viewport()->rect()));
+    QRectF area = selectionBox();
+    if (area.isNull() || seen.contains(area))
+        return;
+    area.adjust(-40, -40, 40, 40);  // with its labels
+    area |= seen & m_layout.bounds;
+    const QSizeF view = viewport()->size();
+    setZoom(std::min({view.width() / area.width(), view.height() / area.height(), zoom()}));
+    centerOn(area.center());
+}
+
+void CanvasView::fitSelection()
+{
+    QRectF area = selectionBox();
     if (area.isNull())
         return fitDrawing();
     area.adjust(-60, -60, 60, 60);

@@ -49,12 +49,10 @@ void add(Answers& answers, const char* id, const QString& label, std::optional<d
 
 QString sayBurn(double celsius)
 {
-    const auto seconds = review::burnSeconds(celsius);
+    const auto seconds = review::wholeBurnSeconds(celsius);
     if (!seconds)
         return tr("Below the published burn times; that does not make it safe for everybody.");
-    const QString time = *seconds >= 120  ? tr("%1 min").arg(std::lround(*seconds / 60))
-                         : *seconds >= 10 ? tr("%1 s").arg(std::lround(*seconds))
-                                          : tr("%1 s").arg(*seconds, 0, 'f', 1);
+    const QString time = *seconds >= 120 ? tr("%1 min").arg(*seconds / 60) : tr("%1 s").arg(*seconds);
     return tr("About %1 to a serious burn, adult skin; children and elders sooner.").arg(time);
 }
 

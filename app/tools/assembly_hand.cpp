@@ -167,6 +167,7 @@ void AssemblyHand::swapFor(const document::Variant& variant)
         return;
     }
     session.select(document::proposalParts(session.drawing()));
+    m_view.showSelectionToo();
     Q_EMIT m_view.message(tr("Swapped for: %1.").arg(variantTitle(variant)));
 }
 

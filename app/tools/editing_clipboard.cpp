@@ -126,8 +126,10 @@ void EditingCanvas::insertCopies(const std::vector<document::Part>& copied, doub
     auto edit = document::pasteParts(session().drawing(), copied, dx, dy);
     const bool made = edit.has_value();
     perform(std::move(edit));
-    if (made)
-        session().select(session().lastAdded());
+    if (!made)
+        return;
+    session().select(session().lastAdded());
+    showSelectionToo();
 }
 
 void EditingCanvas::paste(bool inPlace, bool atPointer)

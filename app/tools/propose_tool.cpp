@@ -135,6 +135,7 @@ bool ProposeTool::finish(const std::optional<Spot>& cold)
         return false;
     }
     session.select(document::proposalParts(session.drawing()));
+    m_view.showSelectionToo();
     // Its own case shows what it does.
     for (const auto& one : session.drawing().cases)
         for (const auto& action : one.actions)

@@ -100,6 +100,12 @@ std::string showNumber(Measure measure, UnitSystem units)
 std::string show(Measure measure, UnitSystem units)
 {
     const DisplayUnit unit = displayUnit(measure.quantity, units);
+    if (constexpr double kLong_s = 600, kMost_s = 1e9;
+        measure.quantity == Quantity::Time && measure.si >= kLong_s && measure.si < kMost_s) {
+        const long long seconds = std::llround(measure.si);
+        return seconds % 60 == 0 ? fmt::format("{} min", seconds / 60)
+                                 : fmt::format("{} min {} s", seconds / 60, seconds % 60);
+    }
     std::string text = showNumber(measure, units);
     if (!unit.symbol.empty()) {
         text += ' ';

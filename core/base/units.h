@@ -62,7 +62,8 @@ double fromDisplay(double shown, Quantity quantity, UnitSystem units);
 /// SI unit as written in files and JSON results: "m3/s", "degC", "" for plain numbers.
 std::string_view siSymbol(Quantity quantity);
 
-/// "0.48 gpm". Always '.' as the decimal sign; not-a-number shows as an en dash.
+/// "0.48 gpm"; a time from ten minutes on in minutes: "56 min", "12 min 30 s". Always '.' as the decimal sign;
+/// not-a-number shows as an en dash.
 std::string show(Measure measure, UnitSystem units);
 std::string showNumber(Measure measure, UnitSystem units);  ///< without the symbol
 

@@ -178,11 +178,10 @@ std::vector<AnswerLine> keyAnswers(const document::Drawing& drawing, const study
     lines.push_back(fromCase(preheat, "time_to_target", "time_to_target", "Time to warm", noPress, target));
     lines.push_back(fromCase(preheat, "volume_to_target", "suggested_stop", "Suggested stop", noPress,
                              "By volume, from the prediction alone. Set it anew from the first measured runs."));
-    const Message presses =
-        repeated
-            ? Message("Over {0} presses: case '{1}'.",
-                      {std::int64_t{count(*scriptOf(drawing, *repeated), ActionKind::PressButton)}, repeated->name})
-            : Message();
+    const std::int64_t times = repeated ? count(*scriptOf(drawing, *repeated), ActionKind::PressButton) : 0;
+    const Message presses = times > 1    ? Message("Over {0} presses: case '{1}'.", {times, repeated->name})
+                            : times == 1 ? Message("In one press: case '{0}'.", {repeated->name})
+                                         : Message();
     lines.push_back(fromCase(repeated, "hottest_heater_outlet", "hottest_heater_outlet", "Hottest at the heater",
                              noPress, presses));
     lines.push_back(fromCase(repeated, "hottest_tap", "hottest_tap", "Hottest at the tap", noPress, presses));

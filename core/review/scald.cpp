@@ -70,7 +70,11 @@ std::optional<double> wholeBurnSeconds(double celsius)
 {
     const std::optional<double> seconds = burnSeconds(celsius);
     constexpr double kRounding_s = 1e-6;
-    return seconds ? std::optional(std::max(1.0, std::floor(*seconds + kRounding_s))) : std::nullopt;
+    if (!seconds) {
+        return std::nullopt;
+    }
+    const double step = *seconds + kRounding_s >= 120 ? 60 : 1;
+    return std::max(1.0, std::floor((*seconds + kRounding_s) / step) * step);
 }
 
 }  // namespace tapward::review

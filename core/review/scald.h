@@ -14,7 +14,8 @@ inline constexpr double kColdLineLimit_C = 40.0;                ///< 104 °F, wa
 /// tables". Children, elders and people with reduced feeling burn sooner.
 std::optional<double> burnSeconds(double celsius);
 
-/// As burnSeconds, in whole seconds for people to read: rounded down, never below 1.
+/// As burnSeconds, for people to read: rounded down to whole seconds, from two minutes on to whole minutes; never
+/// below 1.
 std::optional<double> wholeBurnSeconds(double celsius);
 
 }  // namespace tapward::review

@@ -6763,6 +6763,10 @@ Sin averías: tomas</translation>
         <source>none; 0 means not measured</source>
         <translation>ninguna; 0 significa sin medir</translation>
     </message>
+    <message>
+        <source>In one press: case &apos;{0}&apos;.</source>
+        <translation>En una pulsación: caso «{0}».</translation>
+    </message>
 </context>
 <context>
     <name>glossary</name>

@@ -75,6 +75,30 @@ TEST_CASE("one drag from the hot side to the cold side proposes a loop and selec
     CHECK(document::write(b.drawing()) == b.before);
 }
 
+TEST_CASE("a loop that reaches out of sight is brought into view, and no further than needed", "[propose]")
+{
+    ProposeBench b;
+    const auto seen = [&] { return b.canvas.viewportTransform().inverted().mapRect(QRectF(b.view()->rect())); };
+    // As near as it gets with both ends in sight.
+    const QPointF hot = b.canvas.mapToScene(b.on(b.hot())), cold = b.canvas.mapToScene(b.on(b.cold()));
+    const QRectF ends = QRectF(hot, cold).normalized().adjusted(-20, -20, 20, 20);
+    b.canvas.setZoom(std::min(b.view()->width() / ends.width(), b.view()->height() / ends.height()));
+    b.canvas.centerOn(ends.center());
+    const double zoom = b.canvas.zoom();
+    b.hand.startVariant("cold_line.two_parallel");
+    b.drag(b.on(b.hot()), b.on(b.cold()));
+    REQUIRE(document::proposed(b.drawing()));
+    CHECK(seen().contains(b.canvas.selectionBox()));
+    CHECK(seen().contains(hot));
+    CHECK(seen().contains(cold));
+    CHECK(b.canvas.zoom() < zoom);
+    // In sight already: the view stays as it is.
+    b.canvas.setZoom(b.canvas.zoom() / 2);
+    const auto still = b.canvas.viewportTransform();
+    b.hand.swapFor({document::ReturnWay::ColdLine, document::PumpSet::One});
+    CHECK(b.canvas.viewportTransform() == still);
+}
+
 TEST_CASE("a refused end says why and changes nothing; Esc gives the gesture up", "[propose]")
 {
     ProposeBench b;

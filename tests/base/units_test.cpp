@@ -23,6 +23,18 @@ TEST_CASE("a person may type lengths the way they are said", "[units]")
     CHECK_FALSE(us(std::string(60, '(').c_str()).has_value());
 }
 
+TEST_CASE("long times are told in minutes and seconds, and are read back as the same time", "[units]")
+{
+    const auto told = [](double seconds) { return show({seconds, Quantity::Time}, UnitSystem::Us); };
+    CHECK(told(93) == "93 s");
+    CHECK(told(599) == "599 s");
+    CHECK(told(600) == "10 min");
+    CHECK(told(750.4) == "12 min 30 s");
+    CHECK(told(3360) == "56 min");
+    for (const double seconds : {600.0, 750.0, 3360.0, 86399.0})
+        CHECK(parseMeasure(told(seconds), Quantity::Time, UnitSystem::Us).value() == seconds);
+}
+
 TEST_CASE("temperatures convert with 32, differences without", "[units]")
 {
     CHECK_THAT(parseMeasure("124", Quantity::Temperature, UnitSystem::Us).value(), WithinAbs(51.1111, 1e-4));

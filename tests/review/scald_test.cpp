@@ -4,6 +4,7 @@
 #include <rapidcheck.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "base/units.h"
 #include "support/catch.h"
@@ -68,6 +69,13 @@ TEST_CASE("a time that people read is rounded to the short side and is never not
     REQUIRE(burnSeconds(59.5).value() > 3.5);
     CHECK(wholeBurnSeconds(59.5) == 3.0);
     CHECK(wholeBurnSeconds(90) == 1.0);
+    // Minutes from two on, never longer than the figure itself.
+    for (double celsius = 44; celsius < 52; celsius += 0.125) {
+        const double exact = *tapward::review::burnSeconds(celsius), told = *wholeBurnSeconds(celsius);
+        CHECK(told <= exact + 1e-6);
+        CHECK((told < 120 || std::fmod(told, 60) == 0));
+        CHECK(told > exact - (exact < 120 ? 1 : 60));
+    }
     CHECK_FALSE(wholeBurnSeconds(40));
 }
 
