@@ -108,7 +108,7 @@ Answers collectAnswers(const Session& session)
         answers.head.push_back({item.part, part ? sayPart(*part) : QString(),
                                 sayMeasure(item.loss_Pa, Quantity::Pressure, units), item.share});
     }
-    for (const auto& message : review::cautions(session.drawing(), *prediction))
+    for (const auto& message : session.cautions())
         answers.cautions.push_back(sayMessage(message, units));
     return answers;
 }

@@ -1,67 +1,26 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/answers_panel.h"
 
-#include <cmath>
+#include <algorithm>
 #include <QApplication>
 #include <QClipboard>
 #include <QContextMenuEvent>
-#include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QMenu>
-#include <QPainter>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QVBoxLayout>
 
-#include "look/theme.h"
+#include "panels/answer_rows.h"
+#include "panels/catch_up.h"
 #include "panels/icons.h"
-#include "panels/margin_bar.h"
-#include "panels/say.h"
 
 namespace tapward::app {
 
-namespace {
-
-QLabel* wrapped(const QString& text)
-{
-    auto* label = new QLabel(text);
-    label->setWordWrap(true);
-    label->setTextFormat(Qt::PlainText);
-    return label;
-}
-
-QLabel* iconLabel(review::Severity severity, int side)
-{
-    auto* label = new QLabel;
-    label->setPixmap(look::severityIcon(severity).pixmap(side, side));
-    label->setAlignment(Qt::AlignTop);
-    return label;
-}
-
-/// A bar as wide as its share.
-class ShareBar final : public QWidget {
-public:
-    explicit ShareBar(double share) : m_share(share) { setFixedHeight(4); }
-
-protected:
-    void paintEvent(QPaintEvent*) override
-    {
-        QPainter painter(this);
-        painter.fillRect(rect(), palette().color(QPalette::Mid));
-        painter.fillRect(QRectF(0, 0, width() * std::clamp(m_share, 0.0, 1.0), height()),
-                         isEnabled() ? Theme::of(palette()).note
-                                     : palette().color(QPalette::Disabled, QPalette::WindowText));
-    }
-
-private:
-    double m_share;
-};
-
-}  // namespace
-
 AnswersPanel::AnswersPanel(Session& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_state(new QLabel), m_scroll(new QScrollArea)
+    : QWidget(parent), m_session(session), m_state(new QLabel), m_scroll(new QScrollArea), m_content(new QWidget),
+      m_column(new QVBoxLayout(m_content)), m_catchUp(new CatchUp(*this, [this] { refresh(); }))
 {
     setAccessibleName(tr("Predictions"));
     setFocusPolicy(Qt::StrongFocus);
@@ -71,167 +30,92 @@ AnswersPanel::AnswersPanel(Session& session, QWidget* parent)
     m_state->setContentsMargins(10, 4, 10, 4);
     m_state->setWordWrap(true);
     all->addWidget(m_state);
+    m_column->setContentsMargins(10, 6, 10, 10);
+    m_column->setSpacing(9);
+    m_column->addStretch();
     m_scroll->setWidgetResizable(true);
     m_scroll->setFrameShape(QFrame::NoFrame);
     m_scroll->setFocusPolicy(Qt::NoFocus);
+    m_scroll->setWidget(m_content);
     all->addWidget(m_scroll, 1);
-    connect(&session, &Session::predictionChanged, this, &AnswersPanel::refresh);
-    connect(&session, &Session::viewChanged, this, &AnswersPanel::fill);
-    connect(&session, &Session::fileChanged, this, &AnswersPanel::refresh);
-    fill();
+    for (const auto signal : {&Session::predictionChanged, &Session::viewChanged, &Session::fileChanged})
+        connect(&session, signal, m_catchUp, &CatchUp::later);
     refresh();
 }
 
-bool AnswersPanel::looksStale() const { return m_content && !m_content->isEnabled(); }
+bool AnswersPanel::looksStale() const
+{
+    m_catchUp->now();
+    return !m_content->isEnabled();
+}
 
 void AnswersPanel::refresh()
 {
-    if (!m_session.isStale())
-        fill();
-    else if (!m_session.prediction())
-        fill();  // another file was opened: the old answers go
+    // While new answers are on their way the old ones stay, greyed. Without any, another file was opened: they go.
     const bool stale = m_session.isStale();
+    if (!stale || !m_session.prediction() || m_units != m_session.units() || m_newLook)
+        fill();
     m_state->setVisible(stale || m_session.drawing().job.sampleFigures);
     m_state->setText(stale ? tr("Recalculating\u2026") : tr("Sample figures: an invented coach."));
-    if (m_content)
-        m_content->setEnabled(!stale);
+    m_content->setEnabled(!stale);
+}
+
+template <class Row, class Content>
+void AnswersPanel::put(std::size_t at, const Content& content, const QString& shape)
+{
+    const auto from = m_rows.begin() + static_cast<std::ptrdiff_t>(at);
+    const auto same = std::find_if(from, m_rows.end(), [&](const auto& row) { return row.shape == shape; });
+    if (same == m_rows.end()) {
+        auto* row = new Row(content, shape);
+        m_column->insertWidget(static_cast<int>(at), row);
+        m_rows.insert(from, {shape, row});
+    } else {
+        std::for_each(from, same, [](const auto& row) { delete row.widget; });
+        m_rows.erase(from, same);
+    }
+    static_cast<Row*>(m_rows[at].widget)->show(content);
 }
 
 void AnswersPanel::fill()
 {
     m_answers = collectAnswers(m_session);
-    const int scrolled = m_scroll->verticalScrollBar()->value();
-    auto* content = new QWidget;
-    auto* column = new QVBoxLayout(content);
-    column->setContentsMargins(10, 6, 10, 10);
-    column->setSpacing(9);
-
-    if (m_answers.margin) {
-        auto* line = new QHBoxLayout;
-        auto* word = wrapped(m_answers.margin->word);
-        QFont big = font();
-        big.setBold(true);
-        big.setPointSizeF(big.pointSizeF() * 1.25);
-        word->setFont(big);
-        line->addWidget(iconLabel(m_answers.margin->weight, word->fontMetrics().height()));
-        line->addWidget(word, 1);
-        column->addLayout(line);
-        column->addWidget(wrapped(m_answers.margin->text));
-        auto* bar = new MarginBar;
-        bar->setMargin(m_answers.margin);
-        column->addWidget(bar);
-    } else if (!m_answers.noMargin.isEmpty()) {
-        column->addWidget(wrapped(m_answers.noMargin));
-    } else if (m_session.isStale()) {
-        column->addWidget(wrapped(tr("The first answers are on their way.")));
-    } else {
-        column->addWidget(wrapped(m_session.prediction() && m_session.prediction()->loop.exists
-                                      ? tr("This heater needs no least flow: it heats whether the loop runs or not.")
-                                      : tr("Nothing to predict yet. Draw a heater, pipes and a tap.")));
-    }
+    m_units = m_session.units();
+    std::size_t kept = 0;
+    const auto cut = [&] {
+        for (std::size_t i = kept; i < m_rows.size(); ++i)
+            delete m_rows[i].widget;
+        m_rows.resize(kept);
+    };
+    if (std::exchange(m_newLook, false))
+        cut();
+    const auto sentence = [&](const QString& text, const QString& shape) { put<SentenceRow>(kept++, text, shape); };
+    const QString plainly = SentenceRow::plainShape(), caution = SentenceRow::cautionShape();
+    if (m_answers.margin)
+        put<MarginRow>(kept++, *m_answers.margin, MarginRow::shape(*m_answers.margin));
+    else if (!m_answers.noMargin.isEmpty())
+        sentence(m_answers.noMargin, plainly);
+    else if (m_session.isStale())
+        sentence(tr("The first answers are on their way."), plainly);
+    else
+        sentence(m_session.prediction() && m_session.prediction()->loop.exists
+                     ? tr("This heater needs no least flow: it heats whether the loop runs or not.")
+                     : tr("Nothing to predict yet. Draw a heater, pipes and a tap."),
+                 plainly);
     for (const auto& answer : m_answers.lines)
-        column->addWidget(answerRow(answer));
+        put<AnswerRow>(kept++, answer, AnswerRow::shape(answer));
     if (!m_answers.head.empty())
-        column->addWidget(headBudget());
-    for (const auto& caution : m_answers.cautions) {
-        auto* row = new QHBoxLayout;
-        row->addWidget(iconLabel(review::Severity::Caution, fontMetrics().height()));
-        row->addWidget(wrapped(caution), 1);
-        column->addLayout(row);
-    }
-    column->addStretch();
-    if (QWidget* old = m_scroll->takeWidget())
-        old->deleteLater();
-    m_content = content;
-    m_content->setEnabled(!m_session.isStale());
-    m_scroll->setWidget(content);
-    m_scroll->verticalScrollBar()->setValue(scrolled);
+        put<HeadRows>(kept++, m_answers.head, HeadRows::shape(m_answers.head));
+    for (const auto& text : m_answers.cautions)
+        sentence(text, caution);
+    cut();
     setAccessibleDescription(asText());
 }
 
-QWidget* AnswersPanel::answerRow(const Answer& answer)
+QString AnswersPanel::asText() const
 {
-    auto* box = new QWidget;
-    auto* grid = new QGridLayout(box);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setVerticalSpacing(1);
-    grid->setHorizontalSpacing(8);
-    grid->setColumnStretch(1, 1);
-    auto* label = wrapped(answer.label);
-    auto* value = new QLabel(answer.value);
-    value->setAlignment(Qt::AlignRight | Qt::AlignTop);
-    if (answer.has) {
-        QFont bold = font();
-        bold.setBold(true);
-        value->setFont(bold);
-    }
-    int column = 0;
-    if (answer.weight) {
-        grid->addWidget(iconLabel(*answer.weight, fontMetrics().height()), 0, 0);
-        label->setText(tr("%1: %2").arg(look::severityWord(*answer.weight), answer.label));
-        QFont bold = font();
-        bold.setBold(true);
-        label->setFont(bold);
-        column = 1;
-    }
-    grid->addWidget(label, 0, column, 1, 2 - column);
-    grid->addWidget(value, 0, 2);
-    if (!answer.note.isEmpty()) {
-        auto* note = wrapped(answer.note);
-        QFont small = font();
-        small.setPointSizeF(small.pointSizeF() * 0.92);
-        note->setFont(small);
-        QPalette quiet = note->palette();
-        quiet.setColor(QPalette::Active, QPalette::WindowText, Theme::of(palette()).quietText);
-        quiet.setColor(QPalette::Inactive, QPalette::WindowText, Theme::of(palette()).quietText);
-        note->setPalette(quiet);
-        grid->addWidget(note, 1, column, 1, 3 - column);
-    }
-    box->setAccessibleName(QStringLiteral("%1: %2").arg(answer.label, answer.value));
-    box->setAccessibleDescription(answer.note);
-    return box;
+    m_catchUp->now();
+    return answersAsText(m_answers, m_session.isStale());
 }
-
-QWidget* AnswersPanel::headBudget()
-{
-    auto* box = new QWidget;
-    auto* grid = new QGridLayout(box);
-    grid->setContentsMargins(0, 4, 0, 0);
-    grid->setVerticalSpacing(2);
-    grid->setColumnStretch(0, 1);
-    auto* title = wrapped(tr("Where the pump's head goes"));
-    QFont bold = font();
-    bold.setBold(true);
-    title->setFont(bold);
-    grid->addWidget(title, 0, 0, 1, 3);
-    int row = 1;
-    double rest = 0;
-    constexpr int kShown = 8;
-    int shown = 0;
-    for (const auto& line : m_answers.head) {
-        if (++shown > kShown) {
-            rest += line.share;
-            continue;
-        }
-        grid->addWidget(wrapped(line.text), row, 0);
-        auto* loss = new QLabel(line.loss);
-        loss->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-        grid->addWidget(loss, row, 1);
-        auto* share = new QLabel(tr("%1 %").arg(std::lround(line.share * 100)));
-        share->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-        grid->addWidget(share, row, 2);
-        grid->addWidget(new ShareBar(line.share), row + 1, 0, 1, 3);
-        row += 2;
-    }
-    if (rest > 0)
-        grid->addWidget(wrapped(tr("%1 smaller items, together %2 %")
-                                    .arg(static_cast<int>(m_answers.head.size()) - kShown)
-                                    .arg(std::lround(rest * 100))),
-                        row, 0, 1, 3);
-    return box;
-}
-
-QString AnswersPanel::asText() const { return answersAsText(m_answers, m_session.isStale()); }
 
 void AnswersPanel::copy() const { QApplication::clipboard()->setText(asText()); }
 
@@ -262,8 +146,10 @@ void AnswersPanel::keyPressEvent(QKeyEvent* event)
 void AnswersPanel::changeEvent(QEvent* event)
 {
     QWidget::changeEvent(event);
-    if ((event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) && m_content)
-        QMetaObject::invokeMethod(this, [this] { fill(); }, Qt::QueuedConnection);
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) {
+        m_newLook = true;
+        m_catchUp->later();
+    }
 }
 
 }  // namespace tapward::app

@@ -6,13 +6,13 @@
 #include "panels/answers.h"
 #include "session/session.h"
 
-class QGridLayout;
 class QLabel;
 class QScrollArea;
+class QVBoxLayout;
 
 namespace tapward::app {
 
-class MarginBar;
+class CatchUp;
 
 /// The key answers beside the drawing. Greyed with "Recalculating" while the drawing is ahead of them.
 class AnswersPanel final : public QWidget {
@@ -31,14 +31,23 @@ protected:
 private:
     void refresh();
     void fill();
-    QWidget* answerRow(const Answer& answer);
-    QWidget* headBudget();
+    template <class Row, class Content>
+    void put(std::size_t at, const Content& content, const QString& shape);
 
     Session& m_session;
     Answers m_answers;
+    UnitSystem m_units = UnitSystem::Us;  ///< of m_answers
     QLabel* m_state;
     QScrollArea* m_scroll;
-    QWidget* m_content = nullptr;
+    QWidget* m_content;
+    QVBoxLayout* m_column;
+    struct Row {
+        QString shape;
+        QWidget* widget;
+    };
+    std::vector<Row> m_rows;
+    bool m_newLook = false;  ///< colours or letters have changed since the rows were made
+    CatchUp* m_catchUp;
 };
 
 }  // namespace tapward::app

@@ -36,8 +36,28 @@ ChartView::ChartView(QWidget* parent)
 
 void ChartView::show(const Content& content)
 {
+    // What only turns grey, or is current again, keeps its lines.
+    Content turned = content;
+    turned.stale = !content.stale;
+    const bool only = m_content.result && turned == m_content;
     m_content = content;
-    rebuild();
+    if (only)
+        restyle();
+    else
+        rebuild();
+}
+
+QPen ChartView::firePen() const
+{
+    return QPen(palette().color(m_content.stale ? QPalette::Disabled : QPalette::Active, QPalette::PlaceholderText), 1);
+}
+
+void ChartView::restyle()
+{
+    styleAxes();
+    for (const auto& [line, vertical, style] : m_lines)
+        line->setPen(style == kFire ? firePen() : chartPen(style, palette(), m_content.stale));
+    viewport()->update();
 }
 
 void ChartView::styleAxes()
@@ -62,11 +82,11 @@ void ChartView::styleAxes()
 
 void ChartView::rebuild()
 {
-    chart()->removeAllSeries();
     styleAxes();
     m_x.clear();
     const study::CaseResult* result = m_content.result;
     if (!result || result->time_s.empty()) {
+        showLines({});
         m_right->setVisible(false);
         viewport()->update();
         return;
@@ -75,33 +95,26 @@ void ChartView::rebuild()
     if (m_x.empty())
         m_content.axis = ChartAxis::Time, m_x = chartX(*result, ChartAxis::Time, m_content.units);
 
-    double low = toDisplay({15, Quantity::Temperature}, m_content.units);
-    double high = toDisplay({52, Quantity::Temperature}, m_content.units);
-    const auto addStretches = [&](const study::Series& series, const QPen& pen, QValueAxis* vertical, bool measure) {
-        for (auto& stretch : chartStretches(series, m_x, m_content.units)) {
-            if (measure)
-                for (const QPointF& p : stretch) {
-                    low = std::min(low, p.y());
-                    high = std::max(high, p.y());
-                }
-            auto* line = new QLineSeries;
-            line->setPen(pen);
-            line->replace(stretch);
-            chart()->addSeries(line);
-            line->attachAxis(m_bottom);
-            line->attachAxis(vertical);
-        }
+    std::vector<Stretch> stretches;
+    const auto take = [&](const study::Series& series, int style, QValueAxis* vertical) {
+        for (auto& points : chartStretches(series, m_x, m_content.units))
+            stretches.push_back({std::move(points), style, vertical});
     };
     const auto* fire = result->find("fire");
     const bool showFire = m_content.fire && fire;
-    if (showFire) {
-        QPen pen(palette().color(m_content.stale ? QPalette::Disabled : QPalette::Active, QPalette::PlaceholderText),
-                 1);
-        addStretches(*fire, pen, m_right, false);
-    }
+    if (showFire)
+        take(*fire, kFire, m_right);
     for (const auto& line : chartLines(*result))
         if (!m_content.hidden.contains(line.series->id))
-            addStretches(*line.series, chartPen(line.style, palette(), m_content.stale), m_left, true);
+            take(*line.series, line.style, m_left);
+    double low = toDisplay({15, Quantity::Temperature}, m_content.units);
+    double high = toDisplay({52, Quantity::Temperature}, m_content.units);
+    for (const auto& stretch : stretches)
+        if (stretch.vertical == m_left)
+            for (const QPointF& p : stretch.points) {
+                low = std::min(low, p.y());
+                high = std::max(high, p.y());
+            }
 
     const double step = niceStep(high - low, std::clamp(height() / 45, 3, 8));
     m_left->setRange(std::floor(low / step) * step, std::ceil((high + step * 0.1) / step) * step);
@@ -123,11 +136,39 @@ void ChartView::rebuild()
     m_right->setTickInterval(50);
     m_right->setLabelFormat(QStringLiteral("%.0f"));
     m_right->setTitleText(tr("Fire %"));
+    showLines(stretches);
     if (!m_hovering)
         m_crosshair = sampleAt(*result, m_time);
     m_crosshair = std::min(m_crosshair, m_x.size() - 1);
     viewport()->update();
     Q_EMIT crosshairMoved();
+}
+
+void ChartView::showLines(const std::vector<Stretch>& stretches)
+{
+    // Lines that are there are used again: taking them away and adding others costs the chart ten times as much.
+    std::size_t kept = 0;
+    while (kept < std::min(stretches.size(), m_lines.size()) && m_lines[kept].vertical == stretches[kept].vertical)
+        ++kept;
+    for (std::size_t i = kept; i < m_lines.size(); ++i) {
+        chart()->removeSeries(m_lines[i].line);
+        delete m_lines[i].line;
+    }
+    m_lines.resize(kept);
+    for (std::size_t i = 0; i < stretches.size(); ++i) {
+        const auto& [points, style, vertical] = stretches[i];
+        auto* line = i < kept ? m_lines[i].line : new QLineSeries;
+        line->setPen(style == kFire ? firePen() : chartPen(style, palette(), m_content.stale));
+        line->replace(points);
+        if (i < kept) {
+            m_lines[i].style = style;
+            continue;
+        }
+        chart()->addSeries(line);
+        line->attachAxis(m_bottom);
+        line->attachAxis(vertical);
+        m_lines.push_back({line, vertical, style});
+    }
 }
 
 void ChartView::setTime(double t_s)

@@ -8,6 +8,7 @@
 
 #include "panels/chart_data.h"
 
+class QLineSeries;
 class QValueAxis;
 
 namespace tapward::app {
@@ -27,6 +28,7 @@ public:
         bool stale = false;
         bool fire = false;
         std::set<std::string> hidden;                   ///< series ids
+        bool operator==(const Content&) const = default;
     };
     void show(const Content& content);
     /// The sample under the crosshair.
@@ -49,8 +51,16 @@ protected:
     void focusOutEvent(QFocusEvent* event) override;
 
 private:
+    struct Stretch {
+        QList<QPointF> points;
+        int style;  ///< kFire for the burner's fire
+        QValueAxis* vertical;
+    };
     void rebuild();
+    void showLines(const std::vector<Stretch>& stretches);
     void styleAxes();
+    QPen firePen() const;
+    void restyle();
     void paintLevels(QPainter& painter, const QRectF& area) const;
     void paintEvents(QPainter& painter, const QRectF& area) const;
     double xOf(double shown, const QRectF& area) const;
@@ -63,6 +73,13 @@ private:
     double m_time = 0;
     bool m_hovering = false;
     QValueAxis *m_bottom, *m_left, *m_right;
+    struct Line {
+        QLineSeries* line;
+        QValueAxis* vertical;
+        int style;
+    };
+    static constexpr int kFire = -1;
+    std::vector<Line> m_lines;
 };
 
 }  // namespace tapward::app

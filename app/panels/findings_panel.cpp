@@ -14,6 +14,7 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include "panels/catch_up.h"
 #include "panels/icons.h"
 #include "panels/say.h"
 
@@ -22,7 +23,8 @@ namespace tapward::app {
 FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_list(new QListWidget), m_detail(new QLabel), m_empty(new QLabel),
       m_jump(new QPushButton(tr("Show on Drawing"))), m_fix(new QPushButton(tr("Quick Fix"))),
-      m_dismiss(new QPushButton(tr("Set Aside\u2026"))), m_restore(new QPushButton(tr("Take Back")))
+      m_dismiss(new QPushButton(tr("Set Aside\u2026"))), m_restore(new QPushButton(tr("Take Back"))),
+      m_catchUp(new CatchUp(*this, [this] { refresh(); }))
 {
     setAccessibleName(tr("Findings"));
     m_list->setAccessibleName(tr("List of findings"));
@@ -67,15 +69,35 @@ FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
     connect(m_fix, &QPushButton::clicked, this, &FindingsPanel::fixCurrent);
     connect(m_dismiss, &QPushButton::clicked, this, &FindingsPanel::askDismiss);
     connect(m_restore, &QPushButton::clicked, this, &FindingsPanel::takeBack);
-    connect(&session, &Session::predictionChanged, this, &FindingsPanel::refresh);
-    connect(&session, &Session::viewChanged, this, &FindingsPanel::refresh);
+    for (const auto signal : {&Session::predictionChanged, &Session::viewChanged})
+        connect(&session, signal, m_catchUp, &CatchUp::later);
     refresh();
+}
+
+namespace {
+enum Role { kIndex = Qt::UserRole, kRule, kPart, kSeverity };
 }
 
 int FindingsPanel::current() const
 {
+    m_catchUp->now();
     const auto* item = m_list->currentItem();
-    return item ? item->data(Qt::UserRole).toInt() : -1;
+    return item ? item->data(kIndex).toInt() : -1;
+}
+
+/// What the chosen row stands for, also while the list is behind the session; null when that is gone.
+const review::Finding* FindingsPanel::chosen() const
+{
+    const auto* item = m_list->currentItem();
+    if (!item)
+        return nullptr;
+    const auto& all = m_session.findings();
+    const auto isIt = [rule = item->data(kRule).toString().toStdString(), part = item->data(kPart).toInt()](
+                          const review::Finding& finding) { return finding.rule == rule && finding.part == part; };
+    if (const auto at = item->data(kIndex).toULongLong(); at < all.size() && isIt(all[at]))
+        return &all[at];
+    const auto found = std::ranges::find_if(all, isIt);
+    return found == all.end() ? nullptr : &*found;
 }
 
 int FindingsPanel::openCount() const
@@ -102,18 +124,34 @@ QString FindingsPanel::summary() const
 void FindingsPanel::refresh()
 {
     const auto& findings = m_session.findings();
+    const QSignalBlocker quiet(m_list);
+    fillList();
+    const bool stale = m_session.isStale();
+    m_list->setEnabled(!stale);
+    m_empty->setVisible(findings.empty() || stale);
+    m_empty->setText(stale ? tr("Recalculating\u2026") : tr("Nothing found. The checks run again after each change."));
+    m_list->setVisible(!findings.empty());
+    showDetail();
+    Q_EMIT countChanged();
+}
+
+void FindingsPanel::fillList()
+{
+    const auto& findings = m_session.findings();
     std::string rule;
     document::PartId part = document::kNoPart;
     if (const auto* item = m_list->currentItem()) {
-        rule = item->data(Qt::UserRole + 1).toString().toStdString();
-        part = item->data(Qt::UserRole + 2).toInt();
+        rule = item->data(kRule).toString().toStdString();
+        part = item->data(kPart).toInt();
     }
-    const QSignalBlocker quiet(m_list);
-    m_list->clear();
+    // Rows that say the same as before are left alone: a list lays all its rows out again when one changes.
+    while (m_list->count() > static_cast<int>(findings.size()))
+        delete m_list->takeItem(m_list->count() - 1);
     int chosen = -1;
     for (std::size_t i = 0; i < findings.size(); ++i) {
         const auto& finding = findings[i];
-        auto* item = new QListWidgetItem(m_list);
+        const int row = static_cast<int>(i);
+        auto* item = row < m_list->count() ? m_list->item(row) : new QListWidgetItem(m_list);
         const QString tag = sayTag(m_session.drawing(), finding.part);
         QString line =
             tr("%1: %2").arg(look::severityWord(finding.severity), sayMessage(finding.what, m_session.units()));
@@ -122,24 +160,19 @@ void FindingsPanel::refresh()
         if (finding.dismissed)
             line = tr("Set aside. %1").arg(line);
         item->setText(line);
-        item->setIcon(look::severityIcon(finding.severity));
-        item->setData(Qt::UserRole, static_cast<int>(i));
-        item->setData(Qt::UserRole + 1, plain(finding.rule));
-        item->setData(Qt::UserRole + 2, finding.part);
-        if (finding.dismissed)
-            item->setForeground(palette().color(QPalette::Disabled, QPalette::Text));
+        if (item->data(kSeverity) != QVariant(static_cast<int>(finding.severity)))
+            item->setIcon(look::severityIcon(finding.severity));
+        item->setData(kSeverity, static_cast<int>(finding.severity));
+        item->setData(kIndex, row);
+        item->setData(kRule, plain(finding.rule));
+        item->setData(kPart, finding.part);
+        item->setData(Qt::ForegroundRole, finding.dismissed
+                                              ? QVariant(QBrush(palette().color(QPalette::Disabled, QPalette::Text)))
+                                              : QVariant());
         if (finding.rule == rule && finding.part == part)
-            chosen = m_list->row(item);
+            chosen = row;
     }
-    if (chosen >= 0)
-        m_list->setCurrentRow(chosen);
-    const bool stale = m_session.isStale();
-    m_list->setEnabled(!stale);
-    m_empty->setVisible(findings.empty() || stale);
-    m_empty->setText(stale ? tr("Recalculating\u2026") : tr("Nothing found. The checks run again after each change."));
-    m_list->setVisible(!findings.empty());
-    showDetail();
-    Q_EMIT countChanged();
+    m_list->setCurrentRow(chosen);
 }
 
 QString FindingsPanel::text(const review::Finding& finding) const
@@ -163,9 +196,7 @@ QString FindingsPanel::text(const review::Finding& finding) const
 
 void FindingsPanel::showDetail()
 {
-    const int at = current();
-    const bool any = at >= 0 && at < static_cast<int>(m_session.findings().size());
-    const auto* finding = any ? &m_session.findings()[static_cast<std::size_t>(at)] : nullptr;
+    const auto* finding = chosen();
     m_detail->setText(finding ? text(*finding) : QString());
     m_detailArea->setVisible(finding != nullptr);
     m_jump->setEnabled(finding && finding->part != document::kNoPart);
@@ -180,10 +211,10 @@ void FindingsPanel::showDetail()
 
 void FindingsPanel::jump()
 {
-    const int at = current();
-    if (at < 0 || at >= static_cast<int>(m_session.findings().size()))
+    const auto* picked = chosen();
+    if (!picked)
         return;
-    const auto finding = m_session.findings()[static_cast<std::size_t>(at)];
+    const review::Finding finding = *picked;  // choosing a case may drop the list
     if (!finding.caseName.empty() && m_session.drawing().findCase(finding.caseName))
         m_session.setCaseName(plain(finding.caseName));
     if (finding.part == document::kNoPart || !m_session.drawing().find(finding.part))
@@ -194,6 +225,7 @@ void FindingsPanel::jump()
 
 void FindingsPanel::step(int direction)
 {
+    m_catchUp->now();
     const auto& findings = m_session.findings();
     const int count = static_cast<int>(findings.size());
     if (openCount() == 0)
@@ -222,14 +254,14 @@ void FindingsPanel::askDismiss()
 
 void FindingsPanel::dismissCurrent(const QString& reason)
 {
-    const int at = current();
-    if (at < 0 || reason.trimmed().isEmpty())
+    m_catchUp->now();
+    const auto* finding = chosen();
+    if (!finding || reason.trimmed().isEmpty())
         return;
-    const auto finding = m_session.findings()[static_cast<std::size_t>(at)];
     auto dismissals = m_session.drawing().dismissals;
     document::Dismissal dismissal;
-    dismissal.rule = finding.rule;
-    dismissal.part = finding.part;
+    dismissal.rule = finding->rule;
+    dismissal.part = finding->part;
     dismissal.reason = reason.trimmed().toStdString();
     dismissals.push_back(std::move(dismissal));
     const auto refused = m_session.perform(
@@ -240,10 +272,11 @@ void FindingsPanel::dismissCurrent(const QString& reason)
 
 void FindingsPanel::fixCurrent()
 {
-    const int at = current();
-    if (at < 0 || at >= static_cast<int>(m_session.findings().size()) || m_session.isStale())
+    m_catchUp->now();
+    const auto* finding = chosen();
+    if (!finding || m_session.isStale())
         return;
-    const auto fix = m_session.findings()[static_cast<std::size_t>(at)].fix;  // a copy: performing drops the list
+    const auto fix = finding->fix;  // a copy: performing drops the list
     if (!fix)
         return;
     if (const auto refused = m_session.perform(*fix))
@@ -252,12 +285,12 @@ void FindingsPanel::fixCurrent()
 
 void FindingsPanel::takeBack()
 {
-    const int at = current();
-    if (at < 0)
+    m_catchUp->now();
+    const auto* finding = chosen();
+    if (!finding)
         return;
-    const auto finding = m_session.findings()[static_cast<std::size_t>(at)];
     auto dismissals = m_session.drawing().dismissals;
-    std::erase_if(dismissals, [&](const auto& d) { return d.rule == finding.rule && d.part == finding.part; });
+    std::erase_if(dismissals, [&](const auto& d) { return d.rule == finding->rule && d.part == finding->part; });
     m_session.perform(document::Edit{Message("Take finding back"), {document::SetDismissals{std::move(dismissals)}}});
 }
 
@@ -276,8 +309,12 @@ void FindingsPanel::contextMenuEvent(QContextMenuEvent* event)
 void FindingsPanel::changeEvent(QEvent* event)
 {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange)
-        refresh();
+    if (event->type() == QEvent::PaletteChange) {
+        const QSignalBlocker quiet(m_list);
+        for (int row = 0; row < m_list->count(); ++row)
+            m_list->item(row)->setData(kSeverity, {});  // its icon is of the old colours
+        m_catchUp->later();
+    }
 }
 
 }  // namespace tapward::app

@@ -12,6 +12,8 @@ class QPushButton;
 
 namespace tapward::app {
 
+class CatchUp;
+
 /// What the drawing and its prediction show that a careful technician would want to know.
 class FindingsPanel final : public QWidget {
     Q_OBJECT
@@ -37,6 +39,8 @@ protected:
 
 private:
     void refresh();
+    void fillList();
+    const review::Finding* chosen() const;
     void showDetail();
     void jump();
     void askDismiss();
@@ -48,6 +52,7 @@ private:
     QLabel *m_detail, *m_empty;
     QWidget* m_detailArea = nullptr;
     QPushButton *m_jump, *m_fix, *m_dismiss, *m_restore;
+    CatchUp* m_catchUp;
 };
 
 }  // namespace tapward::app

@@ -12,6 +12,7 @@
 #include <QVBoxLayout>
 #include <set>
 
+#include "panels/catch_up.h"
 #include "panels/say.h"
 
 namespace tapward::app {
@@ -93,11 +94,9 @@ static std::vector<PartId> flowOrder(const document::Drawing& drawing)
     return order;
 }
 
-/// A pane behind another one's tab still counts as visible; nothing of it can be seen.
-static bool isSeen(const QWidget& widget) { return widget.isVisible() && !widget.visibleRegion().isEmpty(); }
-
 OutlinePanel::OutlinePanel(Session& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_filter(new QLineEdit), m_tree(new QTreeWidget)
+    : QWidget(parent), m_session(session), m_filter(new QLineEdit), m_tree(new QTreeWidget),
+      m_catchUp(new CatchUp(*this, [this] { refresh(); }))
 {
     setAccessibleName(tr("Outline"));
     m_filter->setPlaceholderText(tr("Find a tag or a kind"));
@@ -141,11 +140,9 @@ OutlinePanel::OutlinePanel(Session& session, QWidget* parent)
     connect(m_tree, &QTreeWidget::itemActivated, this, [this](QTreeWidgetItem* item) {
         m_session.requestJump((item->parent() ? item->parent() : item)->data(0, Qt::UserRole).toInt());
     });
-    // Behind another pane it only remembers that it is out of date.
     connect(&session, &Session::changed, this, [this] {
         m_outdated = true;
-        if (isSeen(*this))
-            rebuild();
+        m_catchUp->later();
     });
     connect(&session, &Session::selectionChanged, this, [this] {
         if (!m_outdated)
@@ -153,31 +150,24 @@ OutlinePanel::OutlinePanel(Session& session, QWidget* parent)
     });
     for (const auto signal :
          {&Session::predictionChanged, &Session::timeChanged, &Session::viewChanged, &Session::caseChanged})
-        connect(&session, signal, this, [this] {
-            m_liveOutdated = true;
-            if (isSeen(*this))
-                refreshLive();
-        });
+        connect(&session, signal, m_catchUp, &CatchUp::later);
     rebuild();
+    refreshLive();
 }
 
-void OutlinePanel::showEvent(QShowEvent* event)
+void OutlinePanel::refresh()
 {
-    catchUp();
-    QWidget::showEvent(event);
-}
-
-void OutlinePanel::catchUp()
-{
-    if (m_outdated)
+    if (m_outdated) {
         rebuild();
-    else if (m_liveOutdated)
+        m_catchUp->later();  // flow and warmth
+    } else {
         refreshLive();
+    }
 }
 
 QTreeWidget& OutlinePanel::tree()
 {
-    catchUp();
+    m_catchUp->now();
     return *m_tree;
 }
 
@@ -185,40 +175,72 @@ void OutlinePanel::rebuild()
 {
     m_outdated = false;
     m_filling = true;
-    std::set<PartId> open;
-    for (int i = 0; i < m_tree->topLevelItemCount(); ++i)
-        if (m_tree->topLevelItem(i)->isExpanded())
-            open.insert(m_tree->topLevelItem(i)->data(0, Qt::UserRole).toInt());
-    const auto* current = m_tree->currentItem();
-    const PartId focused = current ? current->data(0, Qt::UserRole).toInt() : document::kNoPart;
-    m_tree->clear();
     const auto& drawing = m_session.drawing();
-    for (const PartId id : flowOrder(drawing)) {
-        const Part* part = drawing.find(id);
-        if (!part)
-            continue;
-        auto* item = new QTreeWidgetItem(m_tree);
-        item->setText(kName, sayPart(*part));
-        item->setToolTip(kName, sayPart(*part));
-        item->setText(kStage, sayStage(part->stage));
-        item->setData(0, Qt::UserRole, id);
-        const QStringList connections = outlineConnections(drawing, *part);
-        item->setData(0, Qt::AccessibleDescriptionRole, connections.join(QStringLiteral("; ")));
-        for (const QString& line : connections) {
-            auto* child = new QTreeWidgetItem(item);
-            child->setText(kName, line);
-            child->setToolTip(kName, line);
-            child->setFirstColumnSpanned(true);
+    const auto order = flowOrder(drawing);
+    if (!reuse(order)) {
+        std::set<PartId> open;
+        for (int i = 0; i < m_tree->topLevelItemCount(); ++i)
+            if (m_tree->topLevelItem(i)->isExpanded())
+                open.insert(m_tree->topLevelItem(i)->data(0, Qt::UserRole).toInt());
+        const auto* current = m_tree->currentItem();
+        const PartId focused = current ? current->data(0, Qt::UserRole).toInt() : document::kNoPart;
+        m_tree->clear();
+        QList<QTreeWidgetItem*> rows;
+        for (const PartId id : order) {
+            rows << new QTreeWidgetItem;
+            for (const int column : {kFlow, kWarmth})
+                rows.back()->setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
+            rows.back()->setData(0, Qt::UserRole, id);
+            fillRow(*rows.back(), *drawing.find(id));
         }
-        if (open.contains(id))
-            item->setExpanded(true);
-        if (id == focused)
-            m_tree->setCurrentItem(item, 0, QItemSelectionModel::NoUpdate);
+        m_tree->addTopLevelItems(rows);
+        for (auto* item : rows) {
+            const PartId id = item->data(0, Qt::UserRole).toInt();
+            for (int i = 0; i < item->childCount(); ++i)
+                item->child(i)->setFirstColumnSpanned(true);
+            if (open.contains(id))
+                item->setExpanded(true);
+            if (id == focused)
+                m_tree->setCurrentItem(item, 0, QItemSelectionModel::NoUpdate);
+        }
     }
     m_filling = false;
     filter();
     showSelection();
-    refreshLive();
+}
+
+/// Most edits change no row or a few: those that are there are filled anew, which is cheap for what stays the same.
+bool OutlinePanel::reuse(const std::vector<PartId>& order)
+{
+    if (m_tree->topLevelItemCount() != static_cast<int>(order.size()))
+        return false;
+    for (std::size_t i = 0; i < order.size(); ++i)
+        if (m_tree->topLevelItem(static_cast<int>(i))->data(0, Qt::UserRole).toInt() != order[i])
+            return false;
+    for (std::size_t i = 0; i < order.size(); ++i)
+        fillRow(*m_tree->topLevelItem(static_cast<int>(i)), *m_session.drawing().find(order[i]));
+    return true;
+}
+
+void OutlinePanel::fillRow(QTreeWidgetItem& item, const Part& part)
+{
+    const QString name = sayPart(part);
+    item.setText(kName, name);
+    item.setToolTip(kName, name);
+    item.setText(kStage, sayStage(part.stage));
+    const QStringList connections = outlineConnections(m_session.drawing(), part);
+    item.setData(0, Qt::AccessibleDescriptionRole, connections.join(QStringLiteral("; ")));
+    while (item.childCount() > connections.size())  // another file may have another kind under the same number
+        delete item.takeChild(item.childCount() - 1);
+    for (int i = 0; i < connections.size(); ++i) {
+        auto* child = item.child(i);
+        if (!child) {
+            child = new QTreeWidgetItem(&item);
+            child->setFirstColumnSpanned(true);
+        }
+        child->setText(kName, connections[i]);
+        child->setToolTip(kName, connections[i]);
+    }
 }
 
 void OutlinePanel::filter()
@@ -251,7 +273,6 @@ void OutlinePanel::showSelection()
 
 void OutlinePanel::refreshLive()
 {
-    m_liveOutdated = false;
     const auto* result = m_session.currentCase();
     const UnitSystem units = m_session.units();
     std::map<PartId, std::pair<double, double>> live;  // flow, mean temperature
@@ -275,15 +296,13 @@ void OutlinePanel::refreshLive()
         const bool has = found != live.end();
         item->setText(kFlow, has ? sayMeasure(found->second.first, Quantity::Flow, units) : QString());
         item->setText(kWarmth, has ? sayMeasure(found->second.second, Quantity::Temperature, units) : QString());
-        item->setTextAlignment(kFlow, Qt::AlignRight | Qt::AlignVCenter);
-        item->setTextAlignment(kWarmth, Qt::AlignRight | Qt::AlignVCenter);
     }
     m_tree->viewport()->update();
 }
 
 void OutlinePanel::findNext()
 {
-    catchUp();
+    m_catchUp->now();
     const int count = m_tree->topLevelItemCount();
     const auto* current = m_tree->currentItem();
     const int from = current ? m_tree->indexOfTopLevelItem(current->parent() ? current->parent()

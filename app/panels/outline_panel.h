@@ -11,6 +11,8 @@ class QTreeWidgetItem;
 
 namespace tapward::app {
 
+class CatchUp;
+
 /// The drawing as words: every part with its kind, stage, what it is joined to, and the flow and warmth in
 /// it at the slider's second. A full equivalent of the picture; selecting here selects there.
 class OutlinePanel final : public QWidget {
@@ -21,12 +23,11 @@ public:
     void findNext();  ///< the next part that fits the words typed, shown on the drawing
     QTreeWidget& tree();  ///< up to date even while the pane is hidden
 
-protected:
-    void showEvent(QShowEvent* event) override;
-
 private:
-    void catchUp();
+    void refresh();
     void rebuild();
+    bool reuse(const std::vector<document::PartId>& order);
+    void fillRow(QTreeWidgetItem& item, const document::Part& part);
     void refreshLive();
     void showSelection();
     void filter();
@@ -34,7 +35,9 @@ private:
     Session& m_session;
     QLineEdit* m_filter;
     QTreeWidget* m_tree;
-    bool m_filling = false, m_outdated = false, m_liveOutdated = false;
+    bool m_filling = false;
+    bool m_outdated = false;  ///< more than flow and warmth
+    CatchUp* m_catchUp;
 };
 
 /// "run_a to L4, Pipe run (joined to P1)" and the like, one line per port or pipe end.

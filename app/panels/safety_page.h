@@ -3,6 +3,7 @@
 
 #include <QWidget>
 
+#include "panels/catch_up.h"
 #include "session/study_worker.h"
 
 namespace tapward::app {
@@ -11,7 +12,11 @@ namespace tapward::app {
 class SafetyPage : public QWidget {
     Q_OBJECT
 public:
-    SafetyPage(Session& session, const StudyWorker& worker) : m_session(session), m_worker(worker) {}
+    SafetyPage(Session& session, const StudyWorker& worker)
+        : m_session(session), m_worker(worker), m_catchUp(new CatchUp(*this, [this] { refresh(); }))
+    {
+    }
+    CatchUp& catchUp() { return *m_catchUp; }
 
     virtual bool hasAnswer() const = 0;
     virtual bool isStale() const = 0;
@@ -26,6 +31,7 @@ Q_SIGNALS:
 protected:
     Session& m_session;
     const StudyWorker& m_worker;
+    CatchUp* m_catchUp;
 };
 
 }  // namespace tapward::app

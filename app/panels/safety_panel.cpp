@@ -35,7 +35,7 @@ SafetyPanel::SafetyPanel(Session& session, QWidget* parent)
       m_loop(new LoopChartPage(session, m_worker)), m_stop(new StopPage(session, m_worker)),
       m_bands(new StopBandsPage(session, m_worker)), m_ranking(new StopRankingPage(session, m_worker)),
       m_wiring(new WiringPage(session, m_worker)), m_fire(new FireMapPage(session, m_worker)),
-      m_winter(new WinterPage(session, m_worker))
+      m_winter(new WinterPage(session, m_worker)), m_catchUp(new CatchUp(*this, [this] { refresh(); }))
 {
     setAccessibleName(tr("Safety"));
     m_run->setToolTip(tr("Ask the studies about the drawing as it stands"));
@@ -89,8 +89,9 @@ SafetyPanel::SafetyPanel(Session& session, QWidget* parent)
     connect(m_run, &QPushButton::clicked, this, &SafetyPanel::runStudies);
     connect(m_cancel, &QPushButton::clicked, &m_worker, &StudyWorker::cancel);
     connect(&m_worker, &StudyWorker::progressed, this, &SafetyPanel::refreshProgress);
-    connect(&m_worker, &StudyWorker::answersChanged, this, &SafetyPanel::refresh);
-    connect(&session, &Session::viewChanged, this, &SafetyPanel::refresh);
+    connect(&m_worker, &StudyWorker::answersChanged, this, &SafetyPanel::takeAnswers);
+    connect(&m_worker, &StudyWorker::agesChanged, m_catchUp, &CatchUp::later);
+    connect(&session, &Session::viewChanged, m_catchUp, &CatchUp::later);
     connect(m_tabs, &QTabWidget::currentChanged, this, [this] {
         m_chosen = m_chosen || !m_arranging;
         refreshStale();
@@ -111,21 +112,60 @@ void SafetyPanel::addPage(SafetyPage* page, const QString& title)
 
 void SafetyPanel::focusFirst()
 {
+    m_catchUp->now();
     QWidget* target = m_worker.isRunning() ? m_cancel : m_run;
     if (m_stack->currentIndex() == 1)
         target = m_tabs->tabBar();
     target->setFocus(Qt::ShortcutFocusReason);
 }
 
-QStringList SafetyPanel::tabs() const
+template <class Page>
+Page& SafetyPanel::current(Page& page)
 {
+    m_catchUp->now();
+    page.catchUp().now();
+    return page;
+}
+
+StopPage& SafetyPanel::stop() { return current(*m_stop); }
+StopBandsPage& SafetyPanel::bands() { return current(*m_bands); }
+StopRankingPage& SafetyPanel::ranking() { return current(*m_ranking); }
+WiringPage& SafetyPanel::wiring() { return current(*m_wiring); }
+FireMapPage& SafetyPanel::fire() { return current(*m_fire); }
+WinterPage& SafetyPanel::winter() { return current(*m_winter); }
+LoopChartPage& SafetyPanel::loop() { return current(*m_loop); }
+SafetyWorstPage& SafetyPanel::worst() { return current(*m_worst); }
+SafetyFaultsPage& SafetyPanel::faults() { return current(*m_faults); }
+SafetyProtectionsPage& SafetyPanel::protections() { return current(*m_protections); }
+
+QTabWidget& SafetyPanel::tabWidget()
+{
+    m_catchUp->now();
+    return *m_tabs;
+}
+
+QStringList SafetyPanel::tabs()
+{
+    m_catchUp->now();
     QStringList titles;
     for (int i = 0; i < m_tabs->count(); ++i)
         titles << m_tabs->tabText(i);
     return titles;
 }
 
-QString SafetyPanel::staleText() const { return m_staleBar->isHidden() ? QString() : m_stale->text(); }
+QString SafetyPanel::staleText()
+{
+    m_catchUp->now();
+    return m_staleBar->isHidden() ? QString() : m_stale->text();
+}
+
+void SafetyPanel::takeAnswers()
+{
+    refresh();
+    // What is seen is never behind the answers: its rows can be acted upon.
+    if (auto* page = qobject_cast<SafetyPage*>(m_tabs->currentWidget()); page && CatchUp::isSeen(*page))
+        page->catchUp().now();
+}
 
 void SafetyPanel::refresh()
 {
@@ -145,7 +185,7 @@ void SafetyPanel::refresh()
         }
         if (there < 0)
             m_tabs->insertTab(at, page, title);
-        page->refresh();
+        page->catchUp().later();
         m_tabs->setTabIcon(at, page->isStale() ? look::severityIcon(review::Severity::Caution) : QIcon());
         m_tabs->setTabToolTip(at, page->isStale() ? tr("%1: out of date").arg(title) : title);
         ++at;
@@ -226,7 +266,7 @@ void SafetyPanel::changeEvent(QEvent* event)
 {
     QWidget::changeEvent(event);
     if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange)
-        refresh();
+        m_catchUp->later();
 }
 
 }  // namespace tapward::app

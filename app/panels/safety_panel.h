@@ -4,6 +4,7 @@
 #include <QWidget>
 #include <vector>
 
+#include "panels/catch_up.h"
 #include "session/study_worker.h"
 
 class QLabel;
@@ -36,20 +37,20 @@ public:
     void runStudies() { m_worker.start(); }
     void focusFirst();  ///< the keyboard goes to the answers, or to the button that asks for them
     /// Titles of the tabs there are, in order.
-    QStringList tabs() const;
+    QStringList tabs();
     /// What stands above the tabs when the answers are of an older drawing; empty when they are current.
-    QString staleText() const;
-    StopPage& stop() { return *m_stop; }
-    StopBandsPage& bands() { return *m_bands; }
-    StopRankingPage& ranking() { return *m_ranking; }
-    WiringPage& wiring() { return *m_wiring; }
-    FireMapPage& fire() { return *m_fire; }
-    WinterPage& winter() { return *m_winter; }
-    LoopChartPage& loop() { return *m_loop; }
-    SafetyWorstPage& worst() { return *m_worst; }
-    SafetyFaultsPage& faults() { return *m_faults; }
-    SafetyProtectionsPage& protections() { return *m_protections; }
-    QTabWidget& tabWidget() { return *m_tabs; }
+    QString staleText();
+    StopPage& stop();
+    StopBandsPage& bands();
+    StopRankingPage& ranking();
+    WiringPage& wiring();
+    FireMapPage& fire();
+    WinterPage& winter();
+    LoopChartPage& loop();
+    SafetyWorstPage& worst();
+    SafetyFaultsPage& faults();
+    SafetyProtectionsPage& protections();
+    QTabWidget& tabWidget();
 
     /// The script as a case of the drawing, chosen and shown at a moment: one undo step, or none when the
     /// drawing has that very case already. `play`: readyToPlay() follows when it has been predicted. Its Problem is
@@ -65,6 +66,9 @@ protected:
 
 private:
     void addPage(SafetyPage* page, const QString& title);
+    template <class Page>
+    Page& current(Page& page);  ///< caught up
+    void takeAnswers();
     void refresh();
     void refreshProgress();
     void refreshStale();
@@ -94,6 +98,7 @@ private:
     WiringPage* m_wiring;
     FireMapPage* m_fire;
     WinterPage* m_winter;
+    CatchUp* m_catchUp;
 };
 
 }  // namespace tapward::app

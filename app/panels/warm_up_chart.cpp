@@ -19,6 +19,7 @@
 #include <QTreeWidget>
 #include <QVBoxLayout>
 
+#include "panels/catch_up.h"
 #include "panels/chart_view.h"
 #include "panels/choice_button.h"
 #include "panels/icons.h"
@@ -59,7 +60,7 @@ QIcon penIcon(const QPen& pen, const QFontMetrics& metrics)
 WarmUpChart::WarmUpChart(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_view(new ChartView), m_lines(new QTreeWidget), m_at(new QLabel),
       m_state(new QLabel), m_fire(new QCheckBox(tr("Burner fire"))), m_stack(new QStackedWidget),
-      m_table(new QTableView), m_model(new SeriesTable(this))
+      m_table(new QTableView), m_model(new SeriesTable(this)), m_catchUp(new CatchUp(*this, [this] { refresh(); }))
 {
     setAccessibleName(tr("Warm-up"));
     auto* axis = new QButtonGroup(this);
@@ -147,9 +148,8 @@ WarmUpChart::WarmUpChart(Session& session, QWidget* parent)
             m_hidden.insert(id);
         QMetaObject::invokeMethod(this, [this] { refresh(); }, Qt::QueuedConnection);
     });
-    connect(&session, &Session::predictionChanged, this, &WarmUpChart::refresh);
-    connect(&session, &Session::caseChanged, this, &WarmUpChart::refresh);
-    connect(&session, &Session::viewChanged, this, &WarmUpChart::refresh);
+    for (const auto signal : {&Session::predictionChanged, &Session::caseChanged, &Session::viewChanged})
+        connect(&session, signal, m_catchUp, &CatchUp::later);
     connect(&session, &Session::timeChanged, this, [this] { m_view->setTime(m_session.time()); });
     refresh();
 }
@@ -203,7 +203,19 @@ void WarmUpChart::refresh()
     refreshReadout();
 }
 
+ChartView& WarmUpChart::view()
+{
+    m_catchUp->now();
+    return *m_view;
+}
+
 QString WarmUpChart::readout(const std::string& seriesId) const
+{
+    m_catchUp->now();
+    return valueOf(seriesId);
+}
+
+QString WarmUpChart::valueOf(const std::string& seriesId) const
 {
     const auto* result = m_view->content().result;
     const auto* series = result ? result->find(seriesId) : nullptr;
@@ -222,15 +234,15 @@ void WarmUpChart::refreshReadout()
     }
     const std::size_t at = m_view->crosshair();
     QStringList head{tr("At %1").arg(sayClock(result->time_s[std::min(at, result->time_s.size() - 1)]))};
-    if (const QString pumped = readout("pumped_volume"); !pumped.isEmpty())
+    if (const QString pumped = valueOf("pumped_volume"); !pumped.isEmpty())
         head << tr("%1 pumped").arg(pumped);
-    if (const QString flow = readout("loop_flow"); !flow.isEmpty())
+    if (const QString flow = valueOf("loop_flow"); !flow.isEmpty())
         head << flow;
     m_at->setText(head.join(QStringLiteral(" \u00B7 ")));
     m_filling = true;
     for (int i = 0; i < m_lines->topLevelItemCount(); ++i) {
         auto* item = m_lines->topLevelItem(i);
-        const QString value = readout(item->data(0, Qt::UserRole).toString().toStdString());
+        const QString value = valueOf(item->data(0, Qt::UserRole).toString().toStdString());
         item->setText(1, value.isEmpty() ? QStringLiteral("\u2013") : value);
     }
     m_filling = false;
@@ -244,6 +256,7 @@ QByteArray WarmUpChart::csv() const
 
 void WarmUpChart::copyTable()
 {
+    m_catchUp->now();
     QString text;
     QMap<int, QMap<int, QString>> cells;
     for (const auto& index : m_table->selectionModel()->selectedIndexes())
@@ -258,7 +271,7 @@ void WarmUpChart::changeEvent(QEvent* event)
 {
     QWidget::changeEvent(event);
     if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange)
-        refresh();
+        m_catchUp->later();
 }
 
 void WarmUpChart::resizeEvent(QResizeEvent* event)

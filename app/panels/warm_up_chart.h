@@ -16,6 +16,7 @@ class QTreeWidget;
 
 namespace tapward::app {
 
+class CatchUp;
 class ChartView;
 class SeriesTable;
 
@@ -29,7 +30,7 @@ public:
     QByteArray csv() const;
     /// The readout of one line at the crosshair ("107.2 °F"); empty when it has no value there.
     QString readout(const std::string& seriesId) const;
-    ChartView& view() { return *m_view; }
+    ChartView& view();
 
 Q_SIGNALS:
     void exportRequested();  ///< the person wants the CSV in a file
@@ -40,6 +41,7 @@ protected:
 
 private:
     void refresh();
+    QString valueOf(const std::string& seriesId) const;
     void refreshReadout();
     void copyTable();
 
@@ -54,6 +56,7 @@ private:
     SeriesTable* m_model;
     std::set<std::string> m_hidden;
     bool m_filling = false;
+    CatchUp* m_catchUp;
 };
 
 }  // namespace tapward::app

@@ -51,10 +51,14 @@ WinterPage::WinterPage(Session& session, const StudyWorker& worker)
     };
     connect(m_steps, &SafetyTable::rowOpened, this, opens(m_stepParts));
     connect(m_places, &SafetyTable::rowOpened, this, opens(m_placeParts));
-    connect(&session, &Session::predictionChanged, this, &WinterPage::refreshCautions);
+    connect(&session, &Session::predictionChanged, m_catchUp, &CatchUp::later);
 }
 
-QString WinterPage::cautions() const { return m_cautions->text(); }
+QString WinterPage::cautions()
+{
+    m_catchUp->now();
+    return m_cautions->text();
+}
 
 void WinterPage::showParts(const std::vector<document::PartId>& parts)
 {
@@ -63,24 +67,16 @@ void WinterPage::showParts(const std::vector<document::PartId>& parts)
         m_session.requestJump(chosen.front());
 }
 
-void WinterPage::refreshCautions()
-{
-    const auto* prediction = m_session.prediction();
-    QStringList lines;
-    if (prediction)
-        for (const auto& message : review::cautions(m_session.drawing(), *prediction))
-            lines << tr("%1: %2").arg(look::severityWord(review::Severity::Caution),
-                                      sayMessage(message, m_session.units()));
-    m_cautions->setText(lines.join(QLatin1Char('\n')));
-}
-
 void WinterPage::refresh()
 {
     const auto& slot = m_worker.answers().winter;
     if (!slot)
         return;
-    refreshCautions();
     const UnitSystem units = m_session.units();
+    QStringList lines;
+    for (const auto& message : m_session.cautions())
+        lines << tr("%1: %2").arg(look::severityWord(review::Severity::Caution), sayMessage(message, units));
+    m_cautions->setText(lines.join(QLatin1Char('\n')));
     m_stepParts.clear();
     m_placeParts.clear();
     const bool answered = slot->answer.has_value();

@@ -21,11 +21,10 @@ public:
 
     SafetyTable& steps() { return *m_steps; }
     SafetyTable& places() { return *m_places; }
-    QString cautions() const;
+    QString cautions();
 
 private:
     void showParts(const std::vector<document::PartId>& parts);
-    void refreshCautions();
 
     QLabel *m_problem, *m_cautions;
     SafetyTable *m_steps, *m_places;

@@ -62,7 +62,8 @@ void Session::Worker::run(const std::stop_token& quit)
         if (!answer || stop.stop_requested())
             continue;
         QMetaObject::invokeMethod(
-            &m_session, [session = &m_session, a = std::move(*answer)] { session->receive(a); }, Qt::QueuedConnection);
+            &m_session, [session = &m_session, a = std::move(*answer)]() mutable { session->receive(std::move(a)); },
+            Qt::QueuedConnection);
     }
 }
 
@@ -88,6 +89,7 @@ std::optional<Session::Answer> Session::Worker::work(Job job, const std::stop_to
         answer.findings = review::review(job.drawing, prediction);
         if (answer.problem)
             return answer;
+        answer.cautions = review::cautions(job.drawing, prediction);
     }
     // Only another case was chosen: its snapshot is all that is missing.
     if (job.known && job.drawing.findCase(job.caseName) != nullptr) {

@@ -23,7 +23,8 @@ struct Session::Answer {
     std::uint64_t generation = 0;
     std::shared_ptr<const study::Prediction> prediction;
     std::optional<Problem> problem;
-    std::optional<std::vector<review::Finding>> findings;  ///< nothing = as before
+    std::optional<std::vector<review::Finding>> findings;  ///< nothing = as before, cautions too
+    std::vector<Message> cautions;
 };
 
 /// One background thread that always works on the newest job: a new one stops the one in flight.

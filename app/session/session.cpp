@@ -45,9 +45,12 @@ document::Edit Session::flip(document::Edit edit)
 {
     auto inverse = document::apply(m_drawing, std::move(edit));
     settleCaseName();
+    const bool wasStale = m_stale;
     schedulePrediction(true);
     Q_EMIT changed();
-    select(m_selection);  // parts that are gone leave the selection
+    if (!wasStale)
+        Q_EMIT predictionChanged();  // after what is drawn anew: it need not be drawn twice
+    select(m_selection);             // parts that are gone leave the selection
     return inverse;
 }
 
@@ -98,12 +101,16 @@ void Session::take(document::Drawing drawing, const QString& path)
     m_lastAdded.clear();
     m_prediction.reset();
     m_findings.clear();
+    m_cautions.clear();
     m_problem.reset();
     m_time = 0;
     m_case.clear();
     settleCaseName();
+    const bool wasStale = m_stale;
     schedulePrediction(true);
     Q_EMIT changed();
+    if (!wasStale)
+        Q_EMIT predictionChanged();
     Q_EMIT selectionChanged();
     Q_EMIT caseChanged();
     Q_EMIT timeChanged();
@@ -186,8 +193,7 @@ void Session::schedulePrediction(bool everything)
 {
     m_working = true;
     m_worker->start(Job{++m_generation, m_drawing, m_case.toStdString(), everything ? nullptr : m_prediction});
-    if (everything && !std::exchange(m_stale, true))
-        Q_EMIT predictionChanged();
+    m_stale = m_stale || everything;  // the caller tells
 }
 
 void Session::receive(Answer answer)
@@ -198,8 +204,10 @@ void Session::receive(Answer answer)
     m_stale = false;
     m_prediction = std::move(answer.prediction);
     m_problem = std::move(answer.problem);
-    if (answer.findings)
+    if (answer.findings) {
         m_findings = std::move(*answer.findings);
+        m_cautions = std::move(answer.cautions);
+    }
     Q_EMIT predictionChanged();
 }
 

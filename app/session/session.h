@@ -69,6 +69,8 @@ public:
     bool isStale() const { return m_stale; }             ///< drawing has changed since prediction()
     std::optional<Problem> predictionProblem() const { return m_problem; }
     const std::vector<review::Finding>& findings() const { return m_findings; }
+    /// Standing cautions for prediction(), not said by a finding; none without a prediction.
+    const std::vector<Message>& cautions() const { return m_cautions; }
     const study::CaseResult* currentCase() const;        ///< null when there is no answer for caseName()
     bool isWorking() const { return m_working; }         ///< a prediction or its snapshot is on its way
 
@@ -104,6 +106,7 @@ private:
     double m_time = 0;
     std::shared_ptr<const study::Prediction> m_prediction;
     std::vector<review::Finding> m_findings;
+    std::vector<Message> m_cautions;
     std::optional<Problem> m_problem;
     bool m_stale = false, m_working = false, m_showsMoment = false;
     int m_lastBurst = 0;

@@ -95,7 +95,10 @@ const std::vector<StudyWorker::Study>& StudyWorker::studies()
 
 StudyWorker::StudyWorker(Session& session, QObject* parent) : QObject(parent), m_session(session)
 {
-    connect(&session, &Session::changed, this, &StudyWorker::answersChanged);
+    connect(&session, &Session::changed, this, [this] {
+        m_current.clear();
+        Q_EMIT agesChanged();
+    });
     connect(&session, &Session::fileChanged, this, &StudyWorker::forgetOther);
 }
 
@@ -203,9 +206,19 @@ QString StudyWorker::doing() const
     return tr("%1 of %2: %3").arg(m_at + 1).arg(studies().size()).arg(tr(studies()[m_at].title));
 }
 
+bool StudyWorker::isCurrent(const std::shared_ptr<const document::Drawing>& studied) const
+{
+    const auto [place, fresh] = m_current.try_emplace(studied, false);
+    if (fresh)
+        place->second = sameForStudies(*studied, m_session.drawing());
+    return place->second;
+}
+
 bool StudyWorker::sameForStudies(const document::Drawing& studied, const document::Drawing& now)
 {
-    const auto samePart = [](const document::Part& a, const document::Part& b) { return bare(a) == bare(b); };
+    const auto samePart = [](const document::Part& a, const document::Part& b) {
+        return a == b || (a.kind == b.kind && bare(a) == bare(b));
+    };
     return studied.job.altitude_m == now.job.altitude_m && studied.cases.size() <= now.cases.size()
            && std::equal(studied.cases.begin(), studied.cases.end(), now.cases.begin())
            && std::equal(studied.parts.begin(), studied.parts.end(), now.parts.begin(), now.parts.end(), samePart);

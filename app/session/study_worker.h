@@ -2,6 +2,7 @@
 #pragma once
 
 #include <functional>
+#include <map>
 #include <memory>
 #include <optional>
 #include <QObject>
@@ -74,7 +75,7 @@ public:
     template <class T>
     bool isStale(const StudySlot<T>& slot) const
     {
-        return slot && !sameForStudies(*slot->drawing, m_session.drawing());
+        return slot && !isCurrent(slot->drawing);
     }
     /// Places, labels and the title block do not matter, nor do cases added behind those there were: the
     /// scripts that are opened from a study's answer must not make that answer old.
@@ -82,7 +83,8 @@ public:
 
 Q_SIGNALS:
     void progressed();
-    void answersChanged();  ///< one more is there, or what is there became stale, or is current again
+    void answersChanged();  ///< one more is there, or those of another drawing are gone
+    void agesChanged();     ///< what is there may have become stale, or current again
 
 private:
     using Keep = std::function<void(StudyAnswers&)>;  ///< puts an answer in its place
@@ -99,12 +101,15 @@ private:
     void begin(std::optional<std::size_t> only);
     void run(const std::stop_token& stop, int generation, const Asked& asked, std::optional<std::size_t> only);
     void forgetOther();
+    bool isCurrent(const std::shared_ptr<const document::Drawing>& studied) const;
     void tell(int generation, std::function<void()> news);
 
     Session& m_session;
     StudyAnswers m_answers;
     StudyQuestions m_questions;
     std::shared_ptr<const document::Drawing> m_drawing;  ///< of the newest run
+    /// Found out once per change: many answers are of the same drawing.
+    mutable std::map<std::shared_ptr<const document::Drawing>, bool> m_current;
     bool m_running = false;
     std::size_t m_at = 0;
     std::optional<std::size_t> m_only;  ///< the one study of the newest run; none = all

@@ -26,6 +26,7 @@
 #include "panels/answers_panel.h"
 #include "panels/case_bar.h"
 #include "panels/case_editor.h"
+#include "panels/catch_up.h"
 #include "panels/chart_view.h"
 #include "panels/details_panel.h"
 #include "panels/findings_panel.h"
@@ -118,11 +119,6 @@ void MainWindow::furnish()
     connect(m_details, &DetailsPanel::scaleRequested, this, &MainWindow::scalePlan);
     connect(m_details, &DetailsPanel::stockRequested, this, &MainWindow::openStock);
     connect(m_safety, &SafetyPanel::readyToPlay, m_timeBar, &TimeBar::play);
-    connect(findChild<QDockWidget*>(QStringLiteral("outline")), &QDockWidget::visibilityChanged, m_outline,
-            [this](bool seen) {
-                if (seen)
-                    m_outline->tree();  // catches up with what it missed behind its tab
-            });
     connect(m_tray, &Tray::kindPicked, m_canvas, &EditingCanvas::startPlacing);
     buildAssemblies();
     connect(m_chart, &WarmUpChart::exportRequested, this, [this] { exportTo(ExportKind::SeriesCsv); });
@@ -228,6 +224,10 @@ QDockWidget* MainWindow::addDock(Qt::DockWidgetArea area, const QString& name, c
     dock->setWidget(content);
     addDockWidget(area, dock);
     dock->setProperty("area", QVariant::fromValue(area));
+    connect(dock, &QDockWidget::visibilityChanged, content, [dock](bool seen) {
+        if (seen)
+            CatchUp::cameToSight(*dock);  // what it missed behind another one's tab
+    });
     m_docks.push_back(dock);
     return dock;
 }

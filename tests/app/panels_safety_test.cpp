@@ -91,7 +91,7 @@ TEST_CASE("the loop curve's table holds every pump set the core worked out, in i
         CHECK(mark.at.x() == toDisplay({set.working->flow_m3s, Quantity::Flow}, UnitSystem::Us));
     }
     session.setUnits(UnitSystem::Metric);
-    CHECK(table.item(0, 4)->text()
+    CHECK(panel.loop().chart().table().item(0, 4)->text()
           == sayMeasure(curves->sets[0].working->flow_m3s, Quantity::Flow, UnitSystem::Metric));
 }
 
