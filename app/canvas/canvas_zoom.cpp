@@ -81,6 +81,8 @@ void CanvasView::showSelectionToo()
         return;
     area.adjust(-40, -40, 40, 40);  // with its labels
     area |= seen & m_layout.bounds;
+    if (area.adjusted(-60, -60, 60, 60).contains(m_layout.bounds))
+        return fitDrawing();  // nearly all of it: then whole, labels and all
     const QSizeF view = viewport()->size();
     setZoom(std::min({view.width() / area.width(), view.height() / area.height(), zoom()}));
     centerOn(area.center());
