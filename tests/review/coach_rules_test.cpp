@@ -178,6 +178,20 @@ TEST_CASE("a branch that ends in nothing is found, one that ends in a tap or a d
     CHECK_FALSE(coach.finds("dead_end"));  // no more than a fitting
 }
 
+TEST_CASE("a heater just put down is said to lack its pipes, no more", "[review]")
+{
+    for (const char* const kind : {"tankless_heater", "storage_heater"}) {
+        Coach coach;
+        const PartId heater = coach.add(kind, "WH9");
+        const auto about = [&](const char* rule) {
+            return std::ranges::count(coach.found(rule), heater, &review::Finding::part);
+        };
+        CHECK(about("open_end") > 0);
+        CHECK(about("dead_end") == 0);
+        CHECK(about("trapped_expansion") == 0);
+    }
+}
+
 TEST_CASE("a tap that cannot light the heater even fully open is found with its supply", "[review]")
 {
     Coach coach;

@@ -27,7 +27,7 @@ void deadEnd(const Seen& seen, Findings& findings)
         std::string tags;
         document::PartId last = document::kNoPart;
         int place = ends[i];
-        bool loose = false;
+        bool loose = false, piped = false;
         while (place != Pipes::kOutside && left[static_cast<std::size_t>(place)] == 1) {
             int next = -1;
             for (const int index : pipes.at[static_cast<std::size_t>(place)]) {
@@ -42,6 +42,7 @@ void deadEnd(const Seen& seen, Findings& findings)
             place = piece.other(place);
             --left[static_cast<std::size_t>(place)];
             held_m3 += piece.volume_m3;
+            piped = piped || piece.isPipe;
             const auto& pipeEnds = piece.part->part->ends;
             loose =
                 loose
@@ -51,8 +52,8 @@ void deadEnd(const Seen& seen, Findings& findings)
                 last = piece.part->id;
             }
         }
-        if (held_m3 <= kStub_m3 || loose) {
-            continue;  // a loose end is another rule's
+        if (held_m3 <= kStub_m3 || loose || !piped) {
+            continue;  // a loose end, or a part that has no pipe yet, is another rule's
         }
         Finding finding;
         finding.severity = Severity::Caution;

@@ -12,6 +12,9 @@ namespace tapward::review::rule {
 void trappedExpansion(const Seen& seen, Findings& findings)
 {
     for (const ClosedSection& section : closedSections(seen)) {
+        if (section.closedBy.empty()) {
+            continue;  // only ends without a pipe: another rule's, while the coach is still being drawn
+        }
         const double atRest_Pa = highestAtRest_Pa(seen.after, outletJunction(seen.after, *section.heater)).value_or(0);
         if (atRest_Pa + section.rise_Pa <= kTubeRating_Pa) {
             continue;  // plastic tube takes it up
