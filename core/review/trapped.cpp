@@ -111,7 +111,6 @@ std::vector<ClosedSection> closedSections(const Seen& seen)
         }
         std::sort(section.closedBy.begin(), section.closedBy.end());
         section.closedBy.erase(std::unique(section.closedBy.begin(), section.closedBy.end()), section.closedBy.end());
-        section.growth_m3 = section.heated_m3 * waterGrowth(section.from_C, section.to_C);
         section.rise_Pa = trappedRise_Pa(water, give_m3_Pa);
         sections.push_back(std::move(section));
     }

@@ -34,7 +34,6 @@ struct ClosedSection {
     const study::PlantPart* heater = nullptr;
     double from_C = 0, to_C = 0;
     double heated_m3 = 0;                     ///< water that gets warm: the heater's, and the loop's hot way
-    double growth_m3 = 0;                     ///< of that water
     double rise_Pa = 0;
     std::vector<document::PartId> closedBy;   ///< checks, pumps and valves around it, in id order
 };

@@ -4762,10 +4762,6 @@
         <translation>Calor</translation>
     </message>
     <message>
-        <source>Heated with every tap shut, {0} has no room for {1} more water: {2} close it in.</source>
-        <translation>Al calentarse con todos los grifos cerrados, {0} no tiene sitio para {1} más de agua: su salida la cierran {2}.</translation>
-    </message>
-    <message>
         <source>Heater</source>
         <translation>Calentador</translation>
     </message>
@@ -6766,6 +6762,10 @@ Sin averías: tomas</translation>
     <message>
         <source>In one press: case &apos;{0}&apos;.</source>
         <translation>En una pulsación: caso «{0}».</translation>
+    </message>
+    <message>
+        <source>Heated with every tap shut, {0} has no room for its water to grow: closed in by {1}.</source>
+        <translation>Al calentarse con todos los grifos cerrados, {0} no tiene sitio para que crezca su agua: la encierra {1}.</translation>
     </message>
 </context>
 <context>

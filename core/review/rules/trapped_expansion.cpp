@@ -25,8 +25,8 @@ void trappedExpansion(const Seen& seen, Findings& findings)
         }
         Finding finding;
         finding.severity = Severity::Caution;
-        finding.what = {"Heated with every tap shut, {0} has no room for {1} more water: {2} close it in.",
-                        {section.heater->part->tag, Measure{section.growth_m3, Quantity::Volume}, closed}};
+        finding.what = {"Heated with every tap shut, {0} has no room for its water to grow: closed in by {1}.",
+                        {section.heater->part->tag, closed}};
         finding.why = {"From {0} to {1} its {2} would raise the pressure by up to {3}, were it not for the relief "
                        "valve; air, hoses and seals take some of it.",
                        {Measure{section.from_C, Quantity::Temperature}, Measure{section.to_C, Quantity::Temperature},
