@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/answers.h"
 
+#include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <QCoreApplication>
 
 #include "panels/icons.h"
@@ -47,6 +49,23 @@ void add(Answers& answers, const char* id, const QString& label, std::optional<d
 
 }  // namespace
 
+namespace {
+
+/// A line without an answer joins the one that lacks it for the same reason: a drawing just begun says each once.
+void addOpen(std::vector<Answer>& open, Answer answer)
+{
+    const auto same = std::ranges::find(open, answer.note, &Answer::note);
+    if (same == open.end()) {
+        open.push_back(std::move(answer));
+        return;
+    }
+    QString label = answer.label;
+    label.replace(0, 1, label.left(1).toLower());
+    same->label += QStringLiteral(", ") + label;
+}
+
+}  // namespace
+
 QString sayBurn(double celsius)
 {
     const auto seconds = review::wholeBurnSeconds(celsius);
@@ -72,6 +91,7 @@ Answers collectAnswers(const Session& session)
     else
         answers.noMargin = sayMessage(loop.reason, units);
 
+    std::vector<Answer> open;
     for (const auto& line : report::keyAnswers(session.drawing(), *prediction)) {
         if (answers.margin && (line.id == "loop_flow" || line.id == "flow_margin" || line.id == "activation_flow"))
             continue;  // the bar says it
@@ -94,7 +114,10 @@ Answers collectAnswers(const Session& session)
             const QString burn = sayBurn(line.value.si);
             answer.note = answer.note.isEmpty() ? burn : burn + QLatin1Char(' ') + answer.note;
         }
-        answers.lines.push_back(std::move(answer));
+        if (answer.has)
+            answers.lines.push_back(std::move(answer));
+        else
+            addOpen(open, std::move(answer));
     }
     add(answers, "flow_low_volts", tr("Loop flow at 10.5 V"), loop.flowLowVolts_m3s, Quantity::Flow,
         loop.flowLowVolts_m3s && loop.activationFlow_m3s && *loop.flowLowVolts_m3s < *loop.activationFlow_m3s
@@ -102,6 +125,7 @@ Answers collectAnswers(const Session& session)
             : QString(),
         units);
     add(answers, "flow_high_volts", tr("Loop flow at 14.4 V"), loop.flowHighVolts_m3s, Quantity::Flow, {}, units);
+    std::ranges::move(open, std::back_inserter(answers.lines));
 
     for (const auto& item : loop.headBudget) {
         const document::Part* part = session.drawing().find(item.part);

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Panes that show results: they agree with each other and never show old figures as current.
+#include <algorithm>
 #include <cmath>
 #include <QListWidget>
 #include <QRegularExpression>
 #include <QSignalSpy>
 #include <QToolButton>
 #include <QTreeWidget>
+#include <set>
 
 #include "panels/answers_panel.h"
 #include "panels/case_bar.h"
@@ -17,6 +19,7 @@
 #include "panels/time_bar.h"
 #include "panels/warm_up_chart.h"
 #include "panels_support.h"
+#include "report/report.h"
 #include "review/scald.h"
 
 using namespace tapward;
@@ -58,6 +61,30 @@ TEST_CASE("a heater that asks for more than the loop gives is said not to light,
     REQUIRE(answers.margin->flow_m3s < 6.3e-5);
     CHECK(answers.margin->word == QStringLiteral("Does not light"));
     CHECK(answers.margin->weight == review::Severity::Danger);
+}
+
+TEST_CASE("a drawing just begun says once why it has no answers yet, and for what", "[panels]")
+{
+    Session session;
+    REQUIRE_FALSE(
+        session.perform(document::placePart(session.drawing(), "tankless_heater", {0, 0}, document::Stage::Existing)));
+    REQUIRE(waitForAnswer(session));
+    REQUIRE(session.prediction());
+    std::set<QString> reasons;
+    QString open;
+    for (const auto& line : collectAnswers(session).lines)
+        if (!line.has) {
+            CAPTURE(line.label, line.note);
+            CHECK(reasons.insert(line.note).second);
+            open += line.label + QLatin1Char(' ');
+        }
+    CHECK_FALSE(reasons.contains(QString()));
+    const auto all = report::keyAnswers(session.drawing(), *session.prediction());
+    const auto lacking = std::ranges::count(all, false, &report::AnswerLine::has);
+    CHECK(lacking > static_cast<std::ptrdiff_t>(2 * reasons.size()));
+    for (const auto& line : all)
+        if (!line.has)
+            CHECK(open.contains(QString::fromStdString(line.label), Qt::CaseInsensitive));
 }
 
 TEST_CASE("water hot enough to burn is shown with the time it takes", "[panels]")
