@@ -202,8 +202,9 @@ void placeLabels(const document::Drawing& drawing, const PaintOptions& options, 
 {
     Crowd crowd(layout, options);
     const auto add = [&](LabelShape label) {
-        const double apart = 0.6 * label.size;  // so that two labels side by side do not read as one line
-        crowd.add(label.box.adjusted(-apart, kBlank * label.size, apart, 0), Crowd::kLabelWeight);
+        // So that two labels side by side do not read as one line, nor one above the other as one label.
+        const double apart = 0.6 * label.size, above = (0.25 - kBlank) * label.size, below = 0.25 * label.size;
+        crowd.add(label.box.adjusted(-apart, -above, apart, below), Crowd::kLabelWeight);
         layout.labels.push_back(std::move(label));
     };
     std::vector<LabelShape> open;

@@ -346,6 +346,7 @@ void LoopBuilder::survey()
 
 Point LoopBuilder::place(const Plan& rightward, Plan& chosen) const
 {
+    constexpr double kRound = 28;  // modules of pipe that a way round the block is worth
     // What is about to be moved is in nobody's way.
     Drawing standing = now();
     std::erase_if(standing.parts, [](const Part& part) {
@@ -379,8 +380,15 @@ Point LoopBuilder::place(const Plan& rightward, Plan& chosen) const
                 const auto away = [&](const Point& from, const Point& to) {
                     return std::abs(x + from.x - to.x) + std::abs(y + from.y - to.y);
                 };
+                // The first row runs one way and the last comes back: a pipe to the other side goes round the block or
+                // through it, and so does one to a place above the row that it has to pass.
+                const double ahead = mirrored ? -1 : 1;
+                const bool roundIn = (x + plan.in.x - in.x) * ahead < 0;
+                const bool roundOut = (x + plan.out.x - out.x) * ahead < 0;
+                const bool past = out.y < y + plan.in.y && plan.in.y < plan.out.y;
                 const double cost = m_origin ? std::abs(x - m_origin->x) + std::abs(y - m_origin->y)
-                                             : away(plan.in, in) + 0.7 * away(plan.out, out) + (mirrored ? 0.5 : 0);
+                                             : away(plan.in, in) + 0.7 * away(plan.out, out) + (mirrored ? 0.5 : 0)
+                                                   + kRound * (roundIn + roundOut + past);
                 if (cost >= least) {
                     continue;
                 }

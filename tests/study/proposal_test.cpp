@@ -93,6 +93,36 @@ bool anyOverlap(const Drawing& drawing)
     return false;
 }
 
+/// Whether two pipes of the proposal cross.
+bool crossesItself(const Drawing& drawing)
+{
+    struct Piece {
+        std::string tag;
+        Point a, b;
+    };
+    std::vector<Piece> level, upright;
+    for (const Part& part : drawing.parts) {
+        if (!part.mark || !kindOf(part).isPipe) {
+            continue;
+        }
+        const auto corners = route(drawing, part);
+        for (std::size_t i = 0; i + 1 < corners.size(); ++i) {
+            auto& pieces = corners[i].y == corners[i + 1].y ? level : upright;
+            pieces.push_back({part.tag, corners[i], corners[i + 1]});
+        }
+    }
+    const auto between = [](double value, double a, double b) { return (value - a) * (value - b) < 0; };
+    for (const Piece& one : level) {
+        for (const Piece& other : upright) {
+            if (between(other.a.x, one.a.x, one.b.x) && between(one.a.y, other.a.y, other.b.y)) {
+                UNSCOPED_INFO(one.tag << " crosses " << other.tag);
+                return true;
+            }
+        }
+    }
+    return false;
+}
+
 const Part* withRole(const Drawing& drawing, const std::string& role)
 {
     for (const Part& part : drawing.parts) {
@@ -140,6 +170,7 @@ TEST_CASE("each variant of a proposal draws a loop that runs, on every coach, an
             CHECK(*loop.flow_m3s > 1e-6);
             CHECK(loop.circulators.size() == (variant.pumps == PumpSet::One ? 1u : 2u));
             CHECK_FALSE(anyOverlap(drawing));
+            CHECK_FALSE(crossesItself(drawing));
             CHECK(proposed(drawing) == variant);
             // The coach's own tube is cut, not made longer or shorter.
             CHECK(tubeInAll(drawing, false) == Approx(tubeInAll(before, false)).epsilon(1e-12));
