@@ -2,6 +2,7 @@
 #include "panels/jug_dialog.h"
 
 #include <QDialogButtonBox>
+#include <QEvent>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -177,6 +178,15 @@ void JugDialog::refresh()
     for (const auto& note : document::jugNotes(m_session.drawing(), m_part, *flow, m_pressure->value()))
         notes << QStringLiteral("\u25C6 %1").arg(sayMessage(note, units));
     m_notes->setText(notes.join(QLatin1Char('\n')));
+}
+
+bool JugDialog::event(QEvent* event)
+{
+    const bool done = QDialog::event(event);
+    // The notes come and go, and a layout of wrapped texts would rather squash the lines than ask for more height.
+    if (event->type() == QEvent::LayoutRequest || event->type() == QEvent::Resize)
+        setMinimumHeight(layout()->totalHeightForWidth(width()));
+    return done;
 }
 
 void JugDialog::accept()

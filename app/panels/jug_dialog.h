@@ -30,6 +30,9 @@ public:
 
     void accept() override;
 
+protected:
+    bool event(QEvent* event) override;
+
 private:
     struct Line {
         ValueEdit *volume, *seconds;

@@ -42,8 +42,10 @@ StockDialog::StockDialog(Session& session, QWidget* parent)
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
     m_table->setTabKeyNavigation(false);
     m_table->setAlternatingRowColors(true);
-    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    m_table->horizontalHeader()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
+    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    for (const int column : {kName, kNote})  // words of any length
+        m_table->horizontalHeader()->setSectionResizeMode(column, QHeaderView::Stretch);
+    m_table->horizontalHeader()->setMinimumSectionSize(fontMetrics().averageCharWidth() * 10);
     m_table->horizontalHeader()->setHighlightSections(false);
     m_name->setAccessibleName(tr("Name of the new item"));
     m_name->setPlaceholderText(tr("Name in the shop"));
@@ -133,6 +135,7 @@ void StockDialog::reload()
             plain(item.note)};
         for (int column = 0; column < kColumns; ++column) {
             auto* cell = new QTableWidgetItem(cells[column]);
+            cell->setToolTip(cells[column]);  // it may be longer than its column
             if (column == kKind)
                 cell->setFlags(cell->flags() & ~Qt::ItemIsEditable);
             if (column == kPrice)

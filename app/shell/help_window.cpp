@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "shell/help_window.h"
 
+#include <algorithm>
 #include <iterator>
 #include <QAction>
 #include <QCoreApplication>
@@ -166,11 +167,14 @@ ShortcutList::ShortcutList(const QList<QAction*>& actions, QWidget* parent) : QD
     list->setColumnCount(2);
     list->setHeaderLabels({tr("Command"), tr("Keys")});
     list->setRootIsDecorated(false);
+    int commandWidth = 0, keyWidth = 0;
     const auto add = [&](QString text, const QString& keys) {
         text.remove(QLatin1Char('&'));
         text.remove(QStringLiteral("..."));
         text.remove(QChar(0x2026));
         new QTreeWidgetItem(list, {text, keys});
+        commandWidth = std::max(commandWidth, fontMetrics().horizontalAdvance(text));
+        keyWidth = std::max(keyWidth, fontMetrics().horizontalAdvance(keys));
     };
     for (const QAction* action : actions) {
         QStringList keys;
@@ -190,6 +194,8 @@ ShortcutList::ShortcutList(const QList<QAction*>& actions, QWidget* parent) : QD
     list->header()->setSectionResizeMode(0, QHeaderView::Stretch);
     list->header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
     list->header()->setStretchLastSection(false);
+    const int around = 12 * fontMetrics().averageCharWidth() + style()->pixelMetric(QStyle::PM_ScrollBarExtent);
+    resize(std::max(width(), commandWidth + keyWidth + around), height());
     auto* buttons = new QDialogButtonBox;
     connect(buttons->addButton(tr("Close"), QDialogButtonBox::RejectRole), &QPushButton::clicked, this,
             &QDialog::close);

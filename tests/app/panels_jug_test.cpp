@@ -91,3 +91,26 @@ TEST_CASE("outlets offer the jug, pumps do not", "[panels]")
     session.select({idOf(session, "P1")});
     CHECK_FALSE(offered());
 }
+
+TEST_CASE("the dialog grows with what it has to say: nothing is squashed or cut", "[panels]")
+{
+    Session session;
+    REQUIRE_FALSE(session.open(samplePath()));
+    JugDialog dialog(session, someFaucet(session));
+    dialog.show();
+    QTest::qWait(20);
+    const int fieldHeight = dialog.volume(0).height();
+    enter(dialog.volume(0), "1");
+    enter(dialog.seconds(0), "60");
+    enter(dialog.seconds(1), "50");
+    QTest::qWait(20);
+    const auto labels = dialog.findChildren<QLabel*>();
+    CHECK(std::ranges::any_of(labels, [](const QLabel* label) { return label->text().contains(u"differ by"); }));
+    for (const auto* label : labels) {
+        CAPTURE(label->text().toStdString());
+        CHECK(label->height()
+              >= (label->wordWrap() ? label->heightForWidth(label->width()) : label->sizeHint().height()));
+    }
+    for (int line = 0; line < 3; ++line)
+        CHECK(dialog.volume(line).height() == fieldHeight);
+}
