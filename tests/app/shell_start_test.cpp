@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The start page on a small screen and with large letters.
+// What the program looks like: the start page on a small screen and with large letters, tick boxes in the dark.
 #include <QApplication>
 #include <QFile>
 #include <QPainter>
@@ -8,10 +8,13 @@
 #include <QTemporaryDir>
 #include <QTest>
 
+#include "app/contrast.h"
+#include "panels/icons.h"
 #include "shell/language.h"
 #include "shell/link_button.h"
 #include "shell/main_window.h"
 #include "shell/places.h"
+#include "shell/seen_ticks.h"
 #include "shell/start_page.h"
 #include "support/catch.h"
 
@@ -113,4 +116,34 @@ TEST_CASE("the start page's links have the desktop's letters, and take the lines
         CHECK(link->height() >= link->heightForWidth(link->width()));
     }
     CHECK(page.findChild<QScrollArea*>()->horizontalScrollBar()->maximum() == 0);
+}
+
+TEST_CASE("a box without a tick is seen in the dark, and the light palette is left alone", "[shell]")
+{
+    const auto paint = [](QStyle& style, const QPalette& palette, QStyle::PrimitiveElement element) {
+        QStyleOptionViewItem option;
+        option.palette = palette;
+        option.state = QStyle::State_Enabled | QStyle::State_Off;
+        option.rect = QRect(4, 4, 14, 14);
+        QImage image(22, 22, QImage::Format_RGB32);
+        image.fill(palette.color(QPalette::Base));
+        QPainter painter(&image);
+        style.drawPrimitive(element, &option, &painter, nullptr);
+        return image;
+    };
+    SeenTicks seen;
+    QProxyStyle usual;
+    for (const auto element : {QStyle::PE_IndicatorCheckBox, QStyle::PE_IndicatorItemViewItemCheck}) {
+        const QPalette dark = look::darkPalette();
+        const QColor ground = dark.color(QPalette::Base);
+        const QImage image = paint(seen, dark, element);
+        int outlined = 0;
+        for (int x = 4; x < 18; ++x)
+            outlined += test::contrast(image.pixelColor(x, 4), ground) >= 3;  // WCAG 2.2, 1.4.11
+        CHECK(outlined >= 12);
+        QPalette light;
+        light.setColor(QPalette::Base, Qt::white);
+        light.setColor(QPalette::Text, Qt::black);
+        CHECK(paint(seen, light, element) == paint(usual, light, element));
+    }
 }
