@@ -8,6 +8,7 @@
 #include "canvas/canvas_view.h"
 #include "canvas/floor_plan_painter.h"
 #include "canvas/heat_painter.h"
+#include "canvas/label_crowd.h"
 #include "canvas/shape_painter.h"
 
 namespace tapward::app {
@@ -23,6 +24,15 @@ void CanvasView::drawBackground(QPainter* painter, const QRectF& rect)
     // Under what it marks, so that tags beside a selected symbol stay readable.
     for (const auto id : m_session.selection())
         paintSelection(*painter, id, m_options.theme.selection, hasFocus() ? 2.0 : 1.2, m_layout);
+    // Letters stand close to the symbol: its frame leaves them out, as a group's frame does its title.
+    const double off = toUnits(5.5);
+    for (const auto id : m_session.selection())
+        if (const auto* symbol = m_layout.symbol(id)) {
+            const QRectF frame = inkOf(*symbol).adjusted(-off, -off, off, off);
+            for (const auto& label : m_layout.labels)
+                if (const QRectF letters = label.box.adjusted(-1, 0.15 * label.size, 1, 0); letters.intersects(frame))
+                    painter->fillRect(letters & frame, m_options.theme.paper);
+        }
 }
 
 void CanvasView::paintGrid(QPainter& painter) const
@@ -64,7 +74,7 @@ void CanvasView::paintSelection(QPainter& painter, document::PartId id, const QC
         QColor fill = colour;
         fill.setAlpha(28);
         painter.setBrush(fill);
-        painter.drawRoundedRect(symbol->box().adjusted(-off, -off, off, off), toUnits(4), toUnits(4));
+        painter.drawRoundedRect(inkOf(*symbol).adjusted(-off, -off, off, off), toUnits(4), toUnits(4));
     } else if (const auto* pipe = layout.pipe(id)) {
         QColor halo = colour;
         halo.setAlpha(110);
