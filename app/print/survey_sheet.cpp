@@ -9,10 +9,12 @@
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
+#include <QRegularExpression>
 
 #include "print/page_text.h"
 #include "print/paint_pages.h"
 #include "print/pdf_finish.h"
+#include "session/message_text.h"
 
 namespace tapward::app::print {
 namespace {
@@ -21,9 +23,19 @@ constexpr double kRow_pt = 19;  // 6.7 mm: a pencil's line
 constexpr double kText_pt = 8;
 constexpr double kFoot_pt = 14;
 
-QString tr(const char* text) { return QCoreApplication::translate("tapward::app::print", text); }
+/// In the context that lupdate gives the texts of the class below.
+QString tr(const char* text) { return QCoreApplication::translate("tapward::app::print::Sheet", text); }
 QString say(const std::string& core) { return QCoreApplication::translate("core", core.c_str()); }
 QString plain(const std::string& text) { return QString::fromStdString(text); }
+
+/// "T3 Run, other end": the tag stays, the port is translated.
+QString cellText(const std::string& text)
+{
+    static const QRegularExpression tag(QStringLiteral("^[A-Z]+[0-9]+ "));
+    const auto match = tag.match(plain(text));
+    const auto length = static_cast<std::size_t>(match.capturedLength());
+    return match.hasMatch() ? match.captured() + say(text.substr(length)) : say(text);
+}
 
 /// Puts blocks one under the other on pages; painting comes when all pages are known.
 class Sheet {
@@ -37,7 +49,7 @@ public:
             add(table);
         if (!content.footnotes.empty())
             texts({}, content.footnotes, {});
-        m_title = plain(content.title);
+        m_title = coreText(content.title);
     }
 
     int pages() const { return m_page + 1; }
@@ -77,7 +89,7 @@ private:
 
     void title(const report::BlankSurvey& content)
     {
-        text(plain(content.title), 15, true, 0);
+        text(coreText(content.title), 15, true, 0);
         m_y += 4 * kPoint;
         // Label with a line to write on, two beside each other.
         const double width = m_room.width() / 2, gap = 10 * kPoint;
@@ -112,12 +124,7 @@ private:
 
     void add(const report::BlankTable& table)
     {
-        double shares = 0;
-        for (const auto& column : table.columns)
-            shares += column.share;
-        std::vector<double> edges{0};
-        for (const auto& column : table.columns)
-            edges.push_back(edges.back() + column.share / shares * m_room.width());
+        const auto edges = edgesOf(table);
         const double least = kRow_pt * kPoint;
         const double head = headHeight(table, edges);
         if (m_y + 16 * kPoint + head + 3 * least > bottom())
@@ -130,7 +137,7 @@ private:
             std::vector<Lines> words;
             double row = least;
             for (std::size_t c = 0; c < cells.size(); ++c) {
-                words.emplace_back(cells[c].empty() ? QString() : say(cells[c]), pageFont(kText_pt),
+                words.emplace_back(cells[c].empty() ? QString() : cellText(cells[c]), pageFont(kText_pt),
                                    edges[c + 1] - edges[c] - 6 * kPoint);
                 if (!cells[c].empty())
                     row = std::max(row, words.back().height() + 5 * kPoint);
@@ -156,6 +163,37 @@ private:
             m_y += row;
         }
         m_y += 10 * kPoint;
+    }
+
+    /// Where the columns end: each has its share, but room for the longest word of its head.
+    std::vector<double> edgesOf(const report::BlankTable& table) const
+    {
+        const QFontMetricsF metrics(pageFont(kSmallest_pt, true));
+        std::vector<double> least;
+        for (const auto& column : table.columns) {
+            double longest = 0;
+            for (const auto& word : headOf(column).split(QLatin1Char(' ')))
+                longest = std::max(longest, metrics.horizontalAdvance(word));
+            least.push_back(longest + 7 * kPoint);
+        }
+        std::vector<bool> atLeast(least.size());
+        std::vector<double> edges;
+        for (bool settled = false; !settled;) {
+            double shares = 0, room = m_room.width();
+            for (std::size_t c = 0; c < least.size(); ++c)
+                atLeast[c] ? room -= least[c] : shares += table.columns[c].share;
+            edges = {0};
+            settled = true;
+            for (std::size_t c = 0; c < least.size(); ++c) {
+                const double own = atLeast[c] ? least[c] : table.columns[c].share / shares * room;
+                edges.push_back(edges.back() + own);
+                if (own < least[c] && !atLeast[c]) {
+                    atLeast[c] = true;
+                    settled = false;
+                }
+            }
+        }
+        return edges;
     }
 
     static QString headOf(const report::BlankTable::Column& column)
@@ -215,13 +253,13 @@ std::optional<Problem> surveySheetPdf(const report::BlankSurvey& sheet, PaperSiz
     {
         QPdfWriter writer(&buffer);
         writer.setPageSize(QPageSize(paper == PaperSize::A4 ? QPageSize::A4 : QPageSize::Letter));
-        writer.setTitle(QString::fromStdString(sheet.title));
+        writer.setTitle(coreText(sheet.title));
         writer.setCreator(QStringLiteral("Tapward " TAPWARD_VERSION));
         if (paintSurveySheet(writer, sheet) == 0)
             return Problem{"The survey sheet could not be drawn.", "Try again, or print it from the preview.", {}};
     }
     buffer.close();
-    out = withLanguage(out, "en");
+    out = withLanguage(out, QCoreApplication::translate("tapward::app", "en").toLatin1());
     return std::nullopt;
 }
 

@@ -6767,6 +6767,10 @@ Sin averías: tomas</translation>
         <source>Heated with every tap shut, {0} has no room for its water to grow: closed in by {1}.</source>
         <translation>Al calentarse con todos los grifos cerrados, {0} no tiene sitio para que crezca su agua: la encierra {1}.</translation>
     </message>
+    <message>
+        <source>To</source>
+        <translation>A</translation>
+    </message>
 </context>
 <context>
     <name>glossary</name>

@@ -6,8 +6,10 @@
 #include <QFile>
 #include <QLabel>
 #include <QMenuBar>
+#include <QProcess>
 #include <QRegularExpression>
 #include <QSettings>
+#include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTranslator>
 #include <QXmlStreamReader>
@@ -18,6 +20,8 @@
 #include "panels/say.h"
 #include "panels_support.h"
 #include "parts/part_kind.h"
+#include "print/page.h"
+#include "print/survey_sheet.h"
 #include "session/message_text.h"
 #include "shell/help_window.h"
 #include "shell/language.h"
@@ -309,4 +313,31 @@ TEST_CASE("the stretched language keeps placeholders and markup of every text an
         ++texts;
     }
     CHECK(texts > 1000);
+}
+
+TEST_CASE("the survey sheet on paper speaks Spanish too, and breaks no word of its heads", "[shell][language]")
+{
+    if (QStandardPaths::findExecutable(QStringLiteral("pdftotext")).isEmpty())
+        return;
+    const BackToEnglish back;
+    speak(QStringLiteral("es"));
+    const auto drawing = document::load(samplePath().toStdString());
+    REQUIRE(drawing);
+    QByteArray pdf;
+    REQUIRE_FALSE(print::surveySheetPdf(report::blankSurvey(*drawing, UnitSystem::Us), print::PaperSize::Letter, pdf));
+    CHECK(pdf.contains("/Lang (es)"));
+    QTemporaryDir folder;
+    QFile file(folder.filePath(QStringLiteral("sheet.pdf")));
+    REQUIRE(file.open(QIODevice::WriteOnly));
+    file.write(pdf);
+    file.close();
+    QProcess process;
+    process.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), file.fileName(), QStringLiteral("-")});
+    REQUIRE(process.waitForFinished(30000));
+    const QString text = QString::fromUtf8(process.readAllStandardOutput());
+    for (const char* const words : {"Toma de datos: ", "Qué medir", "Precauciones", "T11 Derivación", "F1 Caliente",
+                                    "Etiqueta", "Aislamiento", "compartimento", "Página 1 de", "(continuación)"})
+        CHECK(text.contains(QString::fromUtf8(words)));
+    for (const char* const words : {"Branch", "Take care", "Page 1", "other end"})
+        CHECK_FALSE(text.contains(QString::fromUtf8(words)));
 }
