@@ -13,10 +13,12 @@
 #include <QMenuBar>
 #include <QMimeData>
 #include <QPushButton>
+#include <QScreen>
 #include <QSettings>
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QStatusBar>
+#include <QStyle>
 #include <QTimer>
 #include <QToolBar>
 #include <QTreeWidget>
@@ -266,7 +268,17 @@ void MainWindow::restoreLook()
     const QSettings settings;
     if (!restoreGeometry(settings.value(QStringLiteral("geometry")).toByteArray()))
         resize(1360, 860);
+    fitScreen();
     m_look = settings.value(QStringLiteral("panes")).toByteArray();
+}
+
+void MainWindow::fitScreen()
+{
+    if (windowState() & (Qt::WindowMaximized | Qt::WindowFullScreen))
+        return;
+    // Before the window is shown nobody knows its frame; the title bar is what reaches below the screen.
+    const QSize frame(0, style()->pixelMetric(QStyle::PM_TitleBarHeight));
+    resize(size().boundedTo(screen()->availableSize() - frame));
 }
 
 void MainWindow::saveLook() const

@@ -92,6 +92,7 @@ private:
     QDockWidget* addDock(Qt::DockWidgetArea area, const QString& name, const QString& title, QWidget* content);
     void arrange();
     void restoreLook();
+    void fitScreen();  ///< where the screen is smaller than the window
     void saveLook() const;
     void showDrawing(bool on);
     void refreshTitle();

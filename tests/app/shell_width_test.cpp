@@ -2,7 +2,9 @@
 #include <QAction>
 #include <QApplication>
 #include <QDockWidget>
+#include <QScreen>
 #include <QSettings>
+#include <QStyle>
 
 #include "panels/findings_panel.h"
 #include "panels/survey_panel.h"
@@ -38,6 +40,30 @@ TEST_CASE("with 14 point letters the window still fits a small laptop's screen",
         CHECK(window.width() <= 1366);
     }
     QApplication::setFont(before);
+}
+
+TEST_CASE("the first window, and one from a larger screen, stay within what the screen has room for", "[shell]")
+{
+    const auto fits = [](const MainWindow& window) {
+        const QSize room = window.screen()->availableSize();
+        const int bar = window.style()->pixelMetric(QStyle::PM_TitleBarHeight);
+        CAPTURE(window.width(), window.height(), room.width(), room.height());
+        CHECK(window.width() <= room.width());
+        CHECK(window.height() <= room.height() - bar);
+    };
+    QSettings().remove(QStringLiteral("geometry"));
+    REQUIRE(QGuiApplication::primaryScreen()->availableSize().width() < 1360);  // else nothing is asked of it
+    MainWindow first;
+    fits(first);
+    first.show();
+    fits(first);
+    QWidget large;
+    large.resize(4000, 3000);
+    QSettings().setValue(QStringLiteral("geometry"), large.saveGeometry());
+    MainWindow second;
+    second.show();
+    fits(second);
+    QSettings().remove(QStringLiteral("geometry"));
 }
 
 TEST_CASE("the survey is reached from the menu and selects with the drawing", "[shell]")
