@@ -14,7 +14,8 @@ namespace tapward::app::look {
 QColor severity(review::Severity severity, const QPalette& palette);
 
 /// An icon drawn from resources/icons/<name>.svg in the palette's text colour (or `colour`), sharp at any
-/// scale; it follows a switch between light and dark.
+/// scale; it follows a switch between light and dark. The program's own is "tapward": as a plain QIcon of a file it
+/// would have Qt load every plugin for icons and pictures before the first frame.
 QIcon icon(const QString& name, QColor colour = {});
 /// Triangle, diamond or circle: the shape says it without the colour.
 QIcon severityIcon(review::Severity severity);

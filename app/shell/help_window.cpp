@@ -14,6 +14,8 @@
 #include <QTreeWidget>
 #include <QVBoxLayout>
 
+#include "panels/icons.h"
+
 namespace tapward::app {
 
 namespace {
@@ -208,7 +210,7 @@ void showAbout(QWidget* parent)
 {
     QMessageBox box(parent);
     box.setWindowTitle(HelpWindow::tr("About Tapward"));
-    box.setIconPixmap(QIcon(QStringLiteral(":/icons/tapward.svg")).pixmap(64, 64));
+    box.setIconPixmap(look::icon(QStringLiteral("tapward")).pixmap(64, 64));
     box.setText(HelpWindow::tr("<b>Tapward %1</b>").arg(QStringLiteral(TAPWARD_VERSION)));
     box.setInformativeText(HelpWindow::tr(
         "<p>Hot-water preheat loops in recreational coaches: drawn, predicted, printed.</p>"

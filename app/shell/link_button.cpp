@@ -52,9 +52,12 @@ int LinkButton::textLeft() const { return kMargin + iconSize().width() + kGap; }
 
 std::pair<QRect, QRect> LinkButton::texts(int width) const
 {
+    if (const auto known = m_texts.find(width); known != m_texts.end())
+        return known->second;
     const int room = std::max(1, width - textLeft() - kMargin);
     const int title = heightOf(bold(), text(), room), more = heightOf(font(), m_more, room);
-    return {QRect(textLeft(), kMargin, room, title), QRect(textLeft(), kMargin + title, room, more)};
+    const std::pair both{QRect(textLeft(), kMargin, room, title), QRect(textLeft(), kMargin + title, room, more)};
+    return m_texts[width] = both;
 }
 
 int LinkButton::heightForWidth(int width) const
@@ -78,6 +81,7 @@ QSize LinkButton::minimumSizeHint() const
 
 void LinkButton::changeEvent(QEvent* event)
 {
+    m_texts.clear();
     QPushButton::changeEvent(event);
     if (event->type() == QEvent::FontChange)
         updateGeometry();

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <map>
 #include <QPushButton>
+#include <utility>
 
 namespace tapward::app {
 
@@ -27,6 +29,7 @@ private:
     std::pair<QRect, QRect> texts(int width) const;
 
     QString m_more;
+    mutable std::map<int, std::pair<QRect, QRect>> m_texts;  ///< by width: layouts ask again and again
 };
 
 }  // namespace tapward::app

@@ -57,7 +57,7 @@ constexpr int kLookVersion = 4;  // a pane more makes an older layout useless
 MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), m_stack(new QStackedWidget), m_start(new StartPage)
 {
     setObjectName(QStringLiteral("MainWindow"));
-    setWindowIcon(QIcon(QStringLiteral(":/icons/tapward.svg")));
+    setWindowIcon(look::icon(QStringLiteral("tapward")));
     setAcceptDrops(true);
     m_stack->addWidget(m_start);
     setCentralWidget(m_stack);

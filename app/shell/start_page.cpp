@@ -22,6 +22,7 @@
 #include "panels/icons.h"
 #include "shell/link_button.h"
 #include "shell/places.h"
+#include "shell/words.h"
 
 namespace tapward::app {
 
@@ -30,6 +31,23 @@ namespace {
 constexpr QSize kPicture(236, 92);  // of a template
 constexpr int kFewFiles = 5;        // whoever has opened more needs no hints, and there is no room for both
 
+/// What scrolls takes the room there is: it is not laid out only to find how much it would like.
+class Room final : public QScrollArea {
+public:
+    QSize sizeHint() const override { return {640, 480}; }
+};
+
+/// The title in a drawing's title block. That stands first in the files that come with the program: the rest of them
+/// need not be read before the first frame. A block with braces in it is found by reading all.
+QString titleIn(const QByteArray& json)
+{
+    const auto begin = json.indexOf('{', json.indexOf("\"job\"")), end = json.indexOf('}', begin);
+    const auto piece = QJsonDocument::fromJson(json.mid(begin, end - begin + 1));
+    const auto job = piece.isObject() ? piece.object()
+                                      : QJsonDocument::fromJson(json).object().value(QStringLiteral("job")).toObject();
+    return job.value(QStringLiteral("title")).toString();
+}
+
 std::vector<Sample> drawingsIn(const QString& folder)
 {
     std::vector<Sample> all;
@@ -37,8 +55,7 @@ std::vector<Sample> drawingsIn(const QString& folder)
         QFile file(info.filePath());
         if (!file.open(QIODevice::ReadOnly))
             continue;
-        const auto job = QJsonDocument::fromJson(file.readAll()).object().value(QStringLiteral("job")).toObject();
-        const QString title = job.value(QStringLiteral("title")).toString();
+        const QString title = titleIn(file.readAll());
         all.push_back({info.filePath(), title.isEmpty() ? info.completeBaseName() : title});
     }
     return all;
@@ -151,6 +168,13 @@ void StartPage::changeEvent(QEvent* event)
 
 StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayout), m_tips(new QWidget)
 {
+    // What scrolls comes in empty: else it is laid out for sizes it never has.
+    auto* scroll = new Room;
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    auto* middle = new QWidget;
+    scroll->setWidget(middle);
     auto* inside = new QWidget;
     inside->setMaximumWidth(fontMetrics().averageCharWidth() * 170);
     auto* rows = new QVBoxLayout(inside);
@@ -164,15 +188,14 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayou
     auto* title = new QHBoxLayout;
     title->setSpacing(12);
     auto* sign = new QLabel;
-    sign->setPixmap(QIcon(QStringLiteral(":/icons/tapward.svg")).pixmap(56, 56));
+    sign->setPixmap(look::icon(QStringLiteral("tapward")).pixmap(56, 56));
     title->addWidget(sign);
     title->addWidget(heading(tr("Tapward"), font(), 2.0));
     title->addStretch();
     left->addLayout(title);
     auto* what =
-        new QLabel(tr("Draw the coach's hot and cold plumbing, drop in a preheat loop, and see what it will do. "
-                      "Begin with a template near your coach, open a sample to look around, or draw your own."));
-    what->setWordWrap(true);
+        new Words(tr("Draw the coach's hot and cold plumbing, drop in a preheat loop, and see what it will do. "
+                     "Begin with a template near your coach, open a sample to look around, or draw your own."));
     left->addWidget(what);
     left->addSpacing(8);
     left->addWidget(heading(tr("New from Template"), font(), 1.05));
@@ -199,10 +222,9 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayou
     connect(addLink(left, "open", tr("Open Drawing\u2026"), tr("A .tapward file")), &LinkButton::clicked, this,
             &StartPage::openRequested);
     left->addStretch(1);
-    auto* caution = new QLabel(tr("Predictions support a trained technician; they replace neither the heater maker's "
-                                  "instructions nor local codes nor licensed practice. Hot water, gas, 12 V wiring and "
-                                  "pressure can hurt."));
-    caution->setWordWrap(true);
+    auto* caution = new Words(tr("Predictions support a trained technician; they replace neither the heater maker's "
+                                 "instructions nor local codes nor licensed practice. Hot water, gas, 12 V wiring and "
+                                 "pressure can hurt."));
     auto* right = new QVBoxLayout;
     right->setSpacing(6);
     right->addWidget(heading(tr("Recent drawings"), font(), 1.2));
@@ -216,8 +238,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayou
          {tr("Drag the time slider under the drawing: the pipes take the color of the water."),
           tr("Select a pump and lower its voltage range or curve: the loop flow answers at once."),
           tr("Press F8 to walk through the findings, and Shift+F8 to walk back.")}) {
-        auto* label = new QLabel(QStringLiteral("\u2022 ") + text);
-        label->setWordWrap(true);
+        auto* label = new Words(QStringLiteral("\u2022 ") + text);
         tips->addWidget(label);
     }
     right->addWidget(m_tips);
@@ -227,16 +248,10 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayou
     rows->addLayout(columns, 1);
     rows->addWidget(caution);
 
-    auto* scroll = new QScrollArea;
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    auto* middle = new QWidget;
     auto* line = new QHBoxLayout(middle);
     line->addStretch();
     line->addWidget(inside, 10);
     line->addStretch();
-    scroll->setWidget(middle);
     middle->installEventFilter(this);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
@@ -256,8 +271,7 @@ void StartPage::refresh()
     const QStringList files = RecentFiles().list();
     m_tips->setVisible(files.size() <= kFewFiles);
     if (files.isEmpty()) {
-        auto* none = new QLabel(tr("Drawings you open or save are listed here."));
-        none->setWordWrap(true);
+        auto* none = new Words(tr("Drawings you open or save are listed here."));
         m_recent->addWidget(none);
     }
     for (const QString& path : files) {

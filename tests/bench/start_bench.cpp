@@ -35,6 +35,7 @@ int main(int argc, char** argv)
     if (argc > 1 && QByteArray(argv[1]) == "--window") {
         QApplication app(argc, argv);
         tapward::app::MainWindow window;
+        window.resize(1360, 860);  // as the empty one, whatever the screen
         const tapward::bench::QuitAtFirstFrame quit(window);
         window.show();
         return QApplication::exec();
