@@ -129,6 +129,8 @@ Result<std::vector<document::Part>> OwnAssemblies::parts(const QString& file) co
 std::optional<Problem> OwnAssemblies::remove(const QString& file) const
 {
     const auto path = pathOf(file);
+    // Where the folder the trash belongs in is missing, Qt 6.4 takes the folder one happens to work in for it.
+    QDir().mkpath(QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation));
     if (!path || (!QFile::moveToTrash(*path) && !QFile::remove(*path)))
         return Problem{
             {"The assembly {0} could not be deleted.", {file.toStdString()}}, "Look at the folder's permissions.", {}};

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <QDir>
 #include <QElapsedTimer>
 #include <QFile>
 #include <QSignalSpy>
+#include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTest>
 
 #include "document/file.h"
+#include "session/own_assemblies.h"
 #include "session/session.h"
 #include "support/catch.h"
 
@@ -177,4 +180,23 @@ TEST_CASE("the next edit stops the prediction in flight: only its own answer com
     REQUIRE(QTest::qWaitFor([&] { return !rested.isStale() && !rested.isWorking(); }, 60000));
     CAPTURE(waited, clock.elapsed());
     CHECK(waited <= 3 * clock.elapsed() + 400);
+}
+
+TEST_CASE("an assembly deleted by somebody who has no trash yet leaves nothing in the working folder", "[session]")
+{
+    const QString data = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation);
+    REQUIRE(data.contains(QStringLiteral("qttest")));  // a test's own home
+    QDir(data).removeRecursively();
+    const QTemporaryDir kept, working;
+    const QString before = QDir::currentPath();
+    REQUIRE(QDir::setCurrent(working.path()));
+    const OwnAssemblies own(kept.filePath(QStringLiteral("assemblies")));
+    const auto drawing = onePump();
+    const auto file = own.keep(QStringLiteral("Pump"), drawing, {drawing.parts.front().id});
+    CHECK(file.has_value());
+    if (file)
+        CHECK_FALSE(own.remove(*file));
+    CHECK(own.list().empty());
+    CHECK(QDir(working.path()).isEmpty());
+    QDir::setCurrent(before);
 }
