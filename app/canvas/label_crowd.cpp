@@ -70,12 +70,13 @@ Crowd::Crowd(const DrawingLayout& layout, const PaintOptions& options)
     }
 }
 
-void Crowd::add(const QRectF& box, double weight)
+std::size_t Crowd::add(const QRectF& box, double weight)
 {
     const auto index = m_obstacles.size();
     m_obstacles.push_back({box, weight});
     m_asked.push_back(0);
     eachSquare(box, [&](std::int64_t square) { m_squares[square].push_back(index); });
+    return index;
 }
 
 std::span<const Obstacle> Crowd::in(const QRectF& area)

@@ -23,7 +23,8 @@ public:
     /// Pipes with their hops and arrowheads, symbols, dimensions.
     Crowd(const DrawingLayout& layout, const PaintOptions& options);
 
-    void add(const QRectF& box, double weight);
+    std::size_t add(const QRectF& box, double weight);
+    void remove(std::size_t added) { m_obstacles[added].weight = 0; }
     /// What reaches into the area. Good until the next call.
     std::span<const Obstacle> in(const QRectF& area);
 

@@ -154,6 +154,86 @@ const Candidate* best(const std::vector<Candidate>& candidates, double blank, Cr
     return result;
 }
 
+std::size_t addTo(Crowd& crowd, const LabelShape& label)
+{
+    // So that two labels side by side do not read as one line, nor one above the other as one label.
+    const double apart = 0.6 * label.size, above = (0.25 - kBlank) * label.size, below = 0.25 * label.size;
+    return crowd.add(label.box.adjusted(-apart, -above, apart, below), Crowd::kLabelWeight);
+}
+
+/// Puts the label beside its symbol: as it is; else with its words below each other; else, in a crowd, the tag alone.
+/// @return whether it covers nothing there
+bool settle(LabelShape& label, const QRectF& symbol, Crowd& crowd)
+{
+    LabelShape narrow = label, bare = label;
+    narrow.values.clear();
+    for (const auto& value : label.values)
+        narrow.values += broken(value, label.size);
+    bare.values.clear();
+    const LabelShape* kept = nullptr;
+    const double blank = kBlank * label.size;
+    double least = 0;
+    const double wide = labelSize(label).width > 1.8 * symbol.width() ? 7 : 0;  // would reach over its neighbours
+    const std::array shapes{std::pair{&label, wide}, std::pair{&narrow, 6.0}, std::pair{&bare, 40.0}};
+    for (const double away : {0.0, 5.0, 12.0, 20.0})
+        for (const auto& [shape, bias] : shapes) {
+            if (kept != nullptr && least <= bias + 2 * away)
+                continue;
+            double cost = 0;
+            const auto candidates = around(symbol, labelSize(*shape), blank, away);
+            const auto* place = best(candidates, blank, crowd, &symbol, &cost);
+            if (kept == nullptr || cost + bias < least) {
+                least = cost + bias;
+                shape->box = place->box;
+                shape->align = place->align;
+                kept = shape;
+            }
+        }
+    if (kept != &label)
+        label = *kept;
+    const QRectF letters = label.box.adjusted(0, blank, 0, 0);
+    return covered(crowd.in(letters), letters) == 0;
+}
+
+/// One after the other; where that leaves labels on top of something, first all tags and then what has room of the
+/// values: on paper, where letters are large, a value must not take the last place of a neighbour's tag.
+std::vector<LabelShape> placedBySymbols(const std::vector<LabelShape>& open, const DrawingLayout& layout,
+                                        const PaintOptions& options, Crowd& crowd)
+{
+    const auto symbolOf = [&](const LabelShape& label) { return inkOf(*layout.symbol(label.id)); };
+    auto placed = open;
+    std::vector<std::size_t> order, easy;  // those that found no room first, then the others
+    for (std::size_t i = 0; i < placed.size(); ++i) {
+        (settle(placed[i], symbolOf(placed[i]), crowd) ? easy : order).push_back(i);
+        addTo(crowd, placed[i]);
+    }
+    if (order.empty())
+        return placed;
+    const std::size_t covering = order.size();
+    order.insert(order.end(), easy.begin(), easy.end());
+    Crowd again(layout, options);
+    for (const auto& label : layout.labels)
+        addTo(again, label);
+    std::vector<std::size_t> tags(open.size());
+    for (const auto i : order) {
+        LabelShape tag = open[i];
+        tag.values.clear();
+        settle(tag, symbolOf(tag), again);
+        tags[i] = addTo(again, tag);
+    }
+    auto second = open;
+    std::size_t stillCovering = 0;
+    for (const auto i : order) {
+        again.remove(tags[i]);
+        stillCovering += settle(second[i], symbolOf(second[i]), again) ? 0 : 1;
+        addTo(again, second[i]);
+    }
+    if (stillCovering >= covering)
+        return placed;
+    crowd = std::move(again);
+    return second;
+}
+
 /// Numbers sit on their pipes, away from each other, from symbols and from crossings.
 void placeNumbers(const PaintOptions& options, DrawingLayout& layout, Crowd& crowd)
 {
@@ -202,9 +282,7 @@ void placeLabels(const document::Drawing& drawing, const PaintOptions& options, 
 {
     Crowd crowd(layout, options);
     const auto add = [&](LabelShape label) {
-        // So that two labels side by side do not read as one line, nor one above the other as one label.
-        const double apart = 0.6 * label.size, above = (0.25 - kBlank) * label.size, below = 0.25 * label.size;
-        crowd.add(label.box.adjusted(-apart, -above, apart, below), Crowd::kLabelWeight);
+        addTo(crowd, label);
         layout.labels.push_back(std::move(label));
     };
     std::vector<LabelShape> open;
@@ -231,35 +309,8 @@ void placeLabels(const document::Drawing& drawing, const PaintOptions& options, 
             open.push_back(std::move(label));
         }
     }
-    for (auto& label : open) {
-        // As it is; else with its words below each other; else, in a crowd, the tag alone.
-        LabelShape narrow = label, bare = label;
-        narrow.values.clear();
-        for (const auto& value : label.values)
-            narrow.values += broken(value, label.size);
-        bare.values.clear();
-        LabelShape* kept = nullptr;
-        const double blank = kBlank * label.size;
-        double least = 0;
-        const QRectF symbol = inkOf(*layout.symbol(label.id));
-        const double wide = labelSize(label).width > 1.8 * symbol.width() ? 7 : 0;  // would reach over its neighbours
-        const std::array shapes{std::pair{&label, wide}, std::pair{&narrow, 6.0}, std::pair{&bare, 40.0}};
-        for (const double away : {0.0, 5.0, 12.0, 20.0})
-            for (const auto& [shape, bias] : shapes) {
-                if (kept != nullptr && least <= bias + 2 * away)
-                    continue;
-                double cost = 0;
-                const auto candidates = around(symbol, labelSize(*shape), blank, away);
-                const auto* place = best(candidates, blank, crowd, &symbol, &cost);
-                if (kept == nullptr || cost + bias < least) {
-                    least = cost + bias;
-                    shape->box = place->box;
-                    shape->align = place->align;
-                    kept = shape;
-                }
-            }
-        add(std::move(*kept));
-    }
+    for (auto& label : placedBySymbols(open, layout, options, crowd))
+        layout.labels.push_back(std::move(label));
     if (options.snapshot != nullptr) {
         placeNumbers(options, layout, crowd);
         return;

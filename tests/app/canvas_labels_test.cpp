@@ -83,8 +83,8 @@ QRectF lettersOf(const LabelShape& label)
 void checkLabels(const Drawing& drawing)
 {
     const Picture picture(drawing, {});
-    // Letters keep their size on screen between limits, so they come in all these sizes on the canvas; 7.5: paper.
-    for (const double size : {7.5, 10.0, 12.5, 15.0})
+    // Letters keep their size on screen between limits, 6 to 15 on the canvas, and on paper, where a long coach is small.
+    for (const double size : {7.5, 10.0, 12.5, 15.0, 21.0, 26.0})
         for (const auto units : {UnitSystem::Us, UnitSystem::Metric}) {
             CAPTURE(size, units == UnitSystem::Us);
             PaintOptions options;
