@@ -18,7 +18,6 @@
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QStatusBar>
-#include <QStyle>
 #include <QTimer>
 #include <QToolBar>
 #include <QTreeWidget>
@@ -276,9 +275,8 @@ void MainWindow::fitScreen()
 {
     if (windowState() & (Qt::WindowMaximized | Qt::WindowFullScreen))
         return;
-    // Before the window is shown nobody knows its frame; the title bar is what reaches below the screen.
-    const QSize frame(0, style()->pixelMetric(QStyle::PM_TitleBarHeight));
-    resize(size().boundedTo(screen()->availableSize() - frame));
+    // Before the window is shown nobody knows its frame: title bars of desktops are 20 to 40 high.
+    resize(size().boundedTo(screen()->availableSize() - QSize(8, 40)));
 }
 
 void MainWindow::saveLook() const
