@@ -25,8 +25,8 @@ public:
         QColor colour = m_colour.isValid() ? m_colour : palette.color(QPalette::Active, QPalette::ButtonText);
         if (mode == QIcon::Disabled)
             colour = palette.color(QPalette::Disabled, QPalette::ButtonText);
-        else if (mode == QIcon::Selected && !m_colour.isValid())
-            colour = palette.color(QPalette::HighlightedText);
+        else if (mode == QIcon::Selected)  // on the bar of the chosen row, whatever colour the desktop gives it
+            colour = palette.color(QPalette::Active, QPalette::HighlightedText);
         QFile file(QStringLiteral(":/icons/%1.svg").arg(m_name));
         if (!file.open(QIODevice::ReadOnly))
             return;

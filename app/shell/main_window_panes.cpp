@@ -1,0 +1,235 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The window's panes: how they stand, what is remembered of it, and F6 from one to the next.
+#include <cmath>
+#include <QApplication>
+#include <QComboBox>
+#include <QDockWidget>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QScreen>
+#include <QSettings>
+#include <QStackedWidget>
+#include <QStatusBar>
+#include <QToolBar>
+#include <QTreeWidget>
+#include <QVBoxLayout>
+
+#include "panels/answers_panel.h"
+#include "panels/case_bar.h"
+#include "panels/catch_up.h"
+#include "panels/chart_view.h"
+#include "panels/details_panel.h"
+#include "panels/findings_panel.h"
+#include "panels/outline_panel.h"
+#include "panels/safety_panel.h"
+#include "panels/survey_panel.h"
+#include "panels/survey_table.h"
+#include "panels/time_bar.h"
+#include "panels/warm_up_chart.h"
+#include "shell/main_window.h"
+#include "shell/start_page.h"
+#include "tools/editing_canvas.h"
+#include "tray/tray.h"
+
+namespace tapward::app {
+
+namespace {
+constexpr int kLookVersion = 4;  // a pane more makes an older layout useless
+}
+
+void MainWindow::buildPanes()
+{
+    auto* pane = new QWidget;
+    auto* column = new QVBoxLayout(pane);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(m_caseBar);
+    m_hint->setText(
+        tr("Drag a part from the list on the left, or press Insert. Lay pipes by dragging from port to port."));
+    m_hint->setWordWrap(true);
+    m_hint->setContentsMargins(10, 6, 10, 6);
+    m_hint->hide();
+    column->addWidget(m_hint);
+    column->addWidget(m_canvas, 1);
+    column->addWidget(m_timeBar);
+    m_stack->addWidget(pane);
+    m_canvas->setAccessibleName(tr("Drawing"));
+
+    setDockOptions(QMainWindow::AllowNestedDocks | QMainWindow::AllowTabbedDocks | QMainWindow::AnimatedDocks);
+    setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
+    setCorner(Qt::BottomLeftCorner, Qt::BottomDockWidgetArea);
+    addDock(Qt::LeftDockWidgetArea, QStringLiteral("tray"), tr("Parts"), m_tray);
+    addDock(Qt::LeftDockWidgetArea, QStringLiteral("outline"), tr("Outline"), m_outline);
+    addDock(Qt::RightDockWidgetArea, QStringLiteral("predictions"), tr("Predictions"), m_answers);
+    addDock(Qt::RightDockWidgetArea, QStringLiteral("details"), tr("Details"), m_details);
+    addDock(Qt::BottomDockWidgetArea, QStringLiteral("warm-up"), tr("Warm-Up"), m_chart);
+    addDock(Qt::BottomDockWidgetArea, QStringLiteral("findings"), tr("Findings"), m_findings);
+    addDock(Qt::BottomDockWidgetArea, QStringLiteral("safety"), tr("Safety"), m_safety);
+    addDock(Qt::BottomDockWidgetArea, QStringLiteral("survey"), tr("Survey"), m_survey);
+    m_tray->setMinimumWidth(fontMetrics().averageCharWidth() * 24);
+    arrange();
+
+    m_findingCount->setFlat(true);
+    m_findingCount->setToolTip(tr("Next finding (F8)"));
+    connect(m_findingCount, &QPushButton::clicked, this, [this] { m_findings->step(1); });
+    m_zoom->setEditable(true);
+    m_zoom->setInsertPolicy(QComboBox::NoInsert);
+    m_zoom->setAccessibleName(tr("Zoom"));
+    m_zoom->setToolTip(tr("Zoom"));
+    for (const int percent : {25, 50, 75, 100, 150, 200, 400})
+        m_zoom->addItem(tr("%1 %").arg(percent));
+    m_zoom->setEditText(tr("%1 %").arg(std::lround(m_canvas->zoom() * 100)));
+    const auto zoomTyped = [this] {
+        QString text = m_zoom->currentText();
+        text.remove(QLatin1Char('%'));
+        bool fine = false;
+        const double percent = text.trimmed().replace(QLatin1Char(','), QLatin1Char('.')).toDouble(&fine);
+        if (fine && percent > 0)
+            m_canvas->setZoom(percent / 100);
+        m_zoom->setEditText(tr("%1 %").arg(std::lround(m_canvas->zoom() * 100)));
+    };
+    connect(m_zoom, &QComboBox::activated, this, zoomTyped);
+    connect(m_zoom->lineEdit(), &QLineEdit::returnPressed, this, zoomTyped);
+    statusBar()->addPermanentWidget(m_state);
+    statusBar()->addPermanentWidget(m_findingCount);
+    statusBar()->addPermanentWidget(m_zoom);
+    auto* unseen = new QLabel(tr("Zoom"), statusBar());
+    unseen->setBuddy(m_zoom);
+    unseen->hide();
+}
+
+QDockWidget* MainWindow::addDock(Qt::DockWidgetArea area, const QString& name, const QString& title, QWidget* content)
+{
+    auto* dock = new QDockWidget(title, this);
+    dock->setObjectName(name);
+    dock->setWidget(content);
+    addDockWidget(area, dock);
+    dock->setProperty("area", QVariant::fromValue(area));
+    connect(dock, &QDockWidget::visibilityChanged, content, [dock](bool seen) {
+        if (seen)
+            CatchUp::cameToSight(*dock);  // what it missed behind another one's tab
+    });
+    m_docks.push_back(dock);
+    return dock;
+}
+
+void MainWindow::arrange()
+{
+    const auto dock = [this](const char* name) { return findChild<QDockWidget*>(QString::fromLatin1(name)); };
+    // Out of whatever they are tabbed with: a pane is not split off one that has tabs.
+    for (auto* one : m_docks) {
+        const bool seen = !one->isHidden();
+        removeDockWidget(one);
+        addDockWidget(one->property("area").value<Qt::DockWidgetArea>(), one);
+        one->setVisible(seen);
+    }
+    tabifyDockWidget(dock("tray"), dock("outline"));
+    dock("tray")->raise();
+    splitDockWidget(dock("predictions"), dock("details"), Qt::Vertical);
+    const int letter = fontMetrics().averageCharWidth();
+    const bool beside = width() - letter * 60 >= letter * 130;
+    if (beside)
+        splitDockWidget(dock("warm-up"), dock("findings"), Qt::Horizontal);
+    else
+        tabifyDockWidget(dock("warm-up"), dock("findings"));
+    tabifyDockWidget(dock("warm-up"), dock("survey"));
+    tabifyDockWidget(dock("warm-up"), dock("safety"));
+    dock("warm-up")->raise();
+    resizeDocks({dock("tray"), dock("predictions")}, {letter * 34, letter * 60}, Qt::Horizontal);
+    if (beside)
+        resizeDocks({dock("warm-up"), dock("findings")}, {letter * 100, letter * 62}, Qt::Horizontal);
+    resizeDocks({dock("warm-up")}, {fontMetrics().height() * 17}, Qt::Vertical);
+    resizeDocks({dock("predictions"), dock("details")}, {500, 400}, Qt::Vertical);
+}
+
+void MainWindow::restoreLook()
+{
+    const QSettings settings;
+    if (!restoreGeometry(settings.value(QStringLiteral("geometry")).toByteArray()))
+        resize(1360, 860);
+    fitScreen();
+    m_look = settings.value(QStringLiteral("panes")).toByteArray();
+}
+
+void MainWindow::fitScreen()
+{
+    if (windowState() & (Qt::WindowMaximized | Qt::WindowFullScreen))
+        return;
+    // Before the window is shown nobody knows its frame: title bars of desktops are 20 to 40 high.
+    resize(size().boundedTo(screen()->availableSize() - QSize(8, 40)));
+}
+
+void MainWindow::saveLook() const
+{
+    QSettings settings;
+    settings.setValue(QStringLiteral("geometry"), saveGeometry());
+    settings.setValue(QStringLiteral("panes"), m_hasDrawing ? saveState(kLookVersion) : m_look);
+}
+
+void MainWindow::showDrawing(bool on)
+{
+    if (!on && m_hasDrawing)
+        m_look = saveState(kLookVersion);
+    const bool was = m_hasDrawing;
+    m_hasDrawing = on;
+    m_stack->setCurrentIndex(on ? 1 : 0);
+    for (auto* action : m_needDrawing)
+        action->setEnabled(on);
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_state, m_findingCount, m_zoom})
+        widget->setVisible(on);
+    if (!on) {
+        for (auto* dock : m_docks)
+            dock->hide();
+        m_toolBar->hide();
+        m_start->refresh();
+    } else if (!was) {
+        for (auto* dock : m_docks)
+            dock->show();
+        m_toolBar->show();
+        if (m_look.isEmpty() || !restoreState(m_look, kLookVersion))
+            arrange();
+        m_canvas->setFocus();
+    }
+}
+
+void MainWindow::cyclePane(int direction)
+{
+    std::vector<std::pair<QWidget*, QWidget*>> panes;  // the pane, and what gets the focus in it
+    const auto add = [&](QWidget* pane, QWidget* focus) {
+        if (pane->isVisible() && !pane->visibleRegion().isEmpty())
+            panes.emplace_back(pane, focus);
+    };
+    if (!m_hasDrawing)
+        return;
+    add(m_canvas, m_canvas);
+    add(m_timeBar, &m_timeBar->slider());
+    add(m_chart, &m_chart->view());
+    add(m_survey, &m_survey->shownTable());
+    add(m_safety, nullptr);
+    add(m_findings, nullptr);
+    add(m_answers, m_answers);
+    add(m_details, nullptr);
+    add(m_tray, nullptr);
+    add(m_outline, &m_outline->tree());
+    add(m_caseBar, nullptr);
+    const QWidget* focus = QApplication::focusWidget();
+    std::size_t at = 0;
+    for (std::size_t i = 0; i < panes.size(); ++i)
+        if (focus && (panes[i].first == focus || panes[i].first->isAncestorOf(focus)))
+            at = i;
+    const auto [pane, target] =
+        panes[(at + panes.size() + static_cast<std::size_t>(direction + static_cast<int>(panes.size())))
+              % panes.size()];
+    if (target) {
+        target->setFocus(Qt::ShortcutFocusReason);
+        return;
+    }
+    for (QWidget* child : pane->findChildren<QWidget*>())
+        if (child->isVisible() && child->isEnabled() && (child->focusPolicy() & Qt::TabFocus)) {
+            child->setFocus(Qt::ShortcutFocusReason);
+            return;
+        }
+}
+
+}  // namespace tapward::app
