@@ -14,8 +14,8 @@
 #include "shell/exports.h"
 #include "shell/language.h"
 #include "shell/main_window.h"
-#include "shell/seen_ticks.h"
 #include "shell/start_page.h"
+#include "shell/window_style.h"
 #include "tools/editing_canvas.h"
 
 // tapward [FILE]: the window.
@@ -54,7 +54,7 @@ int takeScreenshot(MainWindow& window, const QCommandLineParser& line)
 int main(int argc, char** argv)
 {
     QApplication app(argc, argv);
-    QApplication::setStyle(new SeenTicks);
+    QApplication::setStyle(new WindowStyle);
     std::setlocale(LC_NUMERIC, "C");  // files and readouts use '.', whatever the desktop's locale
     QCoreApplication::setOrganizationName(QStringLiteral("tapward"));
     QCoreApplication::setApplicationName(QStringLiteral("tapward"));

@@ -14,8 +14,8 @@
 #include "shell/link_button.h"
 #include "shell/main_window.h"
 #include "shell/places.h"
-#include "shell/seen_ticks.h"
 #include "shell/start_page.h"
+#include "shell/window_style.h"
 #include "support/catch.h"
 
 using namespace tapward;
@@ -131,7 +131,7 @@ TEST_CASE("a box without a tick is seen in the dark, and the light palette is le
         style.drawPrimitive(element, &option, &painter, nullptr);
         return image;
     };
-    SeenTicks seen;
+    WindowStyle seen;
     QProxyStyle usual;
     for (const auto element : {QStyle::PE_IndicatorCheckBox, QStyle::PE_IndicatorItemViewItemCheck}) {
         const QPalette dark = look::darkPalette();
@@ -145,5 +145,20 @@ TEST_CASE("a box without a tick is seen in the dark, and the light palette is le
         light.setColor(QPalette::Base, Qt::white);
         light.setColor(QPalette::Text, Qt::black);
         CHECK(paint(seen, light, element) == paint(usual, light, element));
+    }
+}
+
+TEST_CASE("a menu bar's sign for menus without room looks as the style draws it", "[shell]")
+{
+    WindowStyle ours;
+    const QProxyStyle usual;
+    for (const QIcon::Mode mode : {QIcon::Normal, QIcon::Disabled}) {
+        const auto image = [&](const QStyle& style) {
+            return style.standardIcon(QStyle::SP_ToolBarHorizontalExtensionButton)
+                .pixmap(QSize(16, 16), mode)
+                .toImage();
+        };
+        REQUIRE_FALSE(image(usual).isNull());
+        CHECK(image(ours) == image(usual));
     }
 }

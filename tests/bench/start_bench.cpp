@@ -13,6 +13,7 @@
 
 #include "first_frame.h"
 #include "shell/main_window.h"
+#include "shell/window_style.h"
 
 namespace {
 
@@ -34,6 +35,7 @@ int main(int argc, char** argv)
     QStandardPaths::setTestModeEnabled(true);
     if (argc > 1 && QByteArray(argv[1]) == "--window") {
         QApplication app(argc, argv);
+        QApplication::setStyle(new tapward::app::WindowStyle);
         tapward::app::MainWindow window;
         window.resize(1360, 860);  // as the empty one, whatever the screen
         const tapward::bench::QuitAtFirstFrame quit(window);

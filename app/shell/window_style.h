@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QProxyStyle>
+
+namespace tapward::app {
+
+/// The desktop's style, but for two things: tick boxes in a dark palette have an outline, as some styles draw it darker
+/// than the ground, so that a box without a tick is not to be seen; and a menu bar's sign for menus that found no
+/// room is read when it is painted, not with the window, where reading it loads every picture format Qt knows.
+class WindowStyle final : public QProxyStyle {
+    Q_OBJECT
+public:
+    using QProxyStyle::QProxyStyle;
+
+    void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
+                       const QWidget* widget) const override;
+    QIcon standardIcon(StandardPixmap which, const QStyleOption* option, const QWidget* widget) const override;
+};
+
+}  // namespace tapward::app
