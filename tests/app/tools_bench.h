@@ -5,20 +5,24 @@
 #include <QApplication>
 #include <QDragEnterEvent>
 #include <QDropEvent>
+#include <QLineEdit>
 #include <QMimeData>
 #include <QSignalSpy>
 #include <QTest>
 #include <QWheelEvent>
 
+#include "real_hand.h"
 #include "session/mime_types.h"
 #include "support/catch.h"
 #include "tools/editing_canvas.h"
+#include "tools/kind_picker.h"
 
 namespace tapward::app::test {
 
 using document::PartId;
 
-/// A shown canvas on its own drawing; places in modules, mouse by real events on the viewport.
+/// A shown canvas on its own drawing; places in modules. What the hands do is sent as Qt's events to the viewport, or
+/// in a real window by the X server.
 struct Bench {
     Session session;
     EditingCanvas canvas{session};
@@ -30,6 +34,12 @@ struct Bench {
         canvas.resize(900, 700);
         canvas.show();
         REQUIRE(QTest::qWaitForWindowExposed(&canvas));
+        if (handsAreReal()) {
+            canvas.move(0, 0);
+            canvas.activateWindow();
+            REQUIRE(QTest::qWaitForWindowActive(&canvas));
+            QTest::qWait(100);
+        }
         canvas.setZoom(1.0);
         canvas.centerOn(0, 0);
         canvas.setFocus();
@@ -71,6 +81,10 @@ struct Bench {
     /// Press, move in steps, release, as a hand does.
     void drag(const QPoint& from, const QPoint& to, Qt::KeyboardModifiers keys = Qt::NoModifier, bool release = true)
     {
+        if (handsAreReal() && !keys && release) {
+            realDrag(view()->mapToGlobal(from), view()->mapToGlobal(to));
+            return;
+        }
         QTest::mouseMove(view(), from);
         QTest::mousePress(view(), Qt::LeftButton, keys, from);
         for (int i = 1; i <= 5; ++i) {
@@ -89,6 +103,12 @@ struct Bench {
     /// What the window system sends while a part is dragged in from the tray. True when it was taken.
     bool dropKind(const char* kind, const QPoint& at, bool release = true)
     {
+        if (handsAreReal() && release) {  // picked in the tray, then put down by a click; the drag has its own test
+            const int steps = session.undoStack().count();
+            canvas.startPlacing(QString::fromLatin1(kind));
+            realClick(view()->mapToGlobal(at));
+            return session.undoStack().count() > steps;
+        }
         QMimeData data;
         data.setData(QLatin1String(kKindMime), kind);
         QDragEnterEvent enter(at, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
@@ -102,7 +122,33 @@ struct Bench {
         QApplication::sendEvent(view(), &drop);
         return drop.isAccepted();
     }
-    void key(Qt::Key key, Qt::KeyboardModifiers keys = Qt::NoModifier) { QTest::keyClick(&canvas, key, keys); }
+    void key(Qt::Key key, Qt::KeyboardModifiers keys = Qt::NoModifier, int times = 1)
+    {
+        if (handsAreReal() && times > 0)
+            realKey(key, keys, times);
+        else
+            for (int i = 0; i < times; ++i)
+                QTest::keyClick(&canvas, key, keys);
+    }
+    /// Letters and Enter in the part list that is open.
+    void chooseKind(const char* letters)
+    {
+        auto* picker = canvas.findChild<KindPicker*>();
+        REQUIRE(picker != nullptr);
+        auto* search = picker->findChild<QLineEdit*>();
+        if (handsAreReal()) {
+            realWord(QString::fromLatin1(letters));
+            realKey(Qt::Key_Return, Qt::NoModifier);
+        } else {
+            QTest::keyClicks(search, QString::fromLatin1(letters));
+            QTest::keyClick(search, Qt::Key_Return);
+        }
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        QCoreApplication::processEvents();
+        canvas.activateWindow();
+        canvas.setFocus();
+        QCoreApplication::processEvents();
+    }
 };
 
 /// Which port of which part every pipe end sits on: what must not change when things are only moved.

@@ -2,9 +2,8 @@
 // A whole coach drawn by hand from nothing, a loop proposed on it, and how many gestures that takes.
 #include <map>
 #include <QLineF>
-#include <set>
 
-#include "document/file.h"
+#include "coach_plan.h"
 #include "document/proposal.h"
 #include "tools/assembly_hand.h"
 #include "tools_bench.h"
@@ -16,48 +15,6 @@ using document::kNoPart;
 
 namespace {
 
-using Joint = std::pair<PartId, std::string>;  // of the template
-
-/// Pipes joined end to end through tees: what a hand draws in one go, because a pipe that ends on another makes
-/// the tee itself.
-struct Line {
-    std::array<Joint, 2> ends;
-    std::set<PartId> tees;  // it runs through
-};
-
-document::Drawing smallTrailer()
-{
-    auto coach = document::load(std::string(TAPWARD_SOURCE_DIR) + "/resources/templates/small_travel_trailer.tapward");
-    REQUIRE(coach);
-    return *coach;
-}
-
-bool isTee(const document::Drawing& drawing, PartId id) { return drawing.find(id)->kind == "tee"; }
-
-std::vector<Line> linesOf(const document::Drawing& coach)
-{
-    std::vector<Line> lines;
-    std::set<PartId> seen;
-    for (const auto& first : coach.parts) {
-        if (!document::kindOf(first).isPipe || !seen.insert(first.id).second)
-            continue;
-        Line line;
-        for (const std::size_t way : {std::size_t{0}, std::size_t{1}}) {
-            document::PipeEnd end = first.ends[way];
-            while (isTee(coach, end.part) && end.port != "branch") {
-                line.tees.insert(end.part);
-                const auto* next = coach.pipeAt(end.part, end.port == "run_a" ? "run_b" : "run_a");
-                REQUIRE(next != nullptr);
-                seen.insert(next->id);
-                end = next->ends[next->ends[0].part == end.part ? 1 : 0];
-            }
-            line.ends[way] = {end.part, end.port};
-        }
-        lines.push_back(line);
-    }
-    return lines;
-}
-
 struct Draftsman {
     Bench b;
     AssemblyHand hand{b.canvas, [this] { b.canvas.cancelTool(); }};
@@ -65,7 +22,7 @@ struct Draftsman {
 
     Draftsman()
     {
-        b.canvas.resize(1500, 900);
+        b.canvas.resize(1360, 800);
         b.session.setNewStage(document::Stage::Existing);
     }
     QPoint onScreen(const document::Place& place)
@@ -98,7 +55,7 @@ TEST_CASE("the smallest template drawn from nothing, with a loop, takes 26 gestu
     const auto coach = smallTrailer();
     Draftsman d;
     Bench& b = d.b;
-    b.canvas.setZoom(1.15);
+    b.canvas.setZoom(1.0);
     b.canvas.centerOn(54 * kModule, 26 * kModule);
     std::map<PartId, PartId> mine;  // of the template -> of this drawing
     for (const auto& part : coach.parts) {

@@ -33,17 +33,8 @@ struct Hand {
     /// In the list that is open: letters, then Enter.
     void choose(const char* letters)
     {
-        auto* picker = b.canvas.findChild<KindPicker*>();
-        REQUIRE(picker != nullptr);
-        auto* search = picker->findChild<QLineEdit*>();
         gestures += static_cast<int>(std::strlen(letters)) + 1;
-        QTest::keyClicks(search, QString::fromLatin1(letters));
-        QTest::keyClick(search, Qt::Key_Return);
-        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-        QCoreApplication::processEvents();
-        b.canvas.activateWindow();
-        b.canvas.setFocus();
-        QCoreApplication::processEvents();
+        b.chooseKind(letters);
     }
     void drop(const char* kind, const document::Point& at)
     {
