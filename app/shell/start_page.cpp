@@ -30,6 +30,7 @@ namespace {
 
 constexpr QSize kPicture(236, 92);  // of a template
 constexpr int kFewFiles = 5;        // whoever has opened more needs no hints, and there is no room for both
+constexpr double kSection = 1.2;  // times the page's letters: every heading alike, each further size is a font to load
 
 /// What scrolls takes the room there is: it is not laid out only to find how much it would like.
 class Room final : public QScrollArea {
@@ -198,7 +199,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayou
                      "Begin with a template near your coach, open a sample to look around, or draw your own."));
     left->addWidget(what);
     left->addSpacing(8);
-    left->addWidget(heading(tr("New from Template"), font(), 1.05));
+    left->addWidget(heading(tr("New from Template"), font(), kSection));
     left->addWidget(templateButtons());
     left->addSpacing(8);
 
@@ -227,13 +228,13 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayou
                                  "pressure can hurt."));
     auto* right = new QVBoxLayout;
     right->setSpacing(6);
-    right->addWidget(heading(tr("Recent drawings"), font(), 1.2));
+    right->addWidget(heading(tr("Recent drawings"), font(), kSection));
     m_recent->setSpacing(0);
     right->addLayout(m_recent);
     auto* tips = new QVBoxLayout(m_tips);
     tips->setContentsMargins(0, 12, 0, 0);
     tips->setSpacing(6);
-    tips->addWidget(heading(tr("Three things to try in a sample"), font(), 1.05));
+    tips->addWidget(heading(tr("Three things to try in a sample"), font(), kSection));
     for (const QString& text :
          {tr("Drag the time slider under the drawing: the pipes take the color of the water."),
           tr("Select a pump and lower its voltage range or curve: the loop flow answers at once."),
