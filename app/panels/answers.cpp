@@ -7,6 +7,7 @@
 #include <QCoreApplication>
 
 #include "panels/icons.h"
+#include "panels/safety_words.h"
 #include "panels/say.h"
 #include "report/report.h"
 #include "review/margin.h"
@@ -47,10 +48,6 @@ void add(Answers& answers, const char* id, const QString& label, std::optional<d
         answers.lines.push_back({QString::fromLatin1(id), label, sayMeasure(*si, quantity, units), note, true, {}});
 }
 
-}  // namespace
-
-namespace {
-
 /// A line without an answer joins the one that lacks it for the same reason: a drawing just begun says each once.
 void addOpen(std::vector<Answer>& open, Answer answer)
 {
@@ -71,8 +68,7 @@ QString sayBurn(double celsius)
     const auto seconds = review::wholeBurnSeconds(celsius);
     if (!seconds)
         return tr("Below the published burn times; that does not make it safe for everybody.");
-    const QString time = *seconds >= 120 ? tr("%1 min").arg(*seconds / 60) : tr("%1 s").arg(*seconds);
-    return tr("About %1 to a serious burn, adult skin; children and elders sooner.").arg(time);
+    return tr("About %1 to a serious burn, adult skin; children and elders sooner.").arg(sayBurnTime(*seconds));
 }
 
 Answers collectAnswers(const Session& session)

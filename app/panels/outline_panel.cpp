@@ -12,6 +12,7 @@
 #include <QVBoxLayout>
 #include <set>
 
+#include "document/ports.h"
 #include "panels/catch_up.h"
 #include "panels/say.h"
 
@@ -34,9 +35,8 @@ QString otherEnd(const document::Drawing& drawing, const document::PipeEnd& end)
         .arg(sayPart(*part), port ? say(port->title).toLower() : plain(end.port));
 }
 
-}  // namespace
-
-QStringList outlineConnections(const document::Drawing& drawing, const Part& part)
+/// "Inlet: by L4 to Tee T2 at its Branch": one line for each port, or each end of a pipe.
+QStringList connectionsOf(const document::Drawing& drawing, const document::PipesAtPorts& pipeAt, const Part& part)
 {
     QStringList lines;
     const parts::PartKind& kind = document::kindOf(part);
@@ -46,7 +46,7 @@ QStringList outlineConnections(const document::Drawing& drawing, const Part& par
         return lines;
     }
     for (const auto& port : kind.ports) {
-        const Part* pipe = drawing.pipeAt(part.id, port.id);
+        const Part* pipe = pipeAt(part.id, port.id);
         if (!pipe) {
             lines << QCoreApplication::translate("outline", "%1: not connected").arg(say(port.title));
             continue;
@@ -57,6 +57,8 @@ QStringList outlineConnections(const document::Drawing& drawing, const Part& par
     }
     return lines;
 }
+
+}  // namespace
 
 /// Parts as the water meets them: from the supplies and heaters along the pipes, then whatever is left.
 static std::vector<PartId> flowOrder(const document::Drawing& drawing)
@@ -185,13 +187,14 @@ void OutlinePanel::rebuild()
         const auto* current = m_tree->currentItem();
         const PartId focused = current ? current->data(0, Qt::UserRole).toInt() : document::kNoPart;
         m_tree->clear();
+        const document::PipesAtPorts pipeAt(drawing);
         QList<QTreeWidgetItem*> rows;
         for (const PartId id : order) {
             rows << new QTreeWidgetItem;
             for (const int column : {kFlow, kWarmth})
                 rows.back()->setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
             rows.back()->setData(0, Qt::UserRole, id);
-            fillRow(*rows.back(), *drawing.find(id));
+            fillRow(*rows.back(), *drawing.find(id), pipeAt);
         }
         m_tree->addTopLevelItems(rows);
         for (auto* item : rows) {
@@ -217,18 +220,19 @@ bool OutlinePanel::reuse(const std::vector<PartId>& order)
     for (std::size_t i = 0; i < order.size(); ++i)
         if (m_tree->topLevelItem(static_cast<int>(i))->data(0, Qt::UserRole).toInt() != order[i])
             return false;
+    const document::PipesAtPorts pipeAt(m_session.drawing());
     for (std::size_t i = 0; i < order.size(); ++i)
-        fillRow(*m_tree->topLevelItem(static_cast<int>(i)), *m_session.drawing().find(order[i]));
+        fillRow(*m_tree->topLevelItem(static_cast<int>(i)), *m_session.drawing().find(order[i]), pipeAt);
     return true;
 }
 
-void OutlinePanel::fillRow(QTreeWidgetItem& item, const Part& part)
+void OutlinePanel::fillRow(QTreeWidgetItem& item, const Part& part, const document::PipesAtPorts& pipeAt)
 {
     const QString name = sayPart(part);
     item.setText(kName, name);
     item.setToolTip(kName, name);
     item.setText(kStage, sayStage(part.stage));
-    const QStringList connections = outlineConnections(m_session.drawing(), part);
+    const QStringList connections = connectionsOf(m_session.drawing(), pipeAt, part);
     item.setData(0, Qt::AccessibleDescriptionRole, connections.join(QStringLiteral("; ")));
     while (item.childCount() > connections.size())  // another file may have another kind under the same number
         delete item.takeChild(item.childCount() - 1);

@@ -9,6 +9,10 @@ class QLineEdit;
 class QTreeWidget;
 class QTreeWidgetItem;
 
+namespace tapward::document {
+class PipesAtPorts;
+}
+
 namespace tapward::app {
 
 class CatchUp;
@@ -27,7 +31,7 @@ private:
     void refresh();
     void rebuild();
     bool reuse(const std::vector<document::PartId>& order);
-    void fillRow(QTreeWidgetItem& item, const document::Part& part);
+    void fillRow(QTreeWidgetItem& item, const document::Part& part, const document::PipesAtPorts& pipeAt);
     void refreshLive();
     void showSelection();
     void filter();
@@ -39,8 +43,5 @@ private:
     bool m_outdated = false;  ///< more than flow and warmth
     CatchUp* m_catchUp;
 };
-
-/// "run_a to L4, Pipe run (joined to P1)" and the like, one line per port or pipe end.
-QStringList outlineConnections(const document::Drawing& drawing, const document::Part& part);
 
 }  // namespace tapward::app

@@ -13,12 +13,12 @@ namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("tapward::app::safety", text); }
 
-QString shortTime(double seconds)
+}  // namespace
+
+QString sayBurnTime(double seconds)
 {
     return seconds >= 120 ? tr("%1 min").arg(std::floor(seconds / 60)) : tr("%1 s").arg(std::floor(seconds));
 }
-
-}  // namespace
 
 QString sayPlace(const document::Drawing& drawing, study::HeatPlace place, document::PartId part)
 {
@@ -43,13 +43,13 @@ QString sayPlace(const document::Drawing& drawing, study::HeatPlace place, docum
 QString sayBurnAdult(double celsius)
 {
     const auto seconds = review::wholeBurnSeconds(celsius);
-    return seconds ? tr("about %1").arg(shortTime(*seconds)) : tr("below the published times");
+    return seconds ? tr("about %1").arg(sayBurnTime(*seconds)) : tr("below the published times");
 }
 
 QString sayBurnChild(double celsius)
 {
     const auto seconds = review::wholeBurnSeconds(celsius);
-    return seconds ? tr("less than %1").arg(shortTime(*seconds)) : tr("below the published times");
+    return seconds ? tr("less than %1").arg(sayBurnTime(*seconds)) : tr("below the published times");
 }
 
 QString sayWait(double seconds)

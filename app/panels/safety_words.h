@@ -12,7 +12,9 @@ namespace tapward::app {
 /// "SH1, hot outlet"; "T4, where the return enters the cold line".
 QString sayPlace(const document::Drawing& drawing, study::HeatPlace place, document::PartId part);
 
-/// "3 s", "5 min": contact to a serious burn of adult skin; never a promise of safety.
+/// "3 s", "5 min": of review::wholeBurnSeconds().
+QString sayBurnTime(double seconds);
+/// "about 3 s": contact to a serious burn of adult skin; never a promise of safety.
 QString sayBurnAdult(double celsius);
 /// No published table used here is of children: the adult's time is the most it can be.
 QString sayBurnChild(double celsius);
