@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "canvas/temperature_scale.h"
+#include "contrast.h"
 #include "look/theme.h"
 #include "support/catch.h"
 
@@ -38,8 +39,7 @@ const std::vector<Sight> kSights{
 /// L*, a*, b* (CIE 15) of an sRGB colour (IEC 61966-2-1) as that sight has it.
 Triple seen(const QColor& colour, const Matrix& sight)
 {
-    const auto linear = [](double c) { return c <= 0.04045 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4); };
-    const Triple rgb{linear(colour.redF()), linear(colour.greenF()), linear(colour.blueF())};
+    const Triple rgb{test::linear(colour.redF()), test::linear(colour.greenF()), test::linear(colour.blueF())};
     Triple as{};
     for (std::size_t row = 0; row < 3; ++row)
         as[row] = std::clamp(sight[row][0] * rgb[0] + sight[row][1] * rgb[1] + sight[row][2] * rgb[2], 0.0, 1.0);

@@ -7,11 +7,16 @@
 
 namespace tapward::app::test {
 
+/// A channel of sRGB, 0 to 1, as light (IEC 61966-2-1).
+inline double linear(double channel)
+{
+    return channel <= 0.04045 ? channel / 12.92 : std::pow((channel + 0.055) / 1.055, 2.4);
+}
+
 /// WCAG 2.2, "relative luminance".
 inline double luminance(const QColor& c)
 {
-    const auto part = [](double v) { return v <= 0.04045 ? v / 12.92 : std::pow((v + 0.055) / 1.055, 2.4); };
-    return 0.2126 * part(c.redF()) + 0.7152 * part(c.greenF()) + 0.0722 * part(c.blueF());
+    return 0.2126 * linear(c.redF()) + 0.7152 * linear(c.greenF()) + 0.0722 * linear(c.blueF());
 }
 
 /// WCAG 2.2, "contrast ratio".

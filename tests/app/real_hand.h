@@ -25,23 +25,28 @@ inline void moveHands(const QStringList& command)
     QTest::qWait(20);
 }
 
-inline QStringList wayTo(const QPoint& at)
+inline QStringList wayTo(const QPoint& at, double pause_s = 0.02)
 {
     return {QStringLiteral("mousemove"), QString::number(at.x()), QString::number(at.y()), QStringLiteral("sleep"),
-            QStringLiteral("0.02")};
+            QString::number(pause_s)};
 }
 
-inline void realClick(const QPoint& at)
+inline void realClick(const QPoint& at, int times = 1)
 {
-    moveHands(wayTo(at) + QStringList{QStringLiteral("click"), QStringLiteral("1")});
+    moveHands(wayTo(at)
+              + QStringList{QStringLiteral("click"), QStringLiteral("--repeat"), QString::number(times),
+                            QStringLiteral("--delay"), QStringLiteral("80"), QStringLiteral("1")});
 }
 
-inline void realDrag(const QPoint& from, const QPoint& to)
+/// As one command beside this program: while something is dragged out of a list the window is inside its own loop, and
+/// nothing here could send the next move.
+inline void realDrag(const QPoint& from, const QPoint& to, double pause_s = 0.02)
 {
-    QStringList command = wayTo(from) + QStringList{QStringLiteral("mousedown"), QStringLiteral("1")};
-    for (int step = 1; step <= 6; ++step)
-        command += wayTo(from + (to - from) * step / 6);
-    moveHands(command + QStringList{QStringLiteral("mouseup"), QStringLiteral("1")});
+    QStringList command = wayTo(from, pause_s) + QStringList{QStringLiteral("mousedown"), QStringLiteral("1")};
+    command += wayTo(from, pause_s);
+    for (int step = 1; step <= 8; ++step)
+        command += wayTo(from + (to - from) * step / 8, pause_s);
+    moveHands(command + wayTo(to, pause_s) + QStringList{QStringLiteral("mouseup"), QStringLiteral("1")});
 }
 
 inline void realKey(Qt::Key key, Qt::KeyboardModifiers keys, int times = 1)

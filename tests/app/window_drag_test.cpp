@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The main job in a real window under a real window manager, with the mouse of the X server: a part is
 // dragged from the tray onto a pipe, the prediction changes, undo takes it back, the file survives.
-#include <QGuiApplication>
-#include <QProcess>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTreeWidget>
@@ -11,6 +9,7 @@
 #include "canvas/paint_drawing.h"
 #include "document/file.h"
 #include "panels_support.h"
+#include "real_hand.h"
 #include "shell/main_window.h"
 #include "support/catch.h"
 #include "tools/editing_canvas.h"
@@ -21,23 +20,6 @@ using namespace tapward::app;
 using namespace tapward::app::test;
 
 namespace {
-
-/// A drag by the X server's own mouse, as one command beside this program: while a part is dragged the
-/// window is inside its own loop, and nothing here could send the next move.
-QStringList dragCommand(const QPoint& from, const QPoint& to)
-{
-    QStringList command;
-    const auto move = [&](const QPoint& at) {
-        command << QStringLiteral("mousemove") << QString::number(at.x()) << QString::number(at.y())
-                << QStringLiteral("sleep") << QStringLiteral("0.08");
-    };
-    move(from);
-    command << QStringLiteral("mousedown") << QStringLiteral("1") << QStringLiteral("sleep") << QStringLiteral("0.1");
-    for (int step = 1; step <= 8; ++step)
-        move(from + (to - from) * step / 8);
-    command << QStringLiteral("sleep") << QStringLiteral("0.2") << QStringLiteral("mouseup") << QStringLiteral("1");
-    return command;
-}
 
 double totalLength(const document::Drawing& drawing)
 {
@@ -52,7 +34,7 @@ double totalLength(const document::Drawing& drawing)
 
 TEST_CASE("a part dragged from the tray onto a pipe splits it, changes the prediction, undoes and saves", "[window]")
 {
-    if (QGuiApplication::platformName() != QStringLiteral("xcb")) {
+    if (!handsAreReal()) {
         WARN("No X server: this test needs a real window (tests/run gives it one).");
         return;
     }
@@ -91,12 +73,8 @@ TEST_CASE("a part dragged from the tray onto a pipe splits it, changes the predi
     const QPointF middle = QPointF((t16.x + t31.x) / 2, t16.y) * kModule;
     const QPoint to = view.viewport()->mapToGlobal(view.mapFromScene(middle));
 
-    QProcess hand;
-    hand.start(QStringLiteral("xdotool"), dragCommand(from, to));
+    realDrag(from, to, 0.1);
     REQUIRE(QTest::qWaitFor([&] { return window.session().drawing().parts.size() == parts + 2; }, 10000));
-
-    REQUIRE(QTest::qWaitFor([&] { return hand.state() == QProcess::NotRunning; }, 5000));
-    CHECK(hand.exitCode() == 0);
     CHECK(window.session().isModified());
     CHECK(totalLength(window.session().drawing()) == Approx(length_m).epsilon(1e-12));
     REQUIRE(waitForAnswer(window.session()));

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Proposing a loop in a real window with the X server's own mouse: one drag on a template, the answers change, the
 // variant is swapped, and undo leads back to the start to the last byte.
-#include <QGuiApplication>
-#include <QProcess>
 #include <QTest>
 #include <QTreeWidget>
 #include <QTreeWidgetItemIterator>
@@ -10,6 +8,7 @@
 #include "document/file.h"
 #include "document/proposal.h"
 #include "panels_support.h"
+#include "real_hand.h"
 #include "shell/main_window.h"
 #include "shell/start_page.h"
 #include "support/catch.h"
@@ -23,34 +22,6 @@ using namespace tapward::app::test;
 
 namespace {
 
-QStringList hand(const QList<QPoint>& way, bool twice)
-{
-    QStringList command;
-    const auto move = [&](const QPoint& at) {
-        command << QStringLiteral("mousemove") << QString::number(at.x()) << QString::number(at.y())
-                << QStringLiteral("sleep") << QStringLiteral("0.08");
-    };
-    move(way.front());
-    if (twice) {
-        command << QStringLiteral("click") << QStringLiteral("--repeat") << QStringLiteral("2")
-                << QStringLiteral("--delay") << QStringLiteral("80") << QStringLiteral("1");
-        return command;
-    }
-    command << QStringLiteral("mousedown") << QStringLiteral("1") << QStringLiteral("sleep") << QStringLiteral("0.1");
-    for (int step = 1; step <= 10; ++step)
-        move(way.front() + (way.back() - way.front()) * step / 10);
-    command << QStringLiteral("sleep") << QStringLiteral("0.2") << QStringLiteral("mouseup") << QStringLiteral("1");
-    return command;
-}
-
-void run(const QStringList& command)
-{
-    QProcess process;
-    process.start(QStringLiteral("xdotool"), command);
-    REQUIRE(QTest::qWaitFor([&] { return process.state() == QProcess::NotRunning; }, 15000));
-    REQUIRE(process.exitCode() == 0);
-}
-
 /// Seconds until the tap is at its target in the case shown, or nothing.
 std::optional<double> warmAfter(MainWindow& window)
 {
@@ -63,7 +34,7 @@ std::optional<double> warmAfter(MainWindow& window)
 
 TEST_CASE("a loop proposed by one drag changes flow and warm-up, is swapped, and undone to the last byte", "[window]")
 {
-    if (QGuiApplication::platformName() != QStringLiteral("xcb")) {
+    if (!handsAreReal()) {
         WARN("No X server: this test needs a real window (tests/run gives it one).");
         return;
     }
@@ -89,7 +60,7 @@ TEST_CASE("a loop proposed by one drag changes flow and warm-up, is swapped, and
     REQUIRE(variant);
     list->scrollToItem(variant);
     const QPoint item = list->viewport()->mapToGlobal(list->visualItemRect(variant).center());
-    run(hand({item}, true));
+    realClick(item, 2);
 
     auto& canvas = window.canvas();
     const auto& drawing = window.session().drawing();
@@ -103,7 +74,7 @@ TEST_CASE("a loop proposed by one drag changes flow and warm-up, is swapped, and
         const auto* pipe = canvas.layoutOfDrawing().pipe(place.pipe);
         return canvas.viewport()->mapToGlobal(canvas.mapFromScene(pipe->path.pointAtPercent(place.share)));
     };
-    run(hand({on(hot), on(*cold)}, false));
+    realDrag(on(hot), on(*cold), 0.1);
     REQUIRE(QTest::qWaitFor([&] { return document::proposed(window.session().drawing()).has_value(); }, 10000));
     REQUIRE(waitForAnswer(window.session()));
     REQUIRE(window.session().prediction()->loop.flow_m3s);
