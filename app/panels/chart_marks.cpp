@@ -2,7 +2,10 @@
 // What is painted over the chart's lines: crosshair, named levels, events.
 #include <algorithm>
 #include <cmath>
+#include <limits>
+#include <QtCharts/QLineSeries>
 #include <QtCharts/QValueAxis>
+#include <ranges>
 
 #include "look/theme.h"
 #include "panels/chart_view.h"
@@ -56,12 +59,12 @@ void ChartView::drawForeground(QPainter* painter, const QRectF&)
     painter->save();
     painter->setFont(font());
     painter->setRenderHint(QPainter::Antialiasing);
-    paintEvents(*painter, area);
-    paintLevels(*painter, area);
-    // The crosshair stands on a sample, and the readout beside the chart names its values.
+    // The crosshair stands on a sample, and the readout beside the chart names its values. It runs under the words.
     const double x = xOf(m_x[m_crosshair], area);
     painter->setPen(QPen(palette().color(QPalette::WindowText), m_hovering ? 1.0 : 1.6));
     painter->drawLine(QPointF(x, area.top()), QPointF(x, area.bottom()));
+    paintEvents(*painter, area);
+    paintLevels(*painter, area);
     for (const auto& line : chartLines(*m_content.result)) {
         if (m_content.hidden.contains(line.series->id) || m_crosshair >= line.series->values.size())
             continue;
@@ -80,15 +83,40 @@ void ChartView::drawForeground(QPainter* painter, const QRectF&)
     painter->restore();
 }
 
+int ChartView::inTheWay(const QRectF& box, const QRectF& area) const
+{
+    int hits = 0;
+    for (const auto& [line, vertical, style] : m_lines) {
+        const auto place = [&](const QPointF& p) {
+            const double up = (p.y() - vertical->min()) / (vertical->max() - vertical->min());
+            return QPointF(xOf(p.x(), area), area.bottom() - up * area.height());
+        };
+        const QList<QPointF> points = line->points();
+        const double across = (m_bottom->max() - m_bottom->min()) / area.width();
+        const double from = m_bottom->min() + (box.left() - area.left()) * across;
+        auto at = std::ranges::lower_bound(points, from, {}, &QPointF::x);
+        if (at != points.begin())
+            --at;
+        for (; at != points.end() && std::next(at) != points.end(); ++at) {
+            const QPointF one = place(*at), other = place(*std::next(at));
+            if (one.x() > box.right())
+                break;
+            hits += QRectF(one, other).normalized().adjusted(-1, -1, 1, 1).intersects(box);
+        }
+    }
+    return hits;
+}
+
 void ChartView::paintLevels(QPainter& painter, const QRectF& area) const
 {
     const Theme theme = Theme::of(palette());
     const QFontMetricsF metrics(font());
-    int row = 0;
-    for (const auto& level : chartLevels(*m_content.result, m_content.units)) {
+    const auto levels = chartLevels(*m_content.result, m_content.units);
+    std::vector<QRectF> taken;
+    for (const auto& level : std::views::reverse(levels)) {
         const double y = yOf(level.shown, area);
-        // The target and the cold-line limit lie a degree apart: their names stand at different ends.
-        const bool left = row++ == 0;
+        // The target and the cold-line limit lie a degree apart: their names stand at different ends if they can.
+        const bool left = &level == &levels.front();
         if (y < area.top() || y > area.bottom())
             continue;
         const QColor colour = level.danger ? theme.danger : palette().color(QPalette::WindowText);
@@ -97,15 +125,32 @@ void ChartView::paintLevels(QPainter& painter, const QRectF& area) const
         painter.setPen(pen);
         painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y));
         const QString text = level.danger ? QStringLiteral("\u25B2 ") + level.text : level.text;
-        const double wide = metrics.horizontalAdvance(text) + 8;
-        QRectF box(left ? area.left() + 6 : area.right() - wide - 6, y - metrics.height() / 2, wide, metrics.height());
-        box.translate(0, left ? -metrics.height() / 2 - 2
-                              : (level.danger ? -metrics.height() / 2 - 2 : metrics.height() / 2 + 2));
-        QColor ground = palette().color(QPalette::Base);
-        ground.setAlpha(225);
-        painter.fillRect(box, ground);
+        const QSizeF size(metrics.horizontalAdvance(text) + 8, metrics.height());
+        // Along the line, over it or under it: where it hides least of what the chart is there for.
+        QRectF best;
+        int fewest = std::numeric_limits<int>::max();
+        for (const int step : {0, 1, 2, 3, 4})
+            for (const bool over : {left || level.danger, !(left || level.danger)}) {
+                const double along = 6 + (area.width() - size.width() - 12) * step / 4;
+                const QRectF box(QPointF(left ? area.left() + along : area.right() - along - size.width(),
+                                         over ? y - size.height() - 2 : y + 2),
+                                 size);
+                int hidden = inTheWay(box, area);
+                for (const QRectF& other : taken)
+                    hidden += other.intersects(box) ? 1000 : 0;
+                for (const auto& other : levels)
+                    hidden +=
+                        &other != &level && std::abs(yOf(other.shown, area) - box.center().y()) < size.height() / 2;
+                hidden += area.contains(box) ? 0 : 10;
+                if (hidden < fewest) {
+                    fewest = hidden;
+                    best = box;
+                }
+            }
+        taken.push_back(best);
+        painter.fillRect(best, palette().color(QPalette::Base));
         painter.setPen(palette().color(QPalette::WindowText));
-        painter.drawText(box, Qt::AlignCenter, text);
+        painter.drawText(best, Qt::AlignCenter, text);
     }
 }
 

@@ -61,6 +61,7 @@ private:
     void styleAxes();
     QPen firePen() const;
     void restyle();
+    int inTheWay(const QRectF& box, const QRectF& area) const;  ///< pieces of lines that run through the box
     void paintLevels(QPainter& painter, const QRectF& area) const;
     void paintEvents(QPainter& painter, const QRectF& area) const;
     double xOf(double shown, const QRectF& area) const;
