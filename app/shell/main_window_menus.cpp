@@ -90,11 +90,11 @@ void MainWindow::buildMenus()
     fillRecentMenu();
     QMenu* sampleMenu = file->addMenu(tr("Open Sa&mple"));
     for (const auto& sample : samples())
-        sampleMenu->addAction(sample.title, this, [this, resource = sample.resource] { openSample(resource); });
+        sampleMenu->addAction(sample.shown(), this, [this, resource = sample.resource] { openSample(resource); });
     sampleMenu->setEnabled(!sampleMenu->isEmpty());
     QMenu* templateMenu = file->addMenu(tr("New from &Template"));
     for (const auto& one : templates())
-        templateMenu->addAction(one.title, this, [this, resource = one.resource] { openSample(resource); });
+        templateMenu->addAction(one.shown(), this, [this, resource = one.resource] { openSample(resource); });
     templateMenu->setEnabled(!templateMenu->isEmpty());
     file->addSeparator();
     file->addAction(needs(command(tr("&Save Drawing"), QKeySequence::Save, [this] { save(); }, "save")));

@@ -2,6 +2,7 @@
 #include "shell/start_page.h"
 
 #include <algorithm>
+#include <QCoreApplication>
 #include <QDir>
 #include <QEvent>
 #include <QFile>
@@ -89,6 +90,8 @@ QPixmap pictureOf(const QString& resource, const QSize& size, double ratio, cons
     options.labels = false;
     const QRectF bounds = drawingBounds(*drawing, options).marginsAdded({15, 15, 15, 15});
     QPainter painter(&picture);
+    painter.setPen(QPen(theme.grid, 1));
+    painter.drawRect(QRectF(QPointF(), size).adjusted(0.5, 0.5, -0.5, -0.5));
     painter.setRenderHint(QPainter::Antialiasing);
     const double scale = std::min(size.width() / bounds.width(), size.height() / bounds.height());
     painter.translate(QRectF(QPointF(), size).center());
@@ -99,6 +102,8 @@ QPixmap pictureOf(const QString& resource, const QSize& size, double ratio, cons
 }
 
 }  // namespace
+
+QString Sample::shown() const { return QCoreApplication::translate("drawings", title.toUtf8().constData()); }
 
 // Read once: the start page and the menus both list them.
 const std::vector<Sample>& samples()
@@ -124,14 +129,15 @@ QWidget* StartPage::templateButtons()
     for (const auto& one : templates()) {
         auto* button = new QToolButton;
         button->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
-        button->setText(one.title);
-        button->setAccessibleName(tr("New from Template: %1").arg(one.title));
+        button->setText(one.shown());
+        button->setAccessibleName(tr("New from Template: %1").arg(one.shown()));
         button->setAccessibleDescription(tr("An invented layout with sample figures, opens as an untitled copy"));
         button->setToolTip(
-            tr("%1: an invented layout, every figure an estimate. Opens as an untitled copy.").arg(one.title));
+            tr("%1: an invented layout, every figure an estimate. Opens as an untitled copy.").arg(one.shown()));
         button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
         button->setProperty("resource", one.resource);
         button->setIconSize(kPicture);
+        button->setAutoRaise(true);  // the frame's shades cost a pool of threads before the first frame
         button->setIcon(nothing);  // the picture comes later and must not push the page about
         connect(button, &QToolButton::clicked, this,
                 [this, resource = one.resource] { Q_EMIT sampleRequested(resource); });
@@ -210,7 +216,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayou
     };
     bool first = true;
     for (const auto& sample : samples()) {
-        auto* link = addLink(left, "play", tr("Open Sample: %1").arg(sample.title),
+        auto* link = addLink(left, "play", tr("Open Sample: %1").arg(sample.shown()),
                              tr("Invented coach, sample figures, opens as a copy"));
         connect(link, &LinkButton::clicked, this,
                 [this, resource = sample.resource] { Q_EMIT sampleRequested(resource); });

@@ -12,8 +12,9 @@ namespace tapward::app {
 
 /// A sample drawing that travels inside the program; opens as an untitled copy.
 struct Sample {
-    QString resource;  ///< ":/samples/..."
-    QString title;
+    QString resource;       ///< ":/samples/..."
+    QString title;          ///< as in the file
+    QString shown() const;  ///< the title in the reader's language
 };
 const std::vector<Sample>& samples();
 /// Layouts to begin with: existing plumbing of invented coaches, ":/templates/...".

@@ -118,7 +118,7 @@ Cautions all(const document::Drawing& drawing, const study::Prediction& predicti
             Message("Gas: do not alter, bypass or jumper the heater's switches. A loop may affect its warranty: "
                     "read its manual."));
     }
-    out.emplace_back(Message("The makers' instructions, local codes and licensed practice come before this page."));
+    out.emplace_back(Message("The makers' instructions, local codes and licensed practice come before these figures."));
     return out;
 }
 

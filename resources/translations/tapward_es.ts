@@ -2814,8 +2814,8 @@
         <translation>Desde ahí la pérdida crece con el cuadrado del caudal.</translation>
     </message>
     <message>
-        <source>The makers&apos; instructions, local codes and licensed practice come before this page.</source>
-        <translation>Las instrucciones de los fabricantes, las normas locales y el trabajo de profesionales autorizados están antes que esta página.</translation>
+        <source>The makers&apos; instructions, local codes and licensed practice come before these figures.</source>
+        <translation>Las instrucciones de los fabricantes, las normas locales y el trabajo de profesionales autorizados están antes que estas cifras.</translation>
     </message>
     <message>
         <source>The next part number is already taken.</source>
@@ -6770,6 +6770,33 @@ Sin averías: tomas</translation>
     <message>
         <source>To</source>
         <translation>A</translation>
+    </message>
+</context>
+<context>
+    <name>drawings</name>
+    <message>
+        <source>Coach with storage heater</source>
+        <translation>Vehículo con calentador de acumulación</translation>
+    </message>
+    <message>
+        <source>Long hall coach: preheat loop to the rear lavatory</source>
+        <translation>Pasillo largo: bucle de precalentamiento al lavabo trasero</translation>
+    </message>
+    <message>
+        <source>Long trailer, island galley</source>
+        <translation>Caravana larga, cocina en isla</translation>
+    </message>
+    <message>
+        <source>Motorhome, rear bath</source>
+        <translation>Autocaravana, baño trasero</translation>
+    </message>
+    <message>
+        <source>Small travel trailer</source>
+        <translation>Caravana pequeña</translation>
+    </message>
+    <message>
+        <source>Storage-heater trailer: own return line from the shower</source>
+        <translation>Calentador de acumulación: retorno propio desde la ducha</translation>
     </message>
 </context>
 <context>

@@ -141,6 +141,11 @@ TEST_CASE("nothing the window, its predictions, its page and its help show on a 
 {
     const Noting spanish;
     REQUIRE(spanish.good);
+    for (const auto* drawings : {&samples(), &templates()})
+        for (const auto& one : *drawings) {
+            CAPTURE(one.title.toStdString());
+            CHECK(one.shown() != one.title);
+        }
     for (const auto& sample : samples()) {
         CAPTURE(sample.resource.toStdString());
         MainWindow window;
