@@ -2,16 +2,20 @@
 #include <clocale>
 #include <functional>
 #include <memory>
+#include <optional>
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QDockWidget>
 #include <QElapsedTimer>
+#include <QFontDatabase>
 #include <QTextStream>
 #include <QTimer>
+#include <thread>
 
 #include "document/file.h"
 #include "panels/icons.h"
 #include "shell/exports.h"
+#include "shell/first_frame.h"
 #include "shell/language.h"
 #include "shell/main_window.h"
 #include "shell/start_page.h"
@@ -54,6 +58,8 @@ int takeScreenshot(MainWindow& window, const QCommandLineParser& line)
 int main(int argc, char** argv)
 {
     QApplication app(argc, argv);
+    // Reading the system's fonts takes as long as putting up a window, and the first word waits for them.
+    const std::jthread fonts([] { QFontDatabase::families(); });
     QApplication::setStyle(new WindowStyle);
     std::setlocale(LC_NUMERIC, "C");  // files and readouts use '.', whatever the desktop's locale
     QCoreApplication::setOrganizationName(QStringLiteral("tapward"));
@@ -81,7 +87,7 @@ int main(int argc, char** argv)
     };
     for (const char* name : {"screenshot", "size", "time", "case", "select", "font", "pane", "language"})
         hidden(name, true);
-    for (const char* name : {"dark", "metric", "sample", "pseudo"})
+    for (const char* name : {"dark", "metric", "sample", "pseudo", "first-frame"})
         hidden(name, false);
     line.process(app);
 
@@ -119,6 +125,9 @@ int main(int argc, char** argv)
     }
     if (line.isSet(QStringLiteral("metric")))
         window->session().setUnits(tapward::UnitSystem::Metric);
+    std::optional<QuitAtFirstFrame> quit;
+    if (line.isSet(QStringLiteral("first-frame")))
+        quit.emplace(*window);
     window->show();
     const QStringList files = line.positionalArguments();
     const auto begin = [&] {

@@ -41,27 +41,43 @@
 
 namespace tapward::app {
 
-MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), m_stack(new QStackedWidget), m_start(new StartPage)
+MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), m_stack(new QStackedWidget)
 {
     setObjectName(QStringLiteral("MainWindow"));
-    setWindowIcon(look::icon(QStringLiteral("tapward")));
     setAcceptDrops(true);
-    m_stack->addWidget(m_start);
     setCentralWidget(m_stack);
+    restoreLook();
+    refreshTitle();
+}
+
+// The desktop takes as long to put up a window as the window to make its first page: both at once.
+void MainWindow::setVisible(bool visible)
+{
+    QMainWindow::setVisible(visible);
+    if (visible)
+        welcome();
+}
+
+void MainWindow::welcome()
+{
+    if (m_start)
+        return;
     addTopMenus();
     statusBar();
+    m_start = new StartPage;
+    m_stack->insertWidget(0, m_start);
     connect(m_start, &StartPage::newRequested, this, &MainWindow::newDrawing);
     connect(m_start, &StartPage::openRequested, this, &MainWindow::openDialog);
     connect(m_start, &StartPage::sampleRequested, this, &MainWindow::openSample);
     connect(m_start, &StartPage::fileRequested, this, &MainWindow::openFile);
-    restoreLook();
-    refreshTitle();
 }
 
 void MainWindow::furnish()
 {
     if (m_canvas)
         return;
+    setWindowIcon(look::icon(QStringLiteral("tapward")));
+    welcome();
     m_canvas = new EditingCanvas(m_session);
     m_tray = new Tray;
     m_hand = new AssemblyHand(*m_canvas, [this] { m_canvas->cancelTool(); });

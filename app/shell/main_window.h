@@ -60,6 +60,7 @@ public:
     /// Builds the drawing's panes and the menus, if they are not there yet. The window shows its start page without
     /// them and calls this after its first frame; whatever needs them earlier calls it too.
     void furnish();
+    void setVisible(bool visible) override;
     bool openFile(const QString& path);
     bool openSample(const QString& resource);
     void newDrawing();
@@ -88,6 +89,7 @@ protected:
 
 private:
     // main_window.cpp
+    void welcome();  ///< start page and top menus, if they are not there yet
     void buildPanes();
     QDockWidget* addDock(Qt::DockWidgetArea area, const QString& name, const QString& title, QWidget* content);
     void arrange();
@@ -127,7 +129,7 @@ private:
     QByteArray m_look;  ///< pane layout while the start page is shown
 
     QStackedWidget* m_stack;
-    StartPage* m_start;
+    StartPage* m_start = nullptr;
     EditingCanvas* m_canvas = nullptr;
     Tray* m_tray = nullptr;
     AssemblyHand* m_hand = nullptr;

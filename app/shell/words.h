@@ -17,10 +17,10 @@ public:
 
     QSize minimumSizeHint() const override
     {
-        int widest = 0;
-        for (const QString& word : text().split(QLatin1Char(' ')))
-            widest = std::max(widest, fontMetrics().horizontalAdvance(word));
-        return {widest + 1, fontMetrics().height()};
+        qsizetype longest = 0;
+        for (const auto word : QStringView(text()).split(QLatin1Char(' ')))
+            longest = std::max(longest, word.size());
+        return {static_cast<int>(longest + 1) * fontMetrics().averageCharWidth(), fontMetrics().height()};
     }
     QSize sizeHint() const override { return minimumSizeHint(); }
     int heightForWidth(int width) const override

@@ -35,6 +35,33 @@ TEST_CASE("a sample opens from the start page as an untitled copy, solved", "[sh
     CHECK(window.session().drawing().job.sampleFigures);
 }
 
+TEST_CASE("the first frame has the whole start page", "[shell]")
+{
+    MainWindow window;
+    class Watch final : public QObject {
+    public:
+        int frames = 0;
+        QList<QAbstractButton*> seen;
+
+    protected:
+        bool eventFilter(QObject* watched, QEvent* event) override
+        {
+            if (event->type() == QEvent::Paint && frames++ == 0)
+                for (auto* button : static_cast<QWidget*>(watched)->findChildren<QAbstractButton*>())
+                    if (!button->visibleRegion().isEmpty() && !button->text().isEmpty())
+                        seen << button;
+            return false;
+        }
+    } watch;
+    window.installEventFilter(&watch);
+    window.resize(1360, 860);
+    window.show();
+    REQUIRE(QTest::qWaitFor([&] { return watch.frames > 0; }));
+    // The templates, the samples, a new drawing, a drawing from a file.
+    CHECK(watch.seen.size() >= static_cast<int>(templates().size() + samples().size() + 2));
+    CHECK(window.menuBar()->isVisible());
+}
+
 TEST_CASE("the panes come by themselves after the first frame, and earlier when they are asked for", "[shell]")
 {
     MainWindow shown;

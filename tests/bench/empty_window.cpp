@@ -4,9 +4,8 @@
 #include <QApplication>
 #include <QLabel>
 #include <QMainWindow>
-#include <QTimer>
 
-#include "first_frame.h"
+#include "shell/first_frame.h"
 
 int main(int argc, char** argv)
 {
@@ -15,7 +14,7 @@ int main(int argc, char** argv)
     window.resize(1360, 860);
     if (argc > 1)
         window.setCentralWidget(new QLabel(QString::fromLocal8Bit(argv[1])));
-    const tapward::bench::QuitAtFirstFrame quit(window);
+    const tapward::app::QuitAtFirstFrame quit(window);
     window.show();
     return QApplication::exec();
 }
