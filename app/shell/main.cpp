@@ -58,8 +58,6 @@ int takeScreenshot(MainWindow& window, const QCommandLineParser& line)
 int main(int argc, char** argv)
 {
     QApplication app(argc, argv);
-    // Reading the system's fonts takes as long as putting up a window, and the first word waits for them.
-    const std::jthread fonts([] { QFontDatabase::families(); });
     QApplication::setStyle(new WindowStyle);
     std::setlocale(LC_NUMERIC, "C");  // files and readouts use '.', whatever the desktop's locale
     QCoreApplication::setOrganizationName(QStringLiteral("tapward"));
@@ -89,7 +87,10 @@ int main(int argc, char** argv)
         hidden(name, true);
     for (const char* name : {"dark", "metric", "sample", "pseudo", "first-frame"})
         hidden(name, false);
-    line.process(app);
+    line.process(app);  // may end the program
+
+    // Reading the system's fonts takes as long as putting up a window, and the first word waits for them.
+    const std::jthread fonts([] { QFontDatabase::families(); });
 
     if (line.isSet(QStringLiteral("language")))
         speak(line.value(QStringLiteral("language")));
