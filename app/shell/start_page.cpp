@@ -18,7 +18,8 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
-#include "canvas/paint_drawing.h"
+#include "canvas/drawing_layout.h"
+#include "canvas/shape_painter.h"
 #include "document/file.h"
 #include "panels/icons.h"
 #include "shell/link_button.h"
@@ -30,6 +31,7 @@ namespace tapward::app {
 namespace {
 
 constexpr QSize kPicture(236, 92);  // of a template
+constexpr double kHeavier = 1.8;    // its symbols, against its lengths
 constexpr int kFewFiles = 5;        // whoever has opened more needs no hints, and there is no room for both
 constexpr double kSection = 1.2;  // times the page's letters: every heading alike, each further size is a font to load
 
@@ -73,7 +75,7 @@ QLabel* heading(const QString& text, const QFont& base, double factor)
     return label;
 }
 
-/// The layout as the canvas would draw it, without labels, fitted into the picture.
+/// A sketch of the layout to know it by: lines and symbols heavier than the canvas would draw them at this size.
 QPixmap pictureOf(const QString& resource, const QSize& size, double ratio, const Theme& theme)
 {
     QPixmap picture(size * ratio);
@@ -88,7 +90,8 @@ QPixmap pictureOf(const QString& resource, const QSize& size, double ratio, cons
     PaintOptions options;
     options.theme = theme;
     options.labels = false;
-    const QRectF bounds = drawingBounds(*drawing, options).marginsAdded({15, 15, 15, 15});
+    const DrawingLayout layout = layoutOf(*drawing, options);
+    const QRectF bounds = layout.bounds.marginsAdded({25, 25, 25, 25});
     QPainter painter(&picture);
     painter.setPen(QPen(theme.grid, 1));
     painter.drawRect(QRectF(QPointF(), size).adjusted(0.5, 0.5, -0.5, -0.5));
@@ -97,7 +100,18 @@ QPixmap pictureOf(const QString& resource, const QSize& size, double ratio, cons
     painter.translate(QRectF(QPointF(), size).center());
     painter.scale(scale, scale);
     painter.translate(-bounds.center());
-    paintDrawing(painter, *drawing, options);
+    for (const auto& pipe : layout.pipes) {
+        painter.setPen(QPen(pipePen(pipe.trace.use, theme, false).color(), 1.4 / scale));
+        painter.drawPolyline(pipe.corners.data(), static_cast<int>(pipe.corners.size()));
+    }
+    for (const auto& symbol : layout.symbols) {
+        painter.save();
+        painter.translate(symbol.at);
+        painter.scale(kHeavier, kHeavier);
+        painter.translate(-symbol.at);
+        paintShape(painter, symbol, options);
+        painter.restore();
+    }
     return picture;
 }
 
