@@ -16,7 +16,7 @@ namespace tapward::app {
 void CanvasView::drawBackground(QPainter* painter, const QRectF& rect)
 {
     painter->fillRect(rect, m_options.theme.paper);
-    paintFloorPlans(*painter, shown(), m_options.theme);
+    paintFloorPlans(*painter, shown(), m_options.theme, m_layout.labels);
     if (m_gridShown)
         paintGrid(*painter);
     for (const auto& bridge : m_layout.bridges)

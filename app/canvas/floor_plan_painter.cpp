@@ -19,6 +19,8 @@ namespace {
 constexpr int kMostSide_px = 2400;  // sharper than a screen, and quick to scale
 // On the dark ground a white picture this strong leaves quiet letters 4.5:1 (WCAG 2.2, 1.4.3).
 constexpr double kMostOnDark = 0.18;
+// On the light ground this much paper over a black picture of full strength does.
+constexpr float kUnderLabels = 0.8F;
 
 /// A weak picture gives up less of its strength than a strong one, so that it stays to be seen.
 double onDark(double strength)
@@ -59,8 +61,10 @@ std::map<document::PartId, Decoded>& known()
 
 }  // namespace
 
-void paintFloorPlans(QPainter& painter, const document::Drawing& drawing, const Theme& theme)
+void paintFloorPlans(QPainter& painter, const document::Drawing& drawing, const Theme& theme,
+                     const std::vector<LabelShape>& labels)
 {
+    bool seen = false;
     std::erase_if(known(), [&drawing](const auto& one) { return drawing.find(one.first) == nullptr; });
     for (const auto& part : drawing.parts) {
         if (part.kind != "floor_plan")
@@ -84,7 +88,14 @@ void paintFloorPlans(QPainter& painter, const document::Drawing& drawing, const 
         painter.setRenderHint(QPainter::SmoothPixmapTransform);
         painter.drawImage(ground, decoded.image, QRectF(decoded.image.rect()));
         painter.restore();
+        seen = true;
     }
+    if (!seen || theme.dark)
+        return;
+    QColor ground = theme.paper;
+    ground.setAlphaF(kUnderLabels);
+    for (const auto& label : labels)
+        painter.fillRect(label.box, ground);
 }
 
 }  // namespace tapward::app

@@ -1,17 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <vector>
+
 #include "document/drawing.h"
 
 class QPainter;
 
 namespace tapward::app {
 
+struct LabelShape;
 struct Theme;
 
 /// Paints the pictures of the floor plans that are shown, dimmed, in canvas units; on a dark ground so much that a
-/// white one leaves the labels readable. Screen only: pages and exports do without. A picture beyond the bounds of
+/// white one leaves the labels readable; on a light ground, where strong lines are wanted for tracing, the labels get
+/// paper under them instead. Screen only: pages and exports do without. A picture beyond the bounds of
 /// document/picture.h, or damaged, is left out.
-void paintFloorPlans(QPainter& painter, const document::Drawing& drawing, const Theme& theme);
+void paintFloorPlans(QPainter& painter, const document::Drawing& drawing, const Theme& theme,
+                     const std::vector<LabelShape>& labels);
 
 }  // namespace tapward::app

@@ -3,6 +3,8 @@
 
 #include <QComboBox>
 #include <QString>
+#include <QStyleOptionComboBox>
+#include <QStylePainter>
 #include <QWheelEvent>
 
 namespace tapward::app {
@@ -27,6 +29,21 @@ protected:
             QComboBox::wheelEvent(event);
         else
             event->ignore();
+    }
+    /// What does not fit ends in dots, or half a word would pass for the whole.
+    void paintEvent(QPaintEvent* event) override
+    {
+        if (isEditable() || currentIndex() < 0)
+            return QComboBox::paintEvent(event);
+        QStylePainter painter(this);
+        QStyleOptionComboBox option;
+        initStyleOption(&option);
+        const int room =
+            style()->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxEditField, this).width()
+            - (option.currentIcon.isNull() ? 0 : option.iconSize.width() + 4) - 2;
+        option.currentText = fontMetrics().elidedText(option.currentText, Qt::ElideRight, room);
+        painter.drawComplexControl(QStyle::CC_ComboBox, option);
+        painter.drawControl(QStyle::CE_ComboBoxLabel, option);
     }
     void showEvent(QShowEvent* event) override
     {

@@ -203,7 +203,7 @@ TEST_CASE("a white floor plan leaves the labels readable in the dark, and is sti
         image.fill(theme.paper);
         QPainter painter(&image);
         painter.translate(-5, -5);
-        paintFloorPlans(painter, sketch.drawing, theme);
+        paintFloorPlans(painter, sketch.drawing, theme, {});
         painter.end();
         const QColor ground = image.pixelColor(10, 10);
         CHECK(ground != theme.paper);
@@ -215,4 +215,30 @@ TEST_CASE("a white floor plan leaves the labels readable in the dark, and is sti
         if (strength >= 0.35)
             CHECK(test::contrast(theme.paper, ground) >= 1.4);  // our own measure of "to be seen"
     }
+}
+
+TEST_CASE("a black floor plan as strong as it gets leaves the labels readable on a light ground", "[canvas]")
+{
+    Sketch sketch;
+    const PartId plan = sketch.place("floor_plan", 0, 0);
+    QImage black(40, 30, QImage::Format_RGB32);
+    black.fill(Qt::black);
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    REQUIRE(black.save(&buffer, "png"));
+    sketch.make(document::setPlanPicture(sketch.drawing, plan, bytes.toStdString(), "plan"));
+    sketch.make(
+        document::Edit{"Strength", {document::SetField{plan, "opacity", parts::Entry{1.0, parts::Basis::Estimated}}}});
+    const Theme theme = Theme::light();
+    LabelShape label;
+    label.box = QRectF(10, 10, 20, 10);
+    QImage image(60, 40, QImage::Format_RGB32);
+    image.fill(theme.paper);
+    QPainter painter(&image);
+    paintFloorPlans(painter, sketch.drawing, theme, {label});
+    painter.end();
+    CHECK(image.pixelColor(50, 30) == QColor(Qt::black));
+    // WCAG 2.2, 1.4.3
+    CHECK(test::contrast(theme.text, image.pixelColor(20, 15)) >= 4.5);
+    CHECK(test::contrast(theme.quietText, image.pixelColor(20, 15)) >= 4.5);
 }
