@@ -29,6 +29,14 @@ int longestWord(const QFont& font, const QString& text)
 
 }  // namespace
 
+void paintFocusFrame(const QWidget& widget, QPainter& painter)
+{
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(widget.palette().color(QPalette::Highlight), 2));
+    painter.drawRoundedRect(QRectF(widget.rect()).adjusted(1, 1, -1, -1), 3, 3);
+}
+
 LinkButton::LinkButton(const QIcon& icon, const QString& text, const QString& more, QWidget* parent)
     : QPushButton(icon, text, parent), m_more(more)
 {
@@ -105,6 +113,8 @@ void LinkButton::paintEvent(QPaintEvent*)
     painter.drawItemText(title, kWrapped, option.palette, isEnabled(), text(), QPalette::ButtonText);
     painter.setFont(font());
     painter.drawItemText(more, kWrapped, option.palette, isEnabled(), m_more, QPalette::ButtonText);
+    if (hasFocus())
+        paintFocusFrame(*this, painter);
 }
 
 }  // namespace tapward::app

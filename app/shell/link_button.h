@@ -2,7 +2,9 @@
 #pragma once
 
 #include <map>
+#include <QPainter>
 #include <QPushButton>
+#include <QToolButton>
 #include <utility>
 
 namespace tapward::app {
@@ -30,6 +32,29 @@ private:
 
     QString m_more;
     mutable std::map<int, std::pair<QRect, QRect>> m_texts;  ///< by width: layouts ask again and again
+};
+
+/// Around the whole of a button that has no frame of its own: the style shows its focus hardly or not at all.
+void paintFocusFrame(const QWidget& widget, QPainter& painter);
+
+/// A picture with a name under it, no frame until the pointer is over it.
+class PictureButton final : public QToolButton {
+    Q_OBJECT
+public:
+    PictureButton()
+    {
+        setAutoRaise(true);  // a frame's shades cost a pool of threads before the first frame
+        setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
+    }
+
+protected:
+    void paintEvent(QPaintEvent* event) override
+    {
+        QToolButton::paintEvent(event);
+        QPainter painter(this);
+        if (hasFocus())
+            paintFocusFrame(*this, painter);
+    }
 };
 
 }  // namespace tapward::app

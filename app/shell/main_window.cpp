@@ -33,6 +33,7 @@
 #include "panels/survey_panel.h"
 #include "panels/time_bar.h"
 #include "panels/warm_up_chart.h"
+#include "shell/focus_ring.h"
 #include "shell/start_page.h"
 #include "tools/assembly_hand.h"
 #include "tools/editing_canvas.h"
@@ -66,6 +67,7 @@ void MainWindow::welcome()
     statusBar();
     m_start = new StartPage;
     m_stack->insertWidget(0, m_start);
+    m_start->takeFocus();
     connect(m_start, &StartPage::newRequested, this, &MainWindow::newDrawing);
     connect(m_start, &StartPage::openRequested, this, &MainWindow::openDialog);
     connect(m_start, &StartPage::sampleRequested, this, &MainWindow::openSample);
@@ -94,6 +96,7 @@ void MainWindow::furnish()
     m_state = new QLabel;
     m_findingCount = new QPushButton;
     m_zoom = new QComboBox;
+    m_ring = std::make_unique<FocusRing>();
     m_autosave = std::make_unique<Autosave>(m_session, stateFolder() + QStringLiteral("/autosave"));
     m_scaleTool = std::make_unique<ScaleTool>(*m_canvas);
     m_scaleTool->done = [this] { m_canvas->cancelTool(); };
@@ -153,6 +156,7 @@ MainWindow::~MainWindow()
         return;
     // The panes look at the session while it goes down with the window: they go first.
     disconnect(&m_session, nullptr, this, nullptr);
+    m_ring.reset();
     delete m_caseEditor;
     delete m_stock;
     m_canvas->cancelTool();  // before the tool of this window goes

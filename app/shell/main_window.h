@@ -29,6 +29,7 @@ class CaseEditor;
 class DetailsPanel;
 class EditingCanvas;
 class FindingsPanel;
+class FocusRing;
 class HelpWindow;
 class OutlinePanel;
 class SafetyPanel;
@@ -122,6 +123,7 @@ private:
 
     Session m_session;
     std::unique_ptr<Autosave> m_autosave;
+    std::unique_ptr<FocusRing> m_ring;
     FileGuard m_guard;
     FileStamp m_stamp;
     QString m_suggestedPath;  ///< for the first save of a restored drawing

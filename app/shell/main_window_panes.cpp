@@ -183,6 +183,8 @@ void MainWindow::showDrawing(bool on)
             dock->hide();
         m_toolBar->hide();
         m_start->refresh();
+        if (was)
+            m_start->takeFocus();
     } else if (!was) {
         for (auto* dock : m_docks)
             dock->show();
@@ -197,7 +199,8 @@ void MainWindow::cyclePane(int direction)
 {
     std::vector<std::pair<QWidget*, QWidget*>> panes;  // the pane, and what gets the focus in it
     const auto add = [&](QWidget* pane, QWidget* focus) {
-        if (pane->isVisible() && !pane->visibleRegion().isEmpty())
+        // (Behind another one's tab a pane stands outside the window.)
+        if (pane->isVisible() && QRect(pane->mapTo(this, QPoint()), pane->size()).intersects(rect()))
             panes.emplace_back(pane, focus);
     };
     if (!m_hasDrawing)
@@ -213,23 +216,29 @@ void MainWindow::cyclePane(int direction)
     add(m_tray, nullptr);
     add(m_outline, &m_outline->tree());
     add(m_caseBar, nullptr);
-    const QWidget* focus = QApplication::focusWidget();
-    std::size_t at = 0;
-    for (std::size_t i = 0; i < panes.size(); ++i)
-        if (focus && (panes[i].first == focus || panes[i].first->isAncestorOf(focus)))
+    const auto holdsFocus = [](const QWidget& pane) {
+        const QWidget* focus = QApplication::focusWidget();
+        return focus && (focus == &pane || pane.isAncestorOf(focus));
+    };
+    const auto enter = [&](QWidget& pane, QWidget* target) {
+        if (target)
+            target->setFocus(Qt::ShortcutFocusReason);
+        for (QWidget* child : pane.findChildren<QWidget*>())
+            if (!holdsFocus(pane) && child->isVisible() && child->isEnabled() && (child->focusPolicy() & Qt::TabFocus))
+                child->setFocus(Qt::ShortcutFocusReason);
+        return holdsFocus(pane);
+    };
+    const auto count = static_cast<int>(panes.size());
+    int at = 0;
+    for (int i = 0; i < count; ++i)
+        if (holdsFocus(*panes[static_cast<std::size_t>(i)].first))
             at = i;
-    const auto [pane, target] =
-        panes[(at + panes.size() + static_cast<std::size_t>(direction + static_cast<int>(panes.size())))
-              % panes.size()];
-    if (target) {
-        target->setFocus(Qt::ShortcutFocusReason);
-        return;
-    }
-    for (QWidget* child : pane->findChildren<QWidget*>())
-        if (child->isVisible() && child->isEnabled() && (child->focusPolicy() & Qt::TabFocus)) {
-            child->setFocus(Qt::ShortcutFocusReason);
+    // A pane with nothing to go to is passed over.
+    for (int step = 1; step < count; ++step) {
+        const auto [pane, target] = panes[static_cast<std::size_t>(((at + direction * step) % count + count) % count)];
+        if (enter(*pane, target))
             return;
-        }
+    }
 }
 
 }  // namespace tapward::app

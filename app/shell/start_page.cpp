@@ -11,6 +11,7 @@
 #include <QHBoxLayout>
 #include <QJsonDocument>
 #include <QJsonObject>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPainter>
 #include <QScrollArea>
@@ -141,8 +142,7 @@ QWidget* StartPage::templateButtons()
     QPixmap nothing(kPicture);
     nothing.fill(Qt::transparent);
     for (const auto& one : templates()) {
-        auto* button = new QToolButton;
-        button->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
+        auto* button = new PictureButton;
         button->setText(one.shown());
         button->setAccessibleName(tr("New from Template: %1").arg(one.shown()));
         button->setAccessibleDescription(tr("An invented layout with sample figures, opens as an untitled copy"));
@@ -151,7 +151,6 @@ QWidget* StartPage::templateButtons()
         button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
         button->setProperty("resource", one.resource);
         button->setIconSize(kPicture);
-        button->setAutoRaise(true);  // the frame's shades cost a pool of threads before the first frame
         button->setIcon(nothing);  // the picture comes later and must not push the page about
         connect(button, &QToolButton::clicked, this,
                 [this, resource = one.resource] { Q_EMIT sampleRequested(resource); });
@@ -167,6 +166,21 @@ void StartPage::paintTemplates()
     const Theme theme = Theme::of(palette());
     for (auto* button : m_templates)
         button->setIcon(pictureOf(button->property("resource").toString(), kPicture, devicePixelRatioF(), theme));
+}
+
+void StartPage::takeFocus()
+{
+    if (!m_templates.empty())
+        m_templates.front()->setFocus();
+}
+
+void StartPage::keyPressEvent(QKeyEvent* event)
+{
+    auto* button = qobject_cast<QAbstractButton*>(focusWidget());
+    if (button && (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter))
+        button->click();  // everything here is a way to begin, and none of them the one that Return means
+    else
+        QWidget::keyPressEvent(event);
 }
 
 bool StartPage::eventFilter(QObject* watched, QEvent* event)
@@ -228,15 +242,11 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayou
         column->addWidget(button);
         return button;
     };
-    bool first = true;
     for (const auto& sample : samples()) {
         auto* link = addLink(left, "play", tr("Open Sample: %1").arg(sample.shown()),
                              tr("Invented coach, sample figures, opens as a copy"));
         connect(link, &LinkButton::clicked, this,
                 [this, resource = sample.resource] { Q_EMIT sampleRequested(resource); });
-        if (first)
-            link->setFocus();
-        first = false;
     }
     connect(addLink(left, "new", tr("New Drawing"), tr("An empty drawing with one case")), &LinkButton::clicked, this,
             &StartPage::newRequested);

@@ -25,7 +25,8 @@ class StartPage final : public QWidget {
     Q_OBJECT
 public:
     explicit StartPage(QWidget* parent = nullptr);
-    void refresh();  ///< recent files may have changed
+    void refresh();    ///< recent files may have changed
+    void takeFocus();  ///< to the first way to begin
 
 Q_SIGNALS:
     void newRequested();
@@ -36,6 +37,7 @@ Q_SIGNALS:
 protected:
     void changeEvent(QEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
 
 private:
     QWidget* templateButtons();

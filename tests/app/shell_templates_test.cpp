@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The start page's templates: seen, named, opened as untitled copies.
+#include <QAction>
+#include <QApplication>
 #include <QSignalSpy>
 #include <QTest>
 #include <QToolButton>
@@ -8,6 +10,7 @@
 #include "shell/main_window.h"
 #include "shell/start_page.h"
 #include "support/catch.h"
+#include "tools/editing_canvas.h"
 
 using namespace tapward;
 using namespace tapward::app;
@@ -44,6 +47,27 @@ TEST_CASE("the start page shows every template with a picture and a name, and a 
     }
     CHECK(names.size() == templates().size());
     CHECK(asked.count() == static_cast<int>(templates().size()));
+}
+
+TEST_CASE("the start page has the focus on a way to begin, and Return takes it; closing a drawing comes back to it",
+          "[shell]")
+{
+    MainWindow window;
+    window.show();
+    QApplication::setActiveWindow(&window);
+    const auto focused = [&] {
+        const auto* button = qobject_cast<QAbstractButton*>(QApplication::focusWidget());
+        return button ? button->property("resource").toString() : QString();
+    };
+    REQUIRE(focused() == templates().front().resource);
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    REQUIRE(window.hasDrawing());
+    CHECK(window.canvas().hasFocus());
+    for (auto* action : window.findChildren<QAction*>())
+        if (action->shortcut() == QKeySequence(Qt::CTRL | Qt::Key_W))
+            action->trigger();
+    REQUIRE_FALSE(window.hasDrawing());
+    CHECK(focused() == templates().front().resource);
 }
 
 TEST_CASE("a template opens as an untitled copy, not modified", "[shell]")
