@@ -11,7 +11,6 @@ namespace tapward::app {
 /// A ring round what has the keyboard, in every window of the program: round a button, a list, a text or a row of tabs
 /// styles show it hardly or not at all, in a dark palette even less. Once somebody moves by keyboard.
 class FocusRing final : public QObject {
-    Q_OBJECT
 public:
     FocusRing();
     ~FocusRing() override;
