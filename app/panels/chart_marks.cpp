@@ -44,9 +44,9 @@ double ChartView::xOf(double shown, const QRectF& area) const
     return area.left() + (shown - m_bottom->min()) / (m_bottom->max() - m_bottom->min()) * area.width();
 }
 
-double ChartView::yOf(double shown, const QRectF& area) const
+double ChartView::yOf(double shown, const QRectF& area, const QValueAxis& axis) const
 {
-    return area.bottom() - (shown - m_left->min()) / (m_left->max() - m_left->min()) * area.height();
+    return area.bottom() - (shown - axis.min()) / (axis.max() - axis.min()) * area.height();
 }
 
 void ChartView::drawForeground(QPainter* painter, const QRectF&)
@@ -87,9 +87,8 @@ int ChartView::inTheWay(const QRectF& box, const QRectF& area) const
 {
     int hits = 0;
     for (const auto& [line, vertical, style] : m_lines) {
-        const auto place = [&](const QPointF& p) {
-            const double up = (p.y() - vertical->min()) / (vertical->max() - vertical->min());
-            return QPointF(xOf(p.x(), area), area.bottom() - up * area.height());
+        const auto place = [&, axis = vertical](const QPointF& p) {
+            return QPointF(xOf(p.x(), area), yOf(p.y(), area, *axis));
         };
         const QList<QPointF> points = line->points();
         const double across = (m_bottom->max() - m_bottom->min()) / area.width();
@@ -131,6 +130,8 @@ void ChartView::paintLevels(QPainter& painter, const QRectF& area) const
         int fewest = std::numeric_limits<int>::max();
         for (const int step : {0, 1, 2, 3, 4})
             for (const bool over : {left || level.danger, !(left || level.danger)}) {
+                if (fewest == 0)
+                    break;
                 const double along = 6 + (area.width() - size.width() - 12) * step / 4;
                 const QRectF box(QPointF(left ? area.left() + along : area.right() - along - size.width(),
                                          over ? y - size.height() - 2 : y + 2),

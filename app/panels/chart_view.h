@@ -65,7 +65,8 @@ private:
     void paintLevels(QPainter& painter, const QRectF& area) const;
     void paintEvents(QPainter& painter, const QRectF& area) const;
     double xOf(double shown, const QRectF& area) const;
-    double yOf(double shown, const QRectF& area) const;
+    double yOf(double shown, const QRectF& area) const { return yOf(shown, area, *m_left); }
+    double yOf(double shown, const QRectF& area, const QValueAxis& axis) const;
     void point(QPointF position);
 
     Content m_content;

@@ -64,6 +64,25 @@ struct Loop : Sketch {
     PartId back = join(check, "outlet", backTee, "branch", Stage::Added);
 };
 
+/// A floor plan that is one colour all over.
+PartId planOf(Sketch& sketch, Qt::GlobalColor colour)
+{
+    const PartId plan = sketch.place("floor_plan", 0, 0);
+    QImage picture(40, 30, QImage::Format_RGB32);
+    picture.fill(colour);
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    REQUIRE(picture.save(&buffer, "png"));
+    sketch.make(document::setPlanPicture(sketch.drawing, plan, bytes.toStdString(), "plan"));
+    return plan;
+}
+
+void setStrength(Sketch& sketch, PartId plan, double strength)
+{
+    sketch.make(document::Edit{"Strength",
+                               {document::SetField{plan, "opacity", parts::Entry{strength, parts::Basis::Estimated}}}});
+}
+
 }  // namespace
 
 TEST_CASE("pipes know whether they carry cold, hot or returning water, and which way", "[canvas]")
@@ -187,18 +206,11 @@ TEST_CASE("hotter water is always drawn lighter", "[canvas]")
 TEST_CASE("a white floor plan leaves the labels readable in the dark, and is still to be seen", "[canvas]")
 {
     Sketch sketch;
-    const PartId plan = sketch.place("floor_plan", 0, 0);
-    QImage white(40, 30, QImage::Format_RGB32);
-    white.fill(Qt::white);
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    REQUIRE(white.save(&buffer, "png"));
-    sketch.make(document::setPlanPicture(sketch.drawing, plan, bytes.toStdString(), "plan"));
+    const PartId plan = planOf(sketch, Qt::white);
     const Theme theme = Theme::darkOne();
     for (const double strength : {0.05, 0.35, 1.0}) {
         CAPTURE(strength);
-        sketch.make(document::Edit{
-            "Strength", {document::SetField{plan, "opacity", parts::Entry{strength, parts::Basis::Estimated}}}});
+        setStrength(sketch, plan, strength);
         QImage image(20, 20, QImage::Format_RGB32);
         image.fill(theme.paper);
         QPainter painter(&image);
@@ -220,15 +232,8 @@ TEST_CASE("a white floor plan leaves the labels readable in the dark, and is sti
 TEST_CASE("a black floor plan as strong as it gets leaves the labels readable on a light ground", "[canvas]")
 {
     Sketch sketch;
-    const PartId plan = sketch.place("floor_plan", 0, 0);
-    QImage black(40, 30, QImage::Format_RGB32);
-    black.fill(Qt::black);
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    REQUIRE(black.save(&buffer, "png"));
-    sketch.make(document::setPlanPicture(sketch.drawing, plan, bytes.toStdString(), "plan"));
-    sketch.make(
-        document::Edit{"Strength", {document::SetField{plan, "opacity", parts::Entry{1.0, parts::Basis::Estimated}}}});
+    const PartId plan = planOf(sketch, Qt::black);
+    setStrength(sketch, plan, 1.0);
     const Theme theme = Theme::light();
     LabelShape label;
     label.box = QRectF(10, 10, 20, 10);
