@@ -44,7 +44,7 @@ void setWater(network::Network& network, double celsius);
 /// Motorized valves open, circulators at the speed the wiring gives them with this supply, controllers and
 /// heater boards working; solved, currents and flows together.
 /// @param solved  gets the wiring as solved, where wanted
-const network::Solution& runLoop(const Plant& plant, network::Network& network, const Supply& supply,
+const network::Solution& runLoop(const Plant& plant, network::Network& network, Supply supply,
                                  WiringNet* solved = nullptr);
 
 /// Water temperature the steady loop question is asked at: the first case that presses a button, else the

@@ -76,7 +76,7 @@ void setAtRest(const Plant& plant, network::Network& network)
     }
 }
 
-const network::Solution& runLoop(const Plant& plant, network::Network& network, const Supply& supply, WiringNet* solved)
+const network::Solution& runLoop(const Plant& plant, network::Network& network, Supply supply, WiringNet* solved)
 {
     // With its return open to the tank the coach is fed by the demand pump; city water would only fill the tank.
     if (returnsToTank(plant) && !plant.withRole(parts::Role::DemandPump).empty()) {
