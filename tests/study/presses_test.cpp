@@ -131,26 +131,6 @@ TEST_CASE("a coach whose third press scalds and its twin with high limit, refusa
     CHECK(*safe->asDrawn.outlets_C < study::kOutletLimit_C);
 }
 
-TEST_CASE("the same search gives the same answer on one thread and on two", "[study][presses]")
-{
-    const document::Drawing drawing = tradeCoach();
-    study::PressesOptions options = oneDay(drawing, 12.6);
-    options.mostPresses = 3;
-    options.volts = {11, 13.5, "the test"};
-    options.hands = 1;
-    const auto one = study::studyPresses(drawing, options);
-    options.hands = 2;
-    const auto two = study::studyPresses(drawing, options);
-    REQUIRE(one.has_value());
-    REQUIRE(two.has_value());
-    REQUIRE(one->worst.size() == two->worst.size());
-    for (std::size_t i = 0; i < one->worst.size(); ++i) {
-        CHECK(one->worst[i].hottest_C == two->worst[i].hottest_C);
-        CHECK(one->worst[i].script == two->worst[i].script);
-    }
-    CHECK(one->cases == two->cases);
-}
-
 TEST_CASE("a search that is stopped says so", "[study][presses]")
 {
     std::stop_source stop;

@@ -3,7 +3,6 @@
 
 #include <cmath>
 #include <set>
-#include <thread>
 
 #include "document/file.h"
 #include "study/stop_weigh.h"
@@ -29,12 +28,6 @@ study::StopOptions quick(int samples)
     options.samples = samples;
     options.confirmations = 0;
     return options;
-}
-
-bool same(const study::StopChoice& a, const study::StopChoice& b)
-{
-    return a.volume_m3 == b.volume_m3 && a.time_s == b.time_s && a.temperature_C == b.temperature_C && a.both == b.both
-           && a.keeps == b.keeps && a.worstTap_C == b.worstTap_C && a.least == b.least && a.most == b.most;
 }
 
 }  // namespace
@@ -139,36 +132,6 @@ TEST_CASE("the suggestion's chance holds on an independent larger sample within 
     const double error = std::hypot(volume.bothError, again->bothError);
     CAPTURE(volume.both, again->both, error);
     CHECK(std::abs(volume.both - again->both) <= 3 * error);
-}
-
-TEST_CASE("one thread and two give the same suggestion to the last bit", "[study][stop]")
-{
-    const document::Drawing drawing = load(kTrade);
-    study::StopOptions options = quick(32);
-    options.confirmations = 4;
-    options.threads = 1;
-    int told = 0;
-    options.progress = [&](int done, int all) {
-        CHECK(all == 36);
-        CHECK(done == ++told);
-    };
-    const auto one = study::suggestStop(drawing, options);
-    CHECK(told == 36);
-    options.threads = 2;
-    options.progress = {};
-    const auto two = study::suggestStop(drawing, options);
-    REQUIRE(one.has_value());
-    REQUIRE(two.has_value());
-    for (std::size_t i = 0; i < 4; ++i) {
-        CHECK(same(one->choices[i], two->choices[i]));
-    }
-    CHECK(one->suggested == two->suggested);
-    CHECK(one->byVolume.middle == two->byVolume.middle);
-    CHECK(one->rankFit == two->rankFit);
-    CHECK(one->confirmedBoth == two->confirmedBoth);
-    CHECK(one->confirmedWorstTap_C == two->confirmedWorstTap_C);
-    // The samples' coarser cells move the water at the tap by less than a degree.
-    CHECK(std::abs(one->resolutionError_K) < 0.6);
 }
 
 TEST_CASE("a slower stop sensor lets the tap get hotter before a temperature stop", "[study][stop]")
