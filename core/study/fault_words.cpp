@@ -3,6 +3,10 @@
 
 #include <algorithm>
 
+#include <fmt/format.h>
+
+#include "study/protections.h"
+
 namespace tapward::study {
 namespace {
 
@@ -101,6 +105,54 @@ Outcome outcomeOf(const TrialResult& result)
         }
     }
     return outcome;
+}
+
+void keepHottest(FaultRow& row, const PlaceHeat& heat)
+{
+    take(row.hottest, heat);
+    if (!isOutlet(heat.place)) {
+        return;
+    }
+    for (PlaceHeat& known : row.outlets) {
+        if (known.place == heat.place && known.part == heat.part) {
+            known = heat.hottest_C > known.hottest_C ? heat : known;
+            return;
+        }
+    }
+    row.outlets.push_back(heat);
+}
+
+double caseWeight_K(const Outcome& faulty, const Outcome& sound, double outletLimit_C)
+{
+    double most_K = -1e9;
+    for (const PlaceHeat& heat : faulty.hottest) {
+        if (heat.place == HeatPlace::HeaterOutlet || isOutlet(heat.place)) {
+            const double burns_K = isOutlet(heat.place) ? std::max(heat.hottest_C - outletLimit_C, 0.0) : 0;
+            most_K = std::max(most_K, burns_K + heat.hottest_C - hottestAt(sound, heat.place, heat.part));
+        }
+    }
+    return most_K;
+}
+
+FaultRow toldOf(const document::Drawing& drawing, FaultRow told, const FaultRow& own)
+{
+    told.part = own.part;
+    told.fault = own.fault;
+    told.withPart = own.withPart;
+    told.withFault = own.withFault;
+    told.run = true;
+    const document::Part* part = drawing.find(own.part);
+    const document::Part* with = drawing.find(own.withPart);
+    for (document::Action& action : told.worst.actions) {  // a like fault's script is told with this part
+        if (action.kind == document::ActionKind::StartFault && action.part != own.withPart) {
+            action.part = own.part;
+            action.fault = own.fault;
+        }
+    }
+    told.worst.name =
+        with ? fmt::format("{} {}, {} {}: {}", part->tag, own.fault, with->tag, own.withFault, told.worst.name)
+             : fmt::format("{} {}: {}", part->tag, own.fault, told.worst.name);
+    return told;
 }
 
 void wordRow(const document::Drawing& drawing, FaultRow& row, const std::vector<Outcome>& faulty,

@@ -11,72 +11,12 @@ namespace {
 constexpr double kWithin_s = 10;
 constexpr double kAsTheFirst_K = 1;
 
-/// What one wait leads to: the hottest hot outlet, and the hottest water entering the cold line.
-struct Heat {
-    double outlets_C = -1e9;
-    double coldEntry_C = -1e9;
-};
-
 }  // namespace
 
-Result<SafeWait> findSafeWait(const Trials& trials, const PressesOptions& options, const PressSearch& found,
-                              bool worstDays, const std::function<void(int)>& counted)
+Result<SafeWait> safeWait(const PressesOptions& options, const HeatAfterWaits& heatAfter)
 {
-    using enum HeatPlace;
-    // The worst days: those of the hottest outlet, of the join and of the heater.
-    std::vector<PressPoint> days;
-    if (!worstDays) {
-        days.push_back(found.plainPoint());
-    }
-    for (const auto& group : std::vector<std::vector<HeatPlace>>{{OutletHot}, {Join, HeaterInlet}}) {
-        if (const PressBest* best = found.hottest(group); best && worstDays) {
-            PressPoint day = found.plainPoint();
-            day.volts = best->point.volts;
-            day.supply_C = best->point.supply_C;
-            day.ambient_C = best->point.ambient_C;
-            if (std::find(days.begin(), days.end(), day) == days.end()) {
-                days.push_back(day);
-            }
-        }
-    }
-    Options fine = options.resolution;
-    fine.curves = false;
-    fine.stop = options.stop;
-    Options coarse = searchOptions();
-    coarse.stop = options.stop;
-
-    const auto run = [&](const std::vector<double>& waits, std::size_t presses,
-                         const Options& resolution) -> Result<std::vector<Heat>> {
-        std::vector<Trial> planned;
-        for (const double wait_s : waits) {
-            for (const PressPoint& day : days) {
-                PressPoint point = day;
-                point.plan.gaps_s.assign(presses, wait_s);
-                point.plan.gaps_s.front() = 2;
-                planned.push_back(found.trial(point));
-            }
-        }
-        const auto results = trials.run(planned, resolution);
-        if (!results) {
-            return tl::unexpected(results.error());
-        }
-        counted(static_cast<int>(planned.size()));
-        std::vector<Heat> heats(waits.size());
-        for (std::size_t i = 0; i < results->size(); ++i) {
-            Heat& heat = heats[i / days.size()];
-            for (const PlaceHeat& place : (*results)[i].result.hottest) {
-                if (place.place == OutletHot) {
-                    heat.outlets_C = std::max(heat.outlets_C, place.hottest_C);
-                } else if (place.place == Join) {
-                    heat.coldEntry_C = std::max(heat.coldEntry_C, place.hottest_C);
-                }
-            }
-        }
-        return heats;
-    };
-
     SafeWait wait;
-    const auto first = run({0}, 1, fine);
+    const auto first = heatAfter({0}, 1, true);
     if (!first) {
         return tl::unexpected(first.error());
     }
@@ -87,18 +27,18 @@ Result<SafeWait> findSafeWait(const Trials& trials, const PressesOptions& option
     std::vector<double> grid{0, 30, 60, 120, 240, 480, 900, 1500, 2400};
     std::erase_if(grid, [&](double wait_s) { return wait_s >= options.longestWait_s; });
     grid.push_back(options.longestWait_s);
-    const auto coarseHeats = run(grid, kPresses, coarse);
+    const auto coarseHeats = heatAfter(grid, kPresses, false);
     if (!coarseHeats) {
         return tl::unexpected(coarseHeats.error());
     }
-    std::map<double, Heat> known;
+    std::map<double, WaitHeat> known;
     for (std::size_t i = 0; i < grid.size(); ++i) {
         known[grid[i]] = (*coarseHeats)[i];
     }
 
     std::optional<Problem> stopped;
     /// Shortest wait from which on every longer one tried keeps `holds` too.
-    const auto shortest = [&](const std::function<bool(const Heat&)>& holds) -> std::optional<double> {
+    const auto shortest = [&](const std::function<bool(const WaitHeat&)>& holds) -> std::optional<double> {
         std::optional<double> good;
         double bad = -1;
         for (auto at = known.rbegin(); at != known.rend(); ++at) {
@@ -113,7 +53,7 @@ Result<SafeWait> findSafeWait(const Trials& trials, const PressesOptions& option
         }
         while (bad >= 0 && *good - bad > kWithin_s) {
             const double middle = std::round(0.5 * (*good + bad));
-            const auto heat = run({middle}, kPresses, coarse);
+            const auto heat = heatAfter({middle}, kPresses, false);
             if (!heat) {
                 stopped = heat.error();
                 return std::nullopt;
@@ -123,7 +63,7 @@ Result<SafeWait> findSafeWait(const Trials& trials, const PressesOptions& option
         }
         // Confirmed as reported; the search's cells may have been a little kind.
         for (double wait_s = *good; wait_s <= options.longestWait_s; wait_s = std::ceil(wait_s * 1.1 + 10)) {
-            const auto heat = run({wait_s}, kPresses, fine);
+            const auto heat = heatAfter({wait_s}, kPresses, true);
             if (!heat) {
                 stopped = heat.error();
                 return std::nullopt;
@@ -140,7 +80,7 @@ Result<SafeWait> findSafeWait(const Trials& trials, const PressesOptions& option
         wait.outletsReason = Message("One press alone brings {0} to an outlet, above {1}: no wait helps.",
                                      {celsius(wait.firstOutlets_C), celsius(options.outletLimit_C)});
     } else {
-        wait.outlets_s = shortest([&](const Heat& heat) { return heat.outlets_C <= options.outletLimit_C; });
+        wait.outlets_s = shortest([&](const WaitHeat& heat) { return heat.outlets_C <= options.outletLimit_C; });
         if (!wait.outlets_s) {
             wait.outletsReason = Message("No wait up to {0} keeps every outlet at {1} or below.",
                                          {longest, celsius(options.outletLimit_C)});
@@ -150,13 +90,13 @@ Result<SafeWait> findSafeWait(const Trials& trials, const PressesOptions& option
         wait.coldEntryReason = Message("One press alone sends {0} into the cold line, above {1}: no wait helps.",
                                        {celsius(wait.firstColdEntry_C), celsius(options.coldEntryLimit_C)});
     } else {
-        wait.coldEntry_s = shortest([&](const Heat& heat) { return heat.coldEntry_C <= options.coldEntryLimit_C; });
+        wait.coldEntry_s = shortest([&](const WaitHeat& heat) { return heat.coldEntry_C <= options.coldEntryLimit_C; });
         if (!wait.coldEntry_s) {
             wait.coldEntryReason = Message("No wait up to {0} keeps water entering the cold line at {1} or below.",
                                            {longest, celsius(options.coldEntryLimit_C)});
         }
     }
-    wait.asTheFirst_s = shortest([&](const Heat& heat) {
+    wait.asTheFirst_s = shortest([&](const WaitHeat& heat) {
         return heat.outlets_C <= wait.firstOutlets_C + kAsTheFirst_K
                && heat.coldEntry_C <= wait.firstColdEntry_C + kAsTheFirst_K;
     });
@@ -167,6 +107,68 @@ Result<SafeWait> findSafeWait(const Trials& trials, const PressesOptions& option
         wait.both_s = std::max(*wait.outlets_s, *wait.coldEntry_s);
     }
     return wait;
+}
+
+std::vector<PressPoint> waitDays(const PressSearch& found, bool worst)
+{
+    using enum HeatPlace;
+    if (!worst) {
+        return {found.plainPoint()};
+    }
+    std::vector<PressPoint> days;
+    for (const auto& group : std::vector<std::vector<HeatPlace>>{{OutletHot}, {Join, HeaterInlet}}) {
+        if (const PressBest* best = found.hottest(group)) {
+            PressPoint day = found.plainPoint();
+            day.volts = best->point.volts;
+            day.supply_C = best->point.supply_C;
+            day.ambient_C = best->point.ambient_C;
+            if (std::find(days.begin(), days.end(), day) == days.end()) {
+                days.push_back(day);
+            }
+        }
+    }
+    return days;
+}
+
+Result<SafeWait> findSafeWait(const Trials& trials, const PressesOptions& options, const PressSearch& found,
+                              bool worstDays, const std::function<void(int)>& counted)
+{
+    const std::vector<PressPoint> days = waitDays(found, worstDays);
+    Options fine = options.resolution;
+    fine.curves = false;
+    fine.stop = options.stop;
+    Options coarse = searchOptions();
+    coarse.stop = options.stop;
+    return safeWait(
+        options,
+        [&](const std::vector<double>& waits, std::size_t presses, bool asReported) -> Result<std::vector<WaitHeat>> {
+            std::vector<Trial> planned;
+            for (const double wait_s : waits) {
+                for (const PressPoint& day : days) {
+                    PressPoint point = day;
+                    point.plan.gaps_s.assign(presses, wait_s);
+                    point.plan.gaps_s.front() = 2;
+                    planned.push_back(found.trial(point));
+                }
+            }
+            const auto results = trials.run(planned, asReported ? fine : coarse);
+            if (!results) {
+                return tl::unexpected(results.error());
+            }
+            counted(static_cast<int>(planned.size()));
+            std::vector<WaitHeat> heats(waits.size());
+            for (std::size_t i = 0; i < results->size(); ++i) {
+                WaitHeat& heat = heats[i / days.size()];
+                for (const PlaceHeat& place : (*results)[i].result.hottest) {
+                    if (place.place == HeatPlace::OutletHot) {
+                        heat.outlets_C = std::max(heat.outlets_C, place.hottest_C);
+                    } else if (place.place == HeatPlace::Join) {
+                        heat.coldEntry_C = std::max(heat.coldEntry_C, place.hottest_C);
+                    }
+                }
+            }
+            return heats;
+        });
 }
 
 }  // namespace tapward::study

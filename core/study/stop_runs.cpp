@@ -46,23 +46,6 @@ double pathVolume(const Plant& plant, const std::vector<Hop>& way)
     return volume;
 }
 
-/// The reading of a first-order sensor in water that changes in straight lines between moments.
-std::vector<double> lagged(const std::vector<double>& time_s, const std::vector<double>& water_C, double lag_s)
-{
-    std::vector<double> reading(water_C);
-    const double lag = std::max(lag_s, 1e-3);
-    for (std::size_t i = 1; i < water_C.size(); ++i) {
-        const double dt = time_s[i] - time_s[i - 1];
-        if (dt <= 0) {
-            reading[i] = reading[i - 1];
-            continue;
-        }
-        const double rate = (water_C[i] - water_C[i - 1]) / dt;
-        reading[i] = water_C[i] - rate * lag + (reading[i - 1] - water_C[i - 1] + rate * lag) * std::exp(-dt / lag);
-    }
-    return reading;
-}
-
 void neverFall(std::vector<double>& column)
 {
     for (std::size_t i = 1; i < column.size(); ++i) {
@@ -171,6 +154,22 @@ std::optional<double> reached(const StopRun& run, const std::vector<double>& col
 }
 
 }  // namespace
+
+std::vector<double> lagged(const std::vector<double>& time_s, const std::vector<double>& water_C, double lag_s)
+{
+    std::vector<double> reading(water_C);
+    const double lag = std::max(lag_s, 1e-3);
+    for (std::size_t i = 1; i < water_C.size(); ++i) {
+        const double dt = time_s[i] - time_s[i - 1];
+        if (dt <= 0) {
+            reading[i] = reading[i - 1];
+            continue;
+        }
+        const double rate = (water_C[i] - water_C[i - 1]) / dt;
+        reading[i] = water_C[i] - rate * lag + (reading[i - 1] - water_C[i - 1] + rate * lag) * std::exp(-dt / lag);
+    }
+    return reading;
+}
 
 Result<StopQuestion> stopQuestion(const document::Drawing& drawing, const StopOptions& options)
 {

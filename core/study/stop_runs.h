@@ -40,6 +40,9 @@ Result<std::vector<StopRun>> stopRuns(const StopQuestion& question, const StopOp
 /// The same question on the drawing as it is.
 Result<StopRun> nominalRun(const StopQuestion& question, double cell_m, double step_s, std::stop_token stop);
 
+/// The reading of a first-order sensor in water that changes in straight lines between moments.
+std::vector<double> lagged(const std::vector<double>& time_s, const std::vector<double>& water_C, double lag_s);
+
 /// When this stop ends this run; nothing when it does not within the run.
 std::optional<double> stopTime(const StopRun& run, const StopChoice& choice);
 /// A column of a run at a time, in a straight line between moments.
