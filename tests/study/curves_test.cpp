@@ -5,6 +5,7 @@
 #include <numeric>
 
 #include "document/file.h"
+#include "parts/wire_gauge.h"
 #include "ring.h"
 #include "study/head_budget.h"
 #include "support/catch.h"
@@ -168,4 +169,153 @@ TEST_CASE("a drawing without a pump has no curves and says why", "[study][curves
     const auto curves = study::loopCurves(drawing);
     REQUIRE_FALSE(curves.has_value());
     CHECK_FALSE(curves.error().what.empty());
+}
+
+TEST_CASE("a set's curve is its pumps' head less the checks', by the affinity laws", "[study][curves]")
+{
+    // Pump 10 - 0.04 Q² (m, L/s) rated at 12 V, a check valve that takes 2 m to open and nothing more. At a share s of
+    // its speed: heads with s², flows with s (White, Fluid Mechanics, ch. 11).
+    document::Drawing drawing = printedLoop(10, 0.04e6, 2, 0.015e6);
+    for (document::Part& part : drawing.parts) {
+        if (part.tag == "P1") {
+            part.entries["maximum_V"] = {60.0, parts::Basis::Measured};
+        }
+    }
+    const auto curves = study::loopCurves(drawing);
+    REQUIRE(curves.has_value());
+    CHECK(curves->pump == drawing.findTag("P1")->id);
+    REQUIRE(curves->sets.size() == 12);
+    const double shutOff_m = 10;
+    for (const double volts : study::kStudyVolts) {
+        const double s = volts / 12;
+        const auto first = [&](PumpArrangement arrangement) {
+            const study::PumpSet* set = curves->find(arrangement, volts);
+            REQUIRE(set);
+            CHECK_THAT(set->pump_V, WithinAbs(volts, 1e-9));  // no wire is drawn
+            CHECK_THAT(set->speed, WithinAbs(s, 1e-9));
+            REQUIRE(set->curve.size() > 10);
+            CHECK(set->curve.front().flow_m3s == 0);
+            for (const study::LoopPoint& point : set->curve) {
+                const int rows = arrangement == PumpArrangement::TwoInSeries ? 2 : 1;
+                const double each = point.flow_m3s / (arrangement == PumpArrangement::TwoInParallel ? 2 : 1);
+                const double wanted = rows * (s * s * shutOff_m - 0.04e6 * each * each) - 2;
+                CHECK_THAT(point.head_m, WithinAbs(wanted, 0.02 * shutOff_m));
+            }
+            return set->curve.front().head_m;
+        };
+        CHECK_THAT(first(PumpArrangement::One), WithinAbs(s * s * 10 - 2, 0.02));
+        CHECK_THAT(first(PumpArrangement::TwoInParallel), WithinAbs(s * s * 10 - 2, 0.02));
+        CHECK_THAT(first(PumpArrangement::TwoInSeries), WithinAbs(2 * s * s * 10 - 2, 0.03));
+        // It ends where the head does.
+        CHECK(curves->find(PumpArrangement::One, volts)->curve.back().head_m < 0.5);
+    }
+    // The rest of the loop takes 0.015 Q² from nothing on.
+    CHECK(curves->system.front().flow_m3s == 0);
+    CHECK(curves->system.front().head_m == 0);
+    for (const study::LoopPoint& point : curves->system) {
+        CHECK_THAT(point.head_m, WithinAbs(0.015e6 * point.flow_m3s * point.flow_m3s, 0.01 * point.head_m + 0.01));
+    }
+    // Up to the most head there is: two in series at 14.4 V, 2 x 14.4 - 2.
+    CHECK_THAT(curves->system.back().head_m, WithinRel(26.8, 0.01));
+    CHECK(curves->find(PumpArrangement::One, 11) == nullptr);
+}
+
+TEST_CASE("a pump short of volts, a check valve it cannot open and a flow too small are each told", "[study][curves]")
+{
+    test::Ring ring;
+    ring.drawing = printedLoop(10, 0.04e6, 2, 0.015e6);
+    ring.set("P1", "minimum_V", 12.1);
+    ring.set("P1", "maximum_V", 60.0);
+    {
+        const auto curves = study::loopCurves(ring.drawing);
+        REQUIRE(curves.has_value());
+        const study::PumpSet& low = *curves->find(PumpArrangement::One, 12);
+        CHECK(low.speed == 0);
+        CHECK(low.pump_V == 12);
+        CHECK(low.curve.empty());
+        CHECK_FALSE(low.working.has_value());
+        CHECK_FALSE(low.lights);
+        CHECK(low.reason.arguments == std::vector<Argument>{std::string("P1"), Measure{12, Quantity::Voltage}});
+        CHECK(curves->find(PumpArrangement::One, 13.2)->working.has_value());
+        CHECK(curves->find(PumpArrangement::One, 13.2)->reason.empty());
+    }
+    // 8.5 m to open: at 10.5 V a pump of 10 m has 7.66 m, two in series 15.3 m.
+    ring.set("P1", "minimum_V", 6.0);
+    ring.set("CV1", "crack_Pa", 8.5 * kWeight_N_m3);
+    {
+        const auto curves = study::loopCurves(ring.drawing);
+        REQUIRE(curves.has_value());
+        for (const PumpArrangement arrangement : {PumpArrangement::One, PumpArrangement::TwoInParallel}) {
+            CHECK_FALSE(curves->find(arrangement, 10.5)->working.has_value());
+            CHECK_FALSE(curves->find(arrangement, 10.5)->reason.empty());
+            CHECK(curves->find(arrangement, 10.5)->heaterFlow_m3s == 0);
+            CHECK(curves->find(arrangement, 12)->working.has_value());
+        }
+        CHECK(curves->find(PumpArrangement::TwoInSeries, 10.5)->working.has_value());
+    }
+    // Whether the heater lights is told by the flow through it: all of the loop's here.
+    test::Ring small;
+    const auto before = study::loopCurves(small.drawing);
+    REQUIRE(before.has_value());
+    const double low_m3s = flow(*before, PumpArrangement::One, 10.5),
+                 high_m3s = flow(*before, PumpArrangement::One, 12);
+    CHECK_THAT(before->find(PumpArrangement::One, 12)->heaterFlow_m3s, WithinRel(high_m3s, 1e-6));
+    small.set("WH1", "activation_flow_m3s", 0.5 * (low_m3s + high_m3s));
+    small.set("WH1", "hold_flow_m3s", 0.4 * high_m3s);
+    const auto after = study::loopCurves(small.drawing);
+    REQUIRE(after.has_value());
+    CHECK(after->find(PumpArrangement::One, 12)->lights);
+    CHECK_FALSE(after->find(PumpArrangement::One, 10.5)->lights);
+    CHECK_THAT(after->activationFlow_m3s.value_or(0), WithinRel(0.5 * (low_m3s + high_m3s), 1e-9));
+    CHECK_THAT(after->holdFlow_m3s.value_or(0), WithinRel(0.4 * high_m3s, 1e-9));
+}
+
+TEST_CASE("a pump's volts on the chart close over its own wire and the fuse it shares with its twin", "[study][curves]")
+{
+    test::Ring ring;
+    const auto fuse = ring.add("fuse", "FU1");
+    ring.set("FU1", "feed_length_m", 5.0);
+    ring.set("FU1", "wire_gauge", std::string("14"));
+    ring.set("FU1", "resistance_ohm", 0.0);
+    ring.set("P1", "fuse", std::to_string(fuse));
+    ring.set("P1", "wire_length_m", 8.0);
+    ring.set("P1", "wire_gauge", std::string("16"));
+    ring.set("P1", "current_A", 2.0);
+    ring.set("P1", "maximum_V", 60.0);
+    const double own_ohm = 2 * 8 * parts::wireResistance_ohm_m(16), feed_ohm = 2 * 5 * parts::wireResistance_ohm_m(14);
+    const auto curves = study::loopCurves(ring.drawing);
+    REQUIRE(curves.has_value());
+    for (const double volts : study::kStudyVolts) {
+        for (const auto& [arrangement, pumps] : {std::pair{PumpArrangement::One, 1},
+                                                 {PumpArrangement::TwoInParallel, 2},
+                                                 {PumpArrangement::TwoInSeries, 2}}) {
+            const study::PumpSet& set = *curves->find(arrangement, volts);
+            const double each_A = 2 * std::pow(set.pump_V / 12, 2);
+            CHECK_THAT(set.pump_V, WithinAbs(volts - own_ohm * each_A - feed_ohm * pumps * each_A, 1e-6));
+            CHECK_THAT(set.speed, WithinAbs(set.pump_V / 12, 1e-9));
+        }
+    }
+}
+
+TEST_CASE("the current follows the flow: a pump at its working point has the volts of that flow", "[study][curves]")
+{
+    test::Ring ring;
+    ring.set("P1", "wire_length_m", 10.0);
+    ring.set("P1", "wire_gauge", std::string("18"));
+    ring.set("P1", "current_A", 3.0);
+    ring.set("P1", "no_flow_current_A", 1.0);
+    ring.set("P1", "maximum_V", 60.0);
+    ring.set("P1", "curve", parts::Curve{{0, 3}, {0.5e-4, 2.25}, {1e-4, 0}});
+    const double ohm = 2 * 10 * parts::wireResistance_ohm_m(18);
+    const auto curves = study::loopCurves(ring.drawing);
+    REQUIRE(curves.has_value());
+    for (const auto& [arrangement, branches] :
+         {std::pair{PumpArrangement::One, 1}, {PumpArrangement::TwoInParallel, 2}, {PumpArrangement::TwoInSeries, 1}}) {
+        const study::PumpSet& set = *curves->find(arrangement, 12);
+        REQUIRE(set.working.has_value());
+        const double s = set.pump_V / 12, each_m3s = set.working->flow_m3s / branches;
+        // I = s² (I0 + (I1 - I0) q / (s Q)), the flow's part at most that at run-out.
+        const double current_A = s * s * (1 + 2 * std::min(1.0, each_m3s / (s * 1e-4)));
+        CHECK_THAT(set.pump_V, WithinAbs(12 - ohm * current_A, 1e-5));
+    }
 }
