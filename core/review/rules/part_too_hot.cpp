@@ -38,7 +38,8 @@ void partTooHot(const Seen& seen, Findings& findings)
             tubes += (tubes.empty() ? "" : ", ") + part.part->tag;
             firstTube = firstTube == document::kNoPart ? part.id : firstTube;
             tubeLimit_C = limit_C;
-            tubeWater = hot ? &*heater : &*join;
+            const Highest& here = hot ? *heater : *join;
+            tubeWater = !tubeWater || here.value > tubeWater->value ? &here : tubeWater;
             continue;
         }
         Finding finding;
