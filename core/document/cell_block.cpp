@@ -62,9 +62,26 @@ char separatorOf(std::string_view text)
     return comma && !onlyDecimals ? ',' : '\t';
 }
 
+/// The text without the apostrophes before it.
+std::string_view bare(std::string_view text)
+{
+    return text.substr(std::min(text.find_first_not_of('\''), text.size()));
+}
+
 tl::unexpected<Problem> tooMuch(const char* what) { return problem(what, "Copy a smaller part of the sheet."); }
 
 }  // namespace
+
+bool readsAsFormula(std::string_view text)
+{
+    if (text.empty() || std::string_view("=+-@\t\r\n").find(text.front()) == text.npos) {
+        return false;
+    }
+    const std::size_t digits = text.find_first_not_of("0123456789.,", 1);
+    const std::string_view unit = text.substr(std::min(digits, text.size()));
+    const bool number = (text.front() == '-' || text.front() == '+') && digits != 1 && text.size() > 1;
+    return !number || unit.find_first_of("=+-*/^&|!()<>:;\"'@\t\r\n") != unit.npos;
+}
 
 Result<CellBlock> readCells(std::string_view text, const CellLimits& limits)
 {
@@ -80,7 +97,11 @@ Result<CellBlock> readCells(std::string_view text, const CellLimits& limits)
     std::string cell;
     bool inQuotes = false, wasQuoted = false;
     const auto endCell = [&] {
-        row.push_back(wasQuoted ? cell : trimmed(cell));
+        std::string whole = wasQuoted ? cell : trimmed(cell);
+        if (whole.starts_with('\'') && readsAsFormula(bare(whole))) {
+            whole.erase(0, 1);
+        }
+        row.push_back(std::move(whole));
         cell.clear();
         wasQuoted = false;
     };
@@ -137,7 +158,7 @@ std::string writeCells(const CellBlock& block)
     for (const auto& row : block) {
         for (std::size_t i = 0; i < row.size(); ++i) {
             out += i > 0 ? "\t" : "";
-            const std::string& cell = row[i];
+            const std::string cell = readsAsFormula(bare(row[i])) ? '\'' + row[i] : row[i];
             const bool quotes = cell.find_first_of(oneColumn ? "\r\n\",;" : "\t\r\n\"") != cell.npos;
             if (!quotes) {
                 out += cell;

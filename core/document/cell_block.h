@@ -26,8 +26,13 @@ struct CellLimits {
 /// end go. Errors: too large, not UTF-8, a quote that is never closed.
 Result<CellBlock> readCells(std::string_view text, const CellLimits& limits = {});
 
+/// Whether a spreadsheet would run the text as a formula: it begins with = + - @ or a blank control character and is no
+/// number (a unit may follow it).
+bool readsAsFormula(std::string_view text);
+
 /// The block as tab separated text with quotes where needed: readCells(writeCells(b)) is b but for blanks around
-/// cells and empty last rows.
+/// cells and empty last rows. A cell that would be run as a formula gets an apostrophe before it, which readCells()
+/// takes off again.
 std::string writeCells(const CellBlock& block);
 
 }  // namespace tapward::document

@@ -1,14 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "report/csv.h"
 
+#include "document/cell_block.h"
+
 namespace tapward::report {
 
 std::string csvField(std::string_view text)
 {
-    if (text.find_first_of(",\"\r\n") == std::string_view::npos) {
+    const bool formula = document::readsAsFormula(text);
+    if (!formula && text.find_first_of(",;\t\"\r\n") == std::string_view::npos) {
         return std::string(text);
     }
-    std::string out = "\"";
+    std::string out = formula ? "\"'" : "\"";
     for (const char c : text) {
         out += c;
         if (c == '"') {

@@ -47,8 +47,8 @@ TEST_CASE("a clipboard that is too large, not text, or has an open quote is refu
 TEST_CASE("what is copied out reads back as it was", "[survey]")
 {
     CHECK(rc::check([] {
-        const auto cell =
-            rc::gen::container<std::string>(rc::gen::element('a', '7', '"', ',', ';', '\t', '\n', '/', '.', '-'));
+        const auto cell = rc::gen::container<std::string>(
+            rc::gen::element('a', '7', '"', ',', ';', '\t', '\n', '/', '.', '-', '=', '\''));
         auto block =
             *rc::gen::container<CellBlock>(rc::gen::nonEmpty(rc::gen::container<std::vector<std::string>>(cell)));
         while (!block.empty() && std::all_of(block.back().begin(), block.back().end(), [](const auto& one) {
@@ -59,6 +59,15 @@ TEST_CASE("what is copied out reads back as it was", "[survey]")
         RC_ASSERT(back.has_value());
         RC_ASSERT(*back == block);
     }));
+}
+
+TEST_CASE("no cell that is copied out is run as a formula, and it comes back as it was", "[survey]")
+{
+    CHECK(writeCells({{"@SUM(1)", "-0.5 m", "2"}}) == "'@SUM(1)\t-0.5 m\t2\n");
+    const CellBlock block{{"=1+1", "'=1", "''@x", "'tis", "-2", "+x"}};
+    const std::string text = writeCells(block);
+    CHECK(text.find("\t=") == std::string::npos);
+    CHECK(readCells(text).value() == block);
 }
 
 TEST_CASE("any text at all gives cells within the limits or a reason", "[survey]")

@@ -130,6 +130,38 @@ TEST_CASE("CSV fields are quoted as RFC 4180 asks", "[report]")
           == "plain,\"a,b\",\"say \"\"hot\"\"\",\"two\nlines\",\r\n");
 }
 
+TEST_CASE("no cell of a CSV is run as a formula, and numbers stay numbers", "[report]")
+{
+    // A spreadsheet runs a cell that begins with one of these, quoted or not; an apostrophe makes it a text.
+    CHECK(report::csvField("@SUM(1)") == "\"'@SUM(1)\"");
+    for (const char* text : {"=1+1", "+cmd|' /C calc'!A0", "-2+3", "-A1", "@x", "\t=1", "\r=1", "-", "+"}) {
+        CAPTURE(text);
+        const std::string field = report::csvField(text);
+        CHECK(field.starts_with("\"'"));
+        CHECK(field.ends_with('"'));
+    }
+    for (const char* text : {"-3.50", "+4", "12", "-40 °F", "", "P-1", "a=b"}) {
+        CHECK(report::csvField(text) == text);
+    }
+    CHECK(report::csvField("a;=1") == "\"a;=1\"");  // a comma is not everybody's separator
+
+    Coach coach;
+    coach.drawing.parts.front().tag = "@SUM(1)";
+    coach.drawing.parts.front().stage = document::Stage::Added;
+    study::CaseResult result;
+    result.time_s = {0};
+    result.series = {{"tap.=1", "=HYPERLINK(\"x\")", Quantity::Temperature, document::kNoPart, {-1.0}}};
+    for (const std::string& csv :
+         {report::partsCsv(coach.drawing, UnitSystem::Us), report::seriesCsv(result, UnitSystem::Metric)}) {
+        CAPTURE(csv);
+        CHECK(csv.find(",@") == std::string::npos);
+        CHECK(csv.find(",\"@") == std::string::npos);
+        CHECK(csv.find(",=") == std::string::npos);
+        CHECK(csv.find(",\"=") == std::string::npos);
+    }
+    CHECK(report::seriesCsv(result, UnitSystem::Metric).ends_with(",-1.000\r\n"));
+}
+
 TEST_CASE("the parts CSV shows lengths and their unit price in the chosen units", "[report]")
 {
     Coach coach;
