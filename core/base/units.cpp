@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/units.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 
 #include <fmt/format.h>
 
@@ -80,7 +82,13 @@ std::string showNumber(Measure measure, UnitSystem units)
         return "–";
     }
     const DisplayUnit unit = displayUnit(measure.quantity, units);
-    std::string text = fmt::format("{:.{}f}", measure.si * unit.scale + unit.offset, unit.decimals);
+    // Its size in another unit may be beyond all numbers; and no readout is helped by 300 digits.
+    const double shown = std::clamp(measure.si * unit.scale + unit.offset, std::numeric_limits<double>::lowest(),
+                                    std::numeric_limits<double>::max());
+    if (constexpr double kMostDigits = 1e15; std::abs(shown) >= kMostDigits) {
+        return fmt::format("{:.1e}", shown);
+    }
+    std::string text = fmt::format("{:.{}f}", shown, unit.decimals);
     // "-0.00" reads as a fault.
     if (text.find_first_not_of("-0.") == std::string::npos && text.front() == '-') {
         text.erase(0, 1);

@@ -55,6 +55,13 @@ TEST_CASE("what is shown reads back to the same number for every quantity", "[un
     }
 }
 
+TEST_CASE("a number beyond all reason is still read out as a number", "[units]")
+{
+    CHECK(show({1e308, Quantity::Temperature}, UnitSystem::Us) == "1.8e+308 °F");  // 1.8e308 is beyond a double
+    CHECK(show({-1e30, Quantity::Length}, UnitSystem::Metric) == "-1.0e+30 m");
+    CHECK(show({1e9, Quantity::Money}, UnitSystem::Us) == "1000000000.00");
+}
+
 TEST_CASE("messages carry values that the reader's units decide", "[message]")
 {
     const Message message{"{0} at {1}, {2} times, {9}",

@@ -249,6 +249,19 @@ TEST_CASE("bad input is refused with the place in the file", "[document]")
     CHECK(said.find('{') == std::string::npos);  // every placeholder had its value
 }
 
+TEST_CASE("a value beyond all reason is refused in a sentence", "[document]")
+{
+    const auto refused = read(withCase("\"start_C\": 1e308"));
+    REQUIRE_FALSE(refused);
+    CHECK(refused.error().where == "/cases/0/start_C");
+    for (const UnitSystem units : {UnitSystem::Us, UnitSystem::Metric}) {
+        const std::string said = render(refused.error().what, units);
+        CAPTURE(said);
+        CHECK(said.find("inf") == std::string::npos);
+        CHECK(said.size() < 80);
+    }
+}
+
 TEST_CASE("a newer version is refused by its number", "[document]")
 {
     const auto drawing = read(R"({"format": "tapward", "version": 7, "parts": 5})");
