@@ -386,6 +386,17 @@ network::Network Plant::makeNetwork() const
     return network;
 }
 
+double Plant::tubeLength_m() const
+{
+    double all = 0;
+    for (const Chain& chain : chains) {
+        for (const thermal::Stretch& stretch : chain.stretches) {
+            all += stretch.length_m;
+        }
+    }
+    return all;
+}
+
 thermal::Field Plant::makeField(const thermal::Grid& grid) const
 {
     thermal::Field field;
@@ -401,7 +412,9 @@ thermal::Field Plant::makeField(const thermal::Grid& grid) const
         }
         field.addRun(chain.from, chain.to, std::move(stretches));
     }
-    field.prepare(grid);
+    thermal::Grid bounded = grid;
+    bounded.cell_m = std::max(grid.cell_m, tubeLength_m() / kMostCells);
+    field.prepare(bounded);
     return field;
 }
 

@@ -32,6 +32,9 @@ struct PlantPart {
     int hubJunction = -1;                   ///< of a tee or mixer, -1 where the kind has no hub
 };
 
+/// Bound on the cells of water in a coach's tubes: six kilometres of tube at the default resolution.
+inline constexpr double kMostCells = 40'000;
+
 /// A drawing in one view, as chains of elements between junctions: the network and the thermal field are
 /// built from the same chains, with the same indexes. Heaters stand alone in their link so that what
 /// enters and leaves them is known.
@@ -57,7 +60,9 @@ struct Plant {
     std::vector<const PlantPart*> withRole(parts::Role role) const;
 
     network::Network makeNetwork() const;
+    /// On the grid asked for, coarser where that would be more than kMostCells.
     thermal::Field makeField(const thermal::Grid& grid) const;
+    double tubeLength_m() const;  ///< of all tubes together
 };
 
 /// @return the plant, or a Problem when a part's own values make no model.

@@ -4,6 +4,7 @@
 #include "study/in_parallel.h"
 #include "study/prediction.h"
 #include "study/simulate.h"
+#include "study/work.h"
 
 namespace tapward::study {
 
@@ -72,6 +73,14 @@ Result<Prediction> predict(const document::Drawing& drawing, const Options& opti
             }
         }
     }
+    // What would take too long is said before anything is run.
+    std::vector<char> tooMuch(scripts.size(), false);
+    double work = 0;
+    for (std::size_t i = 0; i < scripts.size(); ++i) {
+        const bool isBefore = scripts[i]->view == document::View::Before;
+        work += isBefore && !*before ? 0 : workOf(isBefore ? **before : *after, *scripts[i], options);
+        tooMuch[i] = work > kMostWork;
+    }
     // Cases share nothing but what none of them changes, so they run side by side; each has its own slot.
     std::vector<std::optional<Result<CaseResult>>> slots(scripts.size());
     inParallel(scripts.size(), [&](std::size_t i) {
@@ -86,6 +95,14 @@ Result<Prediction> predict(const document::Drawing& drawing, const Options& opti
             slots[i] =
                 noAnswer(script, Problem{"Nothing in this view of the drawing holds water.",
                                          "Draw at least a supply, a heater and a tap, joined by pipes.", script.name});
+            return;
+        }
+        if (tooMuch[i]) {
+            slots[i] = noAnswer(
+                script,
+                Problem{"The cases of this coach are too long and too many to be predicted together.",
+                        "Ask for this case alone, shorten it or those before it, or keep some in another drawing.",
+                        script.name});
             return;
         }
         Options own = options;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What a case writes down as it goes.
+#include <algorithm>
 #include <cmath>
 
 #include "study/simulation.h"
@@ -105,7 +106,7 @@ void Simulation::record()
     for (const Column& column : m_columns) {
         m_result.series[column.series].values.push_back(column.read(*this, column.index));
     }
-    m_nextRecord = m_time + (m_moving ? kRecordEvery_s : 5 * kRecordEvery_s);
+    m_nextRecord = m_time + std::max(m_bounds.every_s, m_moving ? kRecordEvery_s : 5 * kRecordEvery_s);
 
     if (m_options.snapshots && m_time >= m_nextSnapshot - 1e-9) {
         Snapshot& snapshot = m_result.snapshot;
@@ -121,14 +122,18 @@ void Simulation::record()
             const double flow = place.forward ? m_flows[place.run] : -m_flows[place.run];
             snapshot.flow_m3s.push_back(static_cast<float>(flow));
         }
-        m_nextSnapshot = m_time + m_options.snapshotEvery_s;
+        m_nextSnapshot = m_time + m_snapshotEvery_s;
     }
 }
 
 void Simulation::addEvent(std::string id, Message what, PartId part, Event::Weight weight)
 {
-    if (m_result.events.size() < 5000) {
+    const std::size_t kept = m_result.events.size();
+    if (kept + 1 < m_bounds.events) {
         m_result.events.push_back({m_time, std::move(id), std::move(what), part, weight});
+    } else if (kept < m_bounds.events) {
+        m_result.events.push_back({m_time, "events_left_out", "More happens from here on than is listed.",
+                                   document::kNoPart, Event::Weight::Info});
     }
 }
 

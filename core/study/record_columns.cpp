@@ -132,15 +132,14 @@ void Simulation::prepareRecord()
             "supply_pressure", "Supply pressure", Quantity::Pressure, m_accumulator.part->id,
             [](const Simulation& s, std::size_t) { return s.m_accumulator.pressure_Pa; }, 0);
     }
-    const auto expected = static_cast<std::size_t>(m_case.duration_s / kRecordEvery_s) + 64;
-    m_result.time_s.reserve(expected);
-    for (Series& series : m_result.series) {
-        series.values.reserve(expected);
+    if (m_options.snapshots) {
+        prepareSnapshots();
     }
+    boundRecord();
+}
 
-    if (!m_options.snapshots) {
-        return;
-    }
+void Simulation::prepareSnapshots()
+{
     Snapshot& snapshot = m_result.snapshot;
     for (const PlantPart& part : m_plant.parts) {
         if (!document::kindOf(*part.part).isPipe || part.places[0].link < 0 || part.places[0].stretch < 0) {
@@ -157,7 +156,33 @@ void Simulation::prepareRecord()
         snapshot.tracks.push_back(track);
         m_tracks.push_back({place.link, place.reversed ? end : begin, place.reversed ? begin : end, !place.reversed});
     }
-    const auto moments = static_cast<std::size_t>(m_case.duration_s / m_options.snapshotEvery_s) + 2;
+}
+
+void Simulation::boundRecord()
+{
+    // Of all cases, also when only one was asked for: its curves are the same then.
+    const std::size_t cases = std::max<std::size_t>(m_drawing.cases.size(), 1);
+    Snapshot& snapshot = m_result.snapshot;
+    m_snapshotEvery_s = snapshotInterval_s(m_case.duration_s, cases, snapshot.stride + snapshot.tracks.size(),
+                                           m_options.snapshotEvery_s);
+    m_bounds = recordBounds(m_case.duration_s, cases, m_columns.size());
+    if (m_columns.size() > m_bounds.series) {
+        addEvent("curves_left_out",
+                 Message("So many taps are used that {0} of their curves are left out.",
+                         {static_cast<std::int64_t>(m_columns.size() - m_bounds.series)}),
+                 document::kNoPart);
+        m_columns.resize(m_bounds.series);
+        m_result.series.resize(m_bounds.series);
+    }
+    const auto expected = static_cast<std::size_t>(m_case.duration_s / m_bounds.every_s) + 64;
+    m_result.time_s.reserve(expected);
+    for (Series& series : m_result.series) {
+        series.values.reserve(expected);
+    }
+    if (snapshot.tracks.empty()) {
+        return;
+    }
+    const auto moments = static_cast<std::size_t>(m_case.duration_s / m_snapshotEvery_s) + 2;
     snapshot.time_s.reserve(moments);
     snapshot.celsius.reserve(moments * snapshot.stride);
     snapshot.flow_m3s.reserve(moments * snapshot.tracks.size());

@@ -7,6 +7,7 @@
 #include "study/actors.h"
 #include "study/loop.h"
 #include "study/prediction.h"
+#include "study/record_bounds.h"
 #include "study/trial.h"
 
 namespace tapward::study {
@@ -65,6 +66,8 @@ private:
     };
     Leaving leaving(const OutletActor& outlet) const;
     void prepareRecord();
+    void prepareSnapshots();
+    void boundRecord();
     void record();
     void addEvent(std::string id, Message what, document::PartId part, Event::Weight weight = Event::Weight::Info);
     void watchTargets(double dt_s);
@@ -137,6 +140,8 @@ private:
         std::size_t index;
     };
     std::vector<Column> m_columns;
+    RecordBounds m_bounds;
+    double m_snapshotEvery_s = 1;
     double m_nextRecord = 0;
     double m_nextSnapshot = 0;
     struct TrackPlace {

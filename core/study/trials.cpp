@@ -1,11 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "study/trials.h"
 
+#include <algorithm>
 #include <utility>
 
 #include "study/in_parallel.h"
 
 namespace tapward::study {
+
+std::optional<double> secondsLeft(double share, double elapsed_s)
+{
+    constexpr double kLeastShare = 0.02, kLeast_s = 2;
+    if (!(share >= kLeastShare) || elapsed_s < kLeast_s) {
+        return std::nullopt;
+    }
+    return elapsed_s * (1 - std::min(share, 1.0)) / share;
+}
 
 Result<Trials> Trials::make(const document::Drawing& drawing, unsigned hands)
 {
@@ -29,7 +39,14 @@ Result<std::vector<TrialResult>> Trials::run(std::span<const Trial> trials, cons
 {
     std::vector<std::optional<Result<TrialResult>>> slots(trials.size());
     inParallel(
-        trials.size(), [&](std::size_t i) { slots[i] = simulate(*m_drawing, *m_plant, *m_loop, trials[i], options); },
+        trials.size(),
+        [&](std::size_t i) {
+            if (options.stop.stop_requested()) {  // not even made ready: a large coach takes a while to be
+                slots[i] = problem("The prediction was stopped.", "Start it again.");
+                return;
+            }
+            slots[i] = simulate(*m_drawing, *m_plant, *m_loop, trials[i], options);
+        },
         m_hands);
     std::vector<TrialResult> results;
     results.reserve(slots.size());

@@ -15,6 +15,10 @@ namespace tapward::study {
 /// Told how much of a study is done, 0..1, from whichever thread gets there; must be quick.
 using Progress = std::function<void(double)>;
 
+/// Seconds a study will still take at the pace so far; none while too little is done to tell.
+/// @param share done, 0..1 @param elapsed_s since it began
+std::optional<double> secondsLeft(double share, double elapsed_s);
+
 /// A drawing made ready once, to be run in many variations. Results come in the order of the trials whatever
 /// the number of threads, and do not depend on it.
 class Trials {
