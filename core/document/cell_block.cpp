@@ -159,7 +159,7 @@ std::string writeCells(const CellBlock& block)
         for (std::size_t i = 0; i < row.size(); ++i) {
             out += i > 0 ? "\t" : "";
             const std::string cell = readsAsFormula(bare(row[i])) ? '\'' + row[i] : row[i];
-            const bool quotes = cell.find_first_of(oneColumn ? "\r\n\",;" : "\t\r\n\"") != cell.npos;
+            const bool quotes = cell.find_first_of(oneColumn ? "\t\r\n\",;" : "\t\r\n\"") != cell.npos;
             if (!quotes) {
                 out += cell;
                 continue;
