@@ -543,14 +543,17 @@ TEST_CASE("every member of the loop in the prediction's JSON is what its name sa
     CHECK(read().at("reason").is_null());
 }
 
-TEST_CASE("CSV quotes each of the four characters that would be misread", "[report]")
+TEST_CASE("CSV quotes each character that would be misread", "[report]")
 {
     // RFC 4180, section 2, rules 5 to 7.
     CHECK(report::csvField("a,b") == "\"a,b\"");
     CHECK(report::csvField("a\"b") == "\"a\"\"b\"");
     CHECK(report::csvField("a\rb") == "\"a\rb\"");
     CHECK(report::csvField("a\nb") == "\"a\nb\"");
-    CHECK(report::csvField("a;b c") == "a;b c");
+    CHECK(report::csvField("a;b") == "\"a;b\"");  // a separator too, to some programs
+    CHECK(report::csvField("a\tb") == "\"a\tb\"");
+    CHECK(report::csvField("a b.c") == "a b.c");
+    CHECK(report::csvField("=a") == "\"'=a\"");
     CHECK(report::csvRow({}) == "\r\n");
 }
 
