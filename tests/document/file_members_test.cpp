@@ -162,6 +162,26 @@ TEST_CASE("what is written has every member under its own name, and nothing that
     CHECK(nlohmann::json::parse(write(*drawing)) == wanted);
 }
 
+TEST_CASE("an unknown key whose place is gone is not written anywhere else", "[document][file]")
+{
+    Drawing drawing;
+    Part pipe;
+    pipe.id = 1;
+    pipe.kind = "pipe_run";
+    pipe.tag = "L1";
+    pipe.bends = {{1, 1}};
+    drawing.parts = {pipe};
+    const std::string plain = write(drawing);
+    for (const char* gone : {"/ends/2/clamp", "/ends/x/clamp", "/bends/1/by", "/bends/0/by", "/fields/length_m/by",
+                             "clamp", "", "/tag/x", "/tag"}) {
+        CAPTURE(gone);
+        drawing.parts[0].unknown = {{gone, "1"}};
+        CHECK(write(drawing) == plain);
+    }
+    drawing.parts[0].unknown = {{"/ends/1/clamp", "1"}};
+    CHECK(write(drawing).find("{\"at\": [0, 0], \"clamp\": 1}") != std::string::npos);
+}
+
 TEST_CASE("a file that says nothing gets the defaults of the format", "[document][file]")
 {
     const auto drawing = read(R"({"format": "tapward", "version": 1, "job": {}, "parts": []})");

@@ -574,6 +574,11 @@ TEST_CASE("a new dimension stands four modules below its parts in the middle, ab
     };
     CHECK(placed().at == Point{15, 8});
     CHECK(placed().turn == 0);
+    // Another pipe along there: six below, where it is clear of by more than a module and a half.
+    const Drawing bare = drawing;
+    pipe(drawing, {kNoPart, {}, {-20, 8}}, {kNoPart, {}, {60, 8}});
+    CHECK(placed().at == Point{15, 10});
+    drawing = bare;
     drawing.find(to)->at = {30, 30};  // as far across as down: level
     CHECK(placed().turn == 0);
     drawing.find(to)->at = {30, 31};

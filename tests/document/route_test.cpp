@@ -116,6 +116,12 @@ TEST_CASE("bends are kept, and a pipe steps to the next one in the direction it 
     CHECK(bent.through({{10, 3}}) == Points{{2, 0}, {10, 0}, {10, 3}, {10, 8}, {28, 8}});
     // One nearer than the first module is not straight ahead; the way to it leaves the port a module first.
     CHECK(bent.through({{3, 0}, {3, 8}}) == Points{{2, 0}, {3, 0}, {3, 8}, {28, 8}});
+    // Straight ahead of the port a bend is gone to straight, whatever stands between; and so into the second port.
+    bent.add("check_valve", {12, 0});
+    CHECK(bent.through({{20, 0}, {20, 8}}) == Points{{2, 0}, {20, 0}, {20, 8}, {28, 8}});
+    bent.drawing.parts[3].at = {23, 8};
+    CHECK(bent.through({{10, 0}, {10, 8}}) == Points{{2, 0}, {10, 0}, {10, 8}, {28, 8}});
+    bent.drawing.parts.pop_back();
     // A bend in the middle of a straight stretch stays a corner; a repeated one goes.
     CHECK(bent.through({{10, 0}, {12, 0}, {12, 0}, {12, 8}}) == Points{{2, 0}, {10, 0}, {12, 0}, {12, 8}, {28, 8}});
 }

@@ -347,6 +347,17 @@ TEST_CASE("the parts are listed in tray order, then by name, one line a price; p
     CHECK_FALSE(report::partsList(coach.drawing).allPriced);
 }
 
+TEST_CASE("a note is nothing to buy", "[report][parts]")
+{
+    Coach coach;
+    for (document::Part& part : coach.drawing.parts) {
+        part.stage = document::Stage::Existing;
+    }
+    coach.add("note", "N1");  // added by the job
+    CHECK(report::partsList(coach.drawing).lines.empty());
+    CHECK(report::partsText(coach.drawing, UnitSystem::Us) == "Nothing is added to this coach.\n");
+}
+
 TEST_CASE("a pipe of no length is nothing to buy", "[report][parts]")
 {
     Coach coach;
