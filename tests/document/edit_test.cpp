@@ -371,6 +371,86 @@ TEST_CASE("an id is not given twice while its part can come back", "[document]")
     CHECK(drawing.find(5));
 }
 
+TEST_CASE("a part's number and the next one are taken as they are given, never one that is taken", "[document]")
+{
+    Drawing drawing = line();  // 1 to 3, the next is 4
+    const auto add = [](PartId id, PartId next) {
+        Part note;
+        note.id = id;
+        note.kind = "note";
+        note.tag = "N" + std::to_string(id);
+        return Edit{"Add", {AddPart{note, next}}};
+    };
+    CHECK_FALSE(refusal(drawing, add(kNoPart, kNoPart)));
+    CHECK_FALSE(refusal(drawing, add(10, 11)));
+    CHECK(refusal(drawing, add(10, 10)));
+    CHECK(refusal(drawing, add(2, 9)));   // there is a part 2
+    CHECK(refusal(drawing, add(kNoPart, 4)));
+    Drawing far = drawing;
+    apply(far, add(10, kNoPart));
+    CHECK(far.nextId == 11);
+    CHECK(refusal(far, add(5, 10)));      // 10 is there
+    CHECK_FALSE(refusal(far, add(5, 11)));
+    apply(far, add(5, kNoPart));
+    CHECK(far.nextId == 11);
+    CHECK(far.parts[3].id == 5);          // sorted
+    // Taking a part away may set the number back as far as the others allow.
+    Drawing notes = drawing;
+    apply(notes, add(10, kNoPart));
+    CHECK(refusal(notes, Edit{"Remove", {RemovePart{10, 3}}}));
+    CHECK_FALSE(refusal(notes, Edit{"Remove", {RemovePart{10, 4}}}));
+    apply(notes, Edit{"Remove", {RemovePart{10, 4}}});
+    CHECK(notes.nextId == 4);
+    Drawing kept = drawing;
+    apply(kept, add(10, kNoPart));
+    apply(kept, Edit{"Remove", {RemovePart{10}}});
+    CHECK(kept.nextId == 11);
+}
+
+TEST_CASE("a drawing takes four thousand parts and not one more", "[document]")
+{
+    Drawing drawing;
+    for (PartId id = 1; id < 4000; ++id) {
+        Part note;
+        note.id = id;
+        note.kind = "note";
+        note.tag = "N" + std::to_string(id);
+        drawing.parts.push_back(note);
+    }
+    drawing.nextId = 4000;
+    make(drawing, placePart(drawing, "note", {0, 0}, Stage::Existing));
+    CHECK(drawing.parts.size() == 4000);
+    CHECK_FALSE(placePart(drawing, "note", {0, 0}, Stage::Existing));
+}
+
+TEST_CASE("a refusal names the part it is about by its tag", "[document]")
+{
+    Drawing drawing = line();
+    const auto where = [&drawing](Step step) {
+        const auto why = refusal(drawing, Edit{"Try", {std::move(step)}});
+        return why ? why->where : "taken";
+    };
+    CHECK(where(SetField{1, "pressure_Pa", parts::Entry{-1.0}}) == "CW1");
+    CHECK(where(SetField{1, "no_such_key", std::nullopt}) == "CW1");
+    CHECK(where(SetField{1, "pressure_Pa", std::nullopt}) == "taken");
+    CHECK(where(RemovePart{2}) == "F1");
+    Part high = *drawing.find(2);
+    high.height_m = 1e4;
+    CHECK(where(ChangePart{high}) == "F1");
+    high = *drawing.find(2);
+    high.tag = "CW1";
+    CHECK(where(ChangePart{high}) == "CW1");
+    Part second = *drawing.find(3);
+    second.id = 0;
+    second.tag = "L2";
+    second.ends[1] = {};
+    CHECK(where(AddPart{second}) == "CW1");  // its port holds a pipe already
+    second.ends[0].port = "inlet";
+    CHECK(where(AddPart{second}) == "L2");
+    second.ends[0] = {2, "hot", {}};
+    CHECK(where(AddPart{second}) == "taken");
+}
+
 TEST_CASE("undo all gives the first bytes back, redo all the last", "[document][property]")
 {
     CHECK(rc::check("undo and redo", [](std::uint64_t seed) {
