@@ -38,6 +38,33 @@ void Network::Work::findGroups()
     grounded[at(outside)] = 1;
 }
 
+// Which junctions water can reach from the air by links that are open that way. What goes out of the others is what
+// comes in: nothing, whatever the pressures. So who is isolated follows from the ways alone, never from a flow that
+// is nothing but rounding.
+void Network::Work::findFed()
+{
+    std::fill(fed.begin(), fed.end(), std::uint8_t{0});
+    fed[at(outside)] = 1;
+    for (bool more = true; more;) {
+        more = false;
+        for (const Branch& b : branches) {
+            if (b.state == State::Shut)
+                continue;
+            std::uint8_t& from = fed[at(b.from)];
+            std::uint8_t& to = fed[at(b.to)];
+            if (from != to && (from ? b.bound >= 0 : b.bound <= 0)) {
+                from = to = 1;
+                more = true;
+            }
+        }
+    }
+}
+
+bool Network::Work::leavesUnfed(const Branch& b) const
+{
+    return b.bound != 0 && !fed[at(b.bound > 0 ? b.from : b.to)] && fed[at(b.bound > 0 ? b.to : b.from)];
+}
+
 bool Network::Work::release()
 {
     bool any = false;
@@ -142,7 +169,7 @@ void Network::Work::settlePressures()
     const double air = lift[at(group[at(outside)])];
     for (int i = 0; i < junctions; ++i) {
         const double own = lift[at(group[at(i)])];
-        solution.isolated[at(i)] = own == kNone;
+        solution.isolated[at(i)] = !fed[at(i)];
         if (own != kNone)
             pressure[at(i)] += own - air;
         solution.pressure_Pa[at(i)] = own == kNone ? std::numeric_limits<double>::quiet_NaN() : pressure[at(i)];

@@ -68,6 +68,7 @@ void Network::Work::prepare()
     right.assign(at(junctions), 0.0);
     group.assign(nodes, 0);
     grounded.assign(nodes, 0);
+    fed.assign(nodes, 0);
     lift.assign(nodes, 0.0);
     lifter.assign(nodes, -1);
     branches.assign(links.size(), {});

@@ -47,6 +47,7 @@ struct Network::Work {
     std::vector<std::uint8_t> grounded;           // junctions whose pressure is held
     std::vector<double> lift;                     // groups: pressure to add
     std::vector<int> lifter;                      // groups: link that asks for it
+    std::vector<std::uint8_t> fed;                // junctions and the outside: water can get there from the air
     SparseLdlt matrix;
     Solution solution;
 
@@ -55,6 +56,8 @@ struct Network::Work {
 
     bool refresh();                    ///< laws, states; true when the groups may have changed
     void findGroups();
+    void findFed();
+    bool leavesUnfed(const Branch& branch) const;  ///< one-way out of what nothing feeds: surely carries nothing
     LawValue valueAt(const Branch& branch, double flow) const;
     void evaluateAt(double share);     ///< loss and slope at flow + share * step
     void direction();                  ///< step and change of pressure; holds links pushed shut

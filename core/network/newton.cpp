@@ -33,7 +33,7 @@ double Network::Work::reported(const Branch& b) const
 
 bool Network::Work::refresh()
 {
-    bool regroup = cold;
+    bool regroup = cold, newWays = cold;
     for (std::size_t l = 0; l < branches.size(); ++l) {
         Branch& b = branches[l];
         const State before = b.state;
@@ -59,15 +59,25 @@ bool Network::Work::refresh()
             b.state = State::Shut;
         else if (before == State::Shut || b.bound != boundBefore)
             b.state = State::Open;
+        newWays = newWays || (before == State::Shut) != shut || b.bound != boundBefore;
         regroup = regroup || b.state != before;
         // A flow that has just been barred cannot be taken out of one link alone. Rest is always allowed.
         if ((shut && b.flow != 0) || b.bound * b.flow < -2 * kNoFlow)
             cold = true;
     }
+    if (newWays)
+        findFed();
+    for (Branch& b : branches) {
+        if (b.state == State::Open && leavesUnfed(b)) {
+            b.state = State::Held;
+            regroup = true;
+            cold = cold || b.flow != 0;
+        }
+    }
     if (cold) {
         for (Branch& b : branches) {
             b.flow = 0;
-            if (b.state == State::Held)
+            if (b.state == State::Held && !leavesUnfed(b))
                 b.state = State::Open;
         }
         std::fill(pressure.begin(), pressure.end(), 0.0);

@@ -254,6 +254,49 @@ TEST_CASE("Water standing in a column weighs on its foot, and warm water rises i
     CHECK(std::isnan(s.pressure_Pa[low]));
 }
 
+TEST_CASE("What only has ways out is isolated, wherever the solve starts", "[network]")
+{
+    // Three one-way links out of `low`: through a supply the wrong way round, up a column, and a way that comes and
+    // goes. What pushes at them is of different strength, yet nothing can come in.
+    Network n;
+    const int low = n.addJunction(), beside = n.addJunction();
+    n.addLink({low, beside, {}});
+    Element pushing{SourceLaw{-5e4, 0}}, valve{ResistanceLaw{0, 0.001}}, pipe{PipeLaw{0, 0.002, 0, 0}};
+    pushing.reversed = valve.reversed = pipe.reversed = true;
+    n.addLink({kOutside, low, {pipe, valve, pushing}});
+    Element column{CheckLaw{0, 0, 0}};
+    column.rise_m = 1;
+    n.addLink({low, kOutside, {column}});
+    Element supply{SourceLaw{1e5, 0}};
+    supply.rise_m = 1;
+    supply.reversed = true;
+    supply.density = 999.9;
+    const int back = n.addLink({kOutside, low, {supply}});
+    Element feed{SourceLaw{1e5, 1e5}};
+    std::get<SourceLaw>(feed.law).connected = false;
+    const int in = n.addLink({kOutside, low, {feed}});
+    n.prepare();
+    const std::vector<std::uint8_t> both{1, 1}, none{0, 0};
+    const auto connect = [&](int link, bool connected) {
+        std::get<SourceLaw>(n.elements(link)[0].law).connected = connected;
+    };
+    connect(back, false);
+    CHECK(n.solve().isolated == both);
+    connect(back, true);
+    CHECK(n.solve().isolated == both);
+    n.forgetStart();
+    CHECK(n.solve().isolated == both);
+    connect(in, true);
+    const Solution& fed = n.solve();
+    CHECK(fed.isolated == none);
+    CHECK(fed.flow_m3s[static_cast<std::size_t>(in)] > 1e-3);
+    connect(in, false);  // what flowed has no way in any more
+    const Solution& cut = n.solve();
+    CHECK(cut.isolated == both);
+    for (const double flow : cut.flow_m3s)
+        CHECK(flow == 0);
+}
+
 TEST_CASE("Senseless drawings have answers too", "[network]")
 {
     SECTION("nothing at all")

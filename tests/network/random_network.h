@@ -6,6 +6,7 @@
 #include <functional>
 #include <memory>
 #include <span>
+#include <utility>
 #include <vector>
 
 #include "network/network.h"
@@ -69,7 +70,8 @@ inline Element someElement(const Draw& draw)
 }
 
 /// Any graph: self loops, parallel links, parts without a way out, links from the outside to itself.
-inline Network someNetwork(const Draw& draw, int mostJunctions, int mostLinks)
+inline Network someNetwork(const Draw& draw, int mostJunctions, int mostLinks,
+                           std::vector<std::pair<int, int>>* ends = nullptr)
 {
     Network network;
     const int junctions = draw(0, mostJunctions);
@@ -83,6 +85,8 @@ inline Network someNetwork(const Draw& draw, int mostJunctions, int mostLinks)
         const int elements = draw(0, 3);
         for (int e = 0; e < elements; ++e)
             link.elements.push_back(someElement(draw));
+        if (ends)
+            ends->push_back({link.from, link.to});
         network.addLink(std::move(link));
     }
     network.prepare();
