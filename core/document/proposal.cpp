@@ -24,14 +24,19 @@ std::string tagAt(const Drawing& drawing, const Place& place)
     return part ? part->tag : std::string{};
 }
 
+/// A pipe, or a port that its part has; nothing is said about whether a loop could be joined to it.
+bool isThere(const Drawing& drawing, const Place& place)
+{
+    const Part* part = drawing.find(place.pipe != kNoPart ? place.pipe : place.port.part);
+    return part && (place.pipe != kNoPart ? kindOf(*part).isPipe : kindOf(*part).port(place.port.port) != nullptr);
+}
+
 std::optional<Problem> placeFlaw(const Drawing& drawing, const Sides& sides, const Place& place, WaterSide wanted)
 {
     const Part* part = drawing.find(place.pipe != kNoPart ? place.pipe : place.port.part);
-    const bool isPlace = part && isPresent(part->stage, View::After)
-                         && (place.pipe != kNoPart ? kindOf(*part).isPipe
-                                                   : kindOf(*part).port(place.port.port)
-                                                         && !drawing.pipeAt(place.port.part, place.port.port));
-    if (!isPlace) {
+    const bool canBeJoined = isThere(drawing, place) && isPresent(part->stage, View::After)
+                             && (place.pipe != kNoPart || !drawing.pipeAt(place.port.part, place.port.port));
+    if (!canBeJoined) {
         return Problem{"There is no pipe and no free port there.", "Choose a place on a pipe.", {}};
     }
     if (sides.heater == kNoPart) {
@@ -179,6 +184,9 @@ std::optional<Problem> endRefusal(const Drawing& drawing, const Place& hot, cons
 
 std::optional<Place> usualEnd(const Drawing& drawing, const Place& hot, ReturnWay way)
 {
+    if (!isThere(drawing, hot)) {
+        return std::nullopt;
+    }
     const Sheet sheet(drawing);
     const Sides sides(drawing);
     const auto withRoom = [&](const Walk& walk) -> std::optional<Place> {

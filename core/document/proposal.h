@@ -46,7 +46,8 @@ WaterSide sideOf(const Drawing& drawing, const Place& place);
 /// Why a proposal cannot begin (`hot`) or end there, or nothing.
 std::optional<Problem> beginRefusal(const Drawing& drawing, const Place& hot);
 std::optional<Problem> endRefusal(const Drawing& drawing, const Place& hot, const Place& cold, ReturnWay way);
-/// Where a proposal from `hot` would usually end: the cold side of the nearest tap, the heater's inlet, the tank.
+/// Where a proposal from `hot` would usually end: the cold side of the nearest tap, the heater's inlet, the tank. None when
+/// `hot` is neither on a pipe nor a port.
 std::optional<Place> usualEnd(const Drawing& drawing, const Place& hot, ReturnWay way);
 
 /// The whole loop as one edit, all of it 'added': tee, sensors, motorized valve, flow sensor, circulators, check

@@ -275,6 +275,21 @@ TEST_CASE("a proposal says why it cannot be", "[proposal]")
     CHECK_FALSE(swapVariant(drawing, {}));
 }
 
+TEST_CASE("from what is no pipe and no port a proposal has no usual end", "[proposal]")
+{
+    Drawing drawing = asItIs("/samples/long_hall_coach.tapward");
+    auto edit = placePart(drawing, "note", {-60, -60}, Stage::Existing);
+    REQUIRE(edit);
+    const PartId note = drawing.nextId;
+    apply(drawing, std::move(*edit));
+    for (const ReturnWay way : {ReturnWay::ColdLine, ReturnWay::OwnLine, ReturnWay::Tank}) {
+        CHECK_FALSE(usualEnd(drawing, {note, 0.5, {}}, way));
+        CHECK_FALSE(usualEnd(drawing, {kNoPart, 0.5, {note, "inlet", {}}}, way));
+        CHECK_FALSE(usualEnd(drawing, {drawing.nextId, 0.5, {}}, way));
+        CHECK_FALSE(usualEnd(drawing, {}, way));
+    }
+}
+
 TEST_CASE("on any drawing a proposal is refused with a reason or gives a drawing that can be saved", "[proposal]")
 {
     int made = 0;
