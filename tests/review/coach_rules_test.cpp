@@ -20,7 +20,8 @@ PartId teeAt(Coach& coach, const std::string& tag, const std::string& port, cons
 {
     const document::Part* pipe = coach.drawing.pipeAt(coach.id(tag), port);
     REQUIRE(pipe);
-    const PartId tee = coach.add("tee", teeTag), line = pipe->id;
+    const PartId line = pipe->id;  // adding a part moves them all
+    const PartId tee = coach.add("tee", teeTag);
     document::Part& cut = *coach.drawing.find(line);
     cut.ends[cut.ends[0].part == coach.id(tag) ? 0 : 1] = {tee, "run_a", {}};
     coach.pipe(tee, "run_b", coach.id(tag), port);
