@@ -14,6 +14,9 @@ namespace {
 
 constexpr double pi = std::numbers::pi;
 constexpr double kLeastVolume_m3 = 10e-6;
+constexpr double kNoTube_m = 1e-6;            // shorter is none ...
+constexpr double kNoWater_m3 = 1e-9;          // ... as is less water than this, and less metal: a cell's heat
+constexpr double kNoMetal_J_K = 1e-3;         // capacities are divided by
 constexpr double kMostCellsTogether = 8;      // so that the film follows the temperature along a long tube
 constexpr double kTightCoupling_s = 0.01;     // time constant of a body with "no" film
 constexpr double kLayerGrowth = 1.6;          // each layer this much thicker than the one inside it
@@ -27,7 +30,8 @@ struct Part {
 };
 using CellParts = std::vector<Part>;
 
-bool isTube(const Stretch& s) { return s.length_m > 0; }
+bool isTube(const Stretch& s) { return s.length_m >= kNoTube_m; }
+bool hasMetal(const Stretch& s) { return s.body_J_K >= kNoMetal_J_K; }
 double boreArea(double bore) { return 0.25 * pi * bore * bore; }
 
 /// Lays the stretches out as cells, short pieces joined to their neighbours.
@@ -64,7 +68,7 @@ std::vector<CellParts> layOut(const RunCells& run, const Grid& grid)
         const Stretch& s = run.stretches[k];
         const double volume = run.stretchVolume_m3[k];
         const bool littleMetal = isTube(s) || s.body_J_K <= water::referenceVolumeHeat() * cellVolume;
-        if (volume < 0.5 * cellVolume && littleMetal && s.bodyCells <= 1) {
+        if (volume == 0 || (volume < 0.5 * cellVolume && littleMetal && s.bodyCells <= 1)) {
             waiting.push_back({k, 1.0});
             waitingVolume += volume;
             if (waitingVolume >= 0.5 * cellVolume) {
@@ -179,8 +183,8 @@ Piece addTube(const Stretch& s, double length, int layers, bool filmOnly, Ladder
 Piece addBody(const Stretch& s, double share, Ladder& ladder)
 {
     Piece piece;
-    const double metal = s.body_J_K * share;
-    if (metal > 0) {
+    if (hasMetal(s)) {
+        const double metal = s.body_J_K * share;
         ladder.capacity[1] += metal;
         piece.bodyFilm_W_K = s.bodyFilm_W_K > 0 ? s.bodyFilm_W_K * share : metal / kTightCoupling_s;
     }
@@ -211,12 +215,14 @@ void cutIntoCells(RunCells& run, int index, const Grid& grid, std::size_t firstC
     run.tubeLength_m = 0;
     for (std::size_t k = 0; k < count; ++k) {
         const Stretch& s = run.stretches[k];
-        run.stretchVolume_m3[k] = isTube(s) ? boreArea(s.bore_m) * s.length_m : std::max(0.0, s.volume_m3);
+        run.stretchVolume_m3[k] = isTube(s)                    ? boreArea(s.bore_m) * s.length_m
+                                  : s.volume_m3 >= kNoWater_m3 ? s.volume_m3
+                                                               : 0;
         run.volume_m3 += run.stretchVolume_m3[k];
         if (isTube(s))
             run.tubeLength_m += s.length_m;
     }
-    if (!(run.volume_m3 > 0)) {
+    if (run.volume_m3 < kNoWater_m3) {
         run.stretchVolume_m3[0] = kLeastVolume_m3;
         run.volume_m3 = kLeastVolume_m3;
     }
@@ -243,7 +249,7 @@ void cutIntoCells(RunCells& run, int index, const Grid& grid, std::size_t firstC
         int layers = 0;
         for (const Part& part : parts) {
             const Stretch& s = run.stretches[part.stretch];
-            layers = std::max(layers, isTube(s) ? layersOf(s, grid) : (s.body_J_K > 0 ? 1 : 0));
+            layers = std::max(layers, isTube(s) ? layersOf(s, grid) : (hasMetal(s) ? 1 : 0));
         }
         group.ladder.nodes = 1 + layers;
         for (const Part& part : parts) {

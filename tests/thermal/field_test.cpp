@@ -355,6 +355,37 @@ TEST_CASE("short pieces join their neighbours and no heat capacity is lost", "[f
     CHECK_THAT(field.bodyTemperature(0, 2), WithinAbs(11, 0.1));
 }
 
+TEST_CASE("a stretch too small to hold water or heat leaves every temperature a number", "[field]")
+{
+    for (const double least : {5e-324, 1e-300, 1e-30, 1e-12, 1e-7}) {
+        CAPTURE(least);
+        const std::vector<std::vector<Stretch>> runs{{tubeOf(least)},
+                                                     {bodyOf(least, 0)},
+                                                     {bodyOf(least, 5000, 2)},
+                                                     {tubeOf(2), bodyOf(least, 5000, 3), tubeOf(least)},
+                                                     {bodyOf(2e-3, least)},
+                                                     {tubeOf(2), bodyOf(1e-4, least, 3)},
+                                                     {bodyOf(least, 20), bodyOf(4e-4, 770, 2), tubeOf(least)}};
+        for (const auto& stretches : runs) {
+            Field field;
+            const int run = field.addRun(-1, -1, stretches);
+            field.prepare();
+            field.fill(20);
+            field.setSupply(run, 50);
+            for (const double flow : {1e-4, -1e-4, 0.0, 1e-9}) {
+                field.step(0.5, std::vector<double>{flow});
+                for (const double celsius : field.cells(run)) {
+                    CHECK(celsius > 19);
+                    CHECK(celsius < 51);
+                }
+                for (int k = 0; k < static_cast<int>(stretches.size()); ++k)
+                    CHECK(std::isfinite(field.bodyTemperature(run, k)));
+            }
+            CHECK(std::abs(field.ledger().residual()) <= 1e-9 * std::max(1.0, heatPassed(field.ledger())));
+        }
+    }
+}
+
 TEST_CASE("heat put into a closed body warms metal and water by power over capacity", "[field]")
 {
     Stretch s = bodyOf(0.5e-3, 800);
