@@ -2,6 +2,7 @@
 // Everything behind the file reader, on drawings with slips in their data (mutant.h):
 //
 //   tapward_behind_reader [--seed S] [--from N] [--count N] [--seconds N] [--keep FOLDER] [--only N]
+//   tapward_behind_reader FILE...      these drawings, everything asked of each
 //
 // Each mutant that the reader takes is predicted with coarse cells, reviewed, and reported as page content, tables,
 // CSV and JSON. What costs more is done less often: see `Schedule`. A fault is a crash (a failed assertion, a
@@ -20,6 +21,7 @@
 #include <ctime>
 #include <filesystem>
 #include <fstream>
+#include <iterator>
 #include <new>
 #include <nlohmann/json.hpp>
 #include <optional>
@@ -479,11 +481,39 @@ void child(const Asked& asked, std::uint64_t first_ms, const std::vector<documen
     std::fflush(nullptr);
 }
 
+/// Whole files, in this process.
+int files(const std::vector<std::string>& paths)
+{
+#ifdef TAPWARD_PRINTS
+    test::beginPrinting();
+#endif
+    int faults = 0;
+    for (const std::string& path : paths) {
+        std::ifstream file(path, std::ios::binary);
+        const std::string text{std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
+        for (const bool fine : {false, true}) {
+            try {
+                work(text, 0, {1, fine, 1, 1, 1, 1, 1, 1, 1});
+            } catch (const std::exception& fault) {
+                ++faults;
+                std::fprintf(stderr, "FAULT %s: %s\n", path.c_str(), fault.what());
+            }
+        }
+    }
+    std::printf("%zu files, %llu times taken, %d faults\n", paths.size(), static_cast<unsigned long long>(board->taken),
+                faults);
+    return faults == 0 && board->refused == 0 ? 0 : 1;
+}
+
 }  // namespace
 
 int main(int argc, char** argv)
 {
+    board = new (mmap(nullptr, sizeof(Board), PROT_READ | PROT_WRITE, MAP_SHARED | MAP_ANONYMOUS, -1, 0)) Board;
     Asked asked;
+    if (argc > 1 && argv[1][0] != '-') {
+        return files({argv + 1, argv + argc});
+    }
     for (int i = 1; i < argc; ++i) {
         const std::string word = argv[i];
         if (i + 1 == argc) {
@@ -510,7 +540,6 @@ int main(int argc, char** argv)
             return 2;
         }
     }
-    board = new (mmap(nullptr, sizeof(Board), PROT_READ | PROT_WRITE, MAP_SHARED | MAP_ANONYMOUS, -1, 0)) Board;
     const auto seeds = test::seedDrawings(TAPWARD_SOURCE_DIR);
     const std::uint64_t begun = now_ms();
     const std::uint64_t end = asked.from + asked.count;
