@@ -7,7 +7,7 @@
 // Each mutant that the reader takes is predicted with coarse cells, reviewed, and reported as page content, tables,
 // CSV and JSON. What costs more is done less often: see `Schedule`. A fault is a crash (a failed assertion, a
 // sanitizer's report), a number that is not finite where one is shown, an answer that differs when asked again, a fix
-// that cannot be made, ten seconds or a gigabyte for one drawing. The work is done in a child, so that nothing stops
+// that cannot be made, ten seconds of processor time or a gigabyte for one drawing. The work is done in a child, so that nothing stops
 // the count; a faulty mutant is kept as FOLDER/<seed>_<index>.tapward and can be had again with --only INDEX.
 // Exit: 0 fine, 1 faults, 2 bad usage.
 #include <algorithm>
@@ -61,26 +61,28 @@ namespace {
 
 /// Every how many mutants what is done beside predict, review and report.
 struct Schedule {
-    std::uint64_t again = 16;      ///< predicted twice: the same bytes
-    std::uint64_t fine = 256;      ///< at the resolution that people see, with pictures along the pipes
-    std::uint64_t wiring = 8;      ///< with curves and head budget
-    std::uint64_t propose = 32;    ///< a loop proposed, whatever is there
+    std::uint64_t again = 16;  ///< predicted twice: the same bytes
+    std::uint64_t fine = 256;  ///< at the resolution that people see, with pictures along the pipes
+    std::uint64_t wiring = 8;  ///< with curves and head budget
+    std::uint64_t propose = 32;  ///< a loop proposed, whatever is there
     std::uint64_t fire = 512;
     std::uint64_t presses = 1024;  ///< two presses, coarse, waits and protections now and then
-    std::uint64_t stop = 1024;     ///< 16 samples, coarse
-    std::uint64_t faults = 4096;   ///< coarse; half of them with pairs
-    std::uint64_t print = 512;     ///< page and survey sheet as PDF
+    std::uint64_t stop = 1024;  ///< 16 samples, coarse
+    std::uint64_t faults = 4096;  ///< coarse; half of them with pairs
+    std::uint64_t print = 512;  ///< page and survey sheet as PDF
 };
 
-constexpr double kMost_s = 10;
+constexpr std::uint64_t kMost_ms = 10'000;  // of processor time: a busy machine is no fault
+constexpr std::uint64_t kMostByClock_ms = 120'000;  // nothing waits for anything
 constexpr long kMost_kB = 1 << 20;
 constexpr std::uint64_t kMostFaults = 200;
 constexpr int kTooBig = 77;  // exit of a child whose memory grew beyond
 
 /// What parent and child both see.
 struct Board {
-    std::atomic<std::uint64_t> index{0};      ///< at work on
-    std::atomic<std::uint64_t> begun_ms{0};   ///< when it was begun
+    std::atomic<std::uint64_t> index{0};  ///< at work on
+    std::atomic<std::uint64_t> begun_ms{0};  ///< when it was begun, by the clock ...
+    std::atomic<std::uint64_t> begunCpu_ms{0};  ///< ... and by the child's processor time
     std::atomic<std::uint64_t> taken{0}, refused{0}, predicted{0}, cases{0}, answered{0}, again{0}, fine{0}, wiring{0},
         proposed{0}, loops{0}, fire{0}, presses{0}, stop{0}, faults{0}, printed{0}, fixes{0}, failed{0};
     std::atomic<std::uint64_t> slowest_ms{0}, slowest{0};
@@ -88,10 +90,10 @@ struct Board {
 
 Board* board = nullptr;
 
-std::uint64_t now_ms()
+std::uint64_t now_ms(clockid_t clock = CLOCK_MONOTONIC)
 {
     timespec now{};
-    clock_gettime(CLOCK_MONOTONIC, &now);
+    clock_gettime(clock, &now);
     return static_cast<std::uint64_t>(now.tv_sec) * 1000 + static_cast<std::uint64_t>(now.tv_nsec) / 1'000'000;
 }
 
@@ -454,7 +456,9 @@ void child(const Asked& asked, std::uint64_t first_ms, const std::vector<documen
             std::fflush(nullptr);
             return;
         }
+        const std::uint64_t begunCpu = now_ms(CLOCK_PROCESS_CPUTIME_ID);
         board->begun_ms = begun;
+        board->begunCpu_ms = begunCpu;
         board->index = i;
         std::string text;
         try {
@@ -466,7 +470,7 @@ void child(const Asked& asked, std::uint64_t first_ms, const std::vector<documen
                          static_cast<unsigned long long>(i), fault.what());
             keep(asked.keepIn, asked.seed, i, text);
         }
-        const std::uint64_t took = now_ms() - begun;
+        const std::uint64_t took = now_ms(CLOCK_PROCESS_CPUTIME_ID) - begunCpu;
         if (took > board->slowest_ms) {
             board->slowest_ms = took;
             board->slowest = i;
@@ -567,6 +571,7 @@ int main(int argc, char** argv)
     };
     while (board->index < end && (asked.seconds == 0 || now_ms() < begun + 1000 * asked.seconds)) {
         board->begun_ms = now_ms();
+        board->begunCpu_ms = 0;
         const pid_t pid = fork();
         if (pid < 0) {
             std::perror("fork");
@@ -584,7 +589,10 @@ int main(int argc, char** argv)
                 told = now_ms();
                 tell("... ");
             }
-            if (now_ms() - board->begun_ms > static_cast<std::uint64_t>(1000 * kMost_s)) {
+            clockid_t used{};
+            const bool known = clock_getcpuclockid(pid, &used) == 0;
+            if (now_ms() - board->begun_ms > kMostByClock_ms
+                || (known && now_ms(used) > board->begunCpu_ms + kMost_ms)) {
                 slow = true;
                 kill(pid, SIGKILL);
                 waitpid(pid, &status, 0);
