@@ -305,4 +305,16 @@ TEST_CASE("limits hold at their last good value", "[document][file]")
     };
     CHECK(key(8192));
     CHECK_FALSE(key(8193));
+    const auto curve = [](int readings) {
+        std::string list;
+        for (int i = 0; i < readings; ++i) {
+            list += (i == 0 ? "[" : ", [") + std::to_string(i) + "e-6, " + std::to_string(100 - i) + "e-2]";
+        }
+        return read(R"({"format": "tapward", "version": 1, "parts": [{"id": 1, "kind": "circulator", "tag": "P1",
+            "at": [0, 0], "fields": {"curve": {"value": [)"
+                    + list + "]}}}]}");
+    };
+    CHECK(curve(2));
+    CHECK(curve(64));
+    CHECK(curve(65).error().where == "/parts/0/fields/curve/value");
 }

@@ -424,6 +424,9 @@ TEST_CASE("the table of answers shows each figure in its place", "[report][table
     one.scalars.back().note = "a note";
     one.scalars.push_back(scalar("Residual", 0.005, Quantity::None));
     one.scalars.push_back(scalar("Whole", 0.02, Quantity::None));
+    one.scalars.push_back(scalar("Edge", 0.01, Quantity::None));
+    one.scalars.push_back(scalar("Zero", 0, Quantity::None));
+    one.scalars.push_back(scalar("Below", -0.005, Quantity::None));
     one.events.push_back({7.25, "x", "Burner lit.", document::kNoPart, study::Event::Weight::Info});
     study::CaseResult& two = coach.addCase("Two", 0);
     two.view = document::View::Before;
@@ -443,9 +446,12 @@ TEST_CASE("the table of answers shows each figure in its place", "[report][table
     CHECK_FALSE(says(text, "2.5 kPa"));  // the six biggest are enough
     CHECK(says(text, "\n  Hot way: WH1 T3 F1\n  Return:  P1 CV1\n"));
     CHECK(says(text, "\nCase 'One' (after, 90 s)\n------------------------\n"
-                     "  Time         75 s  a note\n"
-                     "  Residual  5.0e-03\n"
-                     "  Whole        0.02\n"
+                     "  Time          75 s  a note\n"
+                     "  Residual   5.0e-03\n"
+                     "  Whole         0.02\n"
+                     "  Edge          0.01\n"
+                     "  Zero             0\n"
+                     "  Below     -5.0e-03\n"
                      "  Events\n"
                      "       7.2 s    Burner lit.\n"));
     CHECK(
@@ -595,6 +601,8 @@ TEST_CASE("a blank survey has the drawing's rows in its tables, and spare ones",
                                                               {"Drawing revision", "c"},
                                                               {"Water on: city or tank", ""}});
     CHECK(sheet.footnotes.empty());
+    CHECK(sheet.measure.size() == 5);   // lengths, tube, heights, flows, what M, D and E mean
+    CHECK(sheet.cautions.size() == 4);  // hot water, pressure, gas and 12 V, who decides
     REQUIRE(sheet.tables.size() == 4);
     const auto titles = [](const report::BlankTable& table) {
         std::vector<std::string> out;

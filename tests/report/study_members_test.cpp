@@ -645,6 +645,8 @@ TEST_CASE("every cell of the repeated presses' text is what its column says", "[
     CHECK(row(text, waits, "For both") == Cells{"For both", "250 s"});
     CHECK(row(text, waits, "No hotter") == Cells{"No hotter than the first press", "260 s"});
     CHECK_FALSE(says(text, "on the day of the drawing's case"));
+    // The longest label has 30 letters; two blanks before it and two behind each cell.
+    CHECK(says(text, "\n  For both" + std::string(22 + 2, ' ') + "250 s  \n"));
     // "Now" of the row as drawn is empty: four cells are seen.
     CHECK(row(text, "Protections", "Now") == Cells{"Now", "Outlets", "Cold outlets", "Heater outlet"});
     CHECK(row(text, "Protections", "As drawn") == Cells{"As drawn", "51.0 °C", "33.0 °C", "61.0 °C"});
@@ -786,6 +788,8 @@ TEST_CASE("every cell of the faults' text is what its column says", "[report][fa
     CHECK(second[6] == "F1");
     CHECK_FALSE(says(second[7], "sound coach"));
     CHECK(row(text, "", "MV1").at(6) == "nobody");
+    CHECK(says(text, "\nHot water can burn; children, elders"));
+    CHECK(says(text, "Never rely on one\nstop."));
     const Cells idle = row(text, "", "WH1");
     REQUIRE(idle.size() == 8);
     CHECK(Cells(idle.begin() + 2, idle.end()) == Cells{"-", "-", "-", "-", "not run", "It cannot be run."});
