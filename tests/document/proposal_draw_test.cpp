@@ -3,6 +3,8 @@
 // ends against lengths set by hand.
 #include "document/proposal.h"
 
+#include <cmath>
+
 #include "document/loop_plan.h"
 #include "document/sheet.h"
 #include "document/sides.h"
@@ -308,6 +310,14 @@ TEST_CASE("a swapped loop is drawn as its new plan says, and what both have stay
         for (const Part& part : drawing.parts) {
             CHECK((!kindOf(part).isPipe || (part.ends[0].part != kNoPart && part.ends[1].part != kNoPart)));
         }
+        // And back: what only the other variant has is gone, what goes on is joined anew.
+        auto back = swapVariant(drawing, first);
+        REQUIRE(back);
+        apply(drawing, std::move(*back));
+        holdsPlan(drawing, first, branchOf(drawing, kHotTee), branchOf(drawing, kColdTee), false);
+        CHECK(role(drawing, "pump_2") == nullptr);
+        CHECK(role(drawing, "pump_1")->tag == "MINE");
+        CHECK(drawing.parts.size() == start.parts.size());
     }
     // Something joined to it by hand is in the way, and so is a lost first pipe.
     Drawing joined = start;
@@ -323,6 +333,18 @@ TEST_CASE("a swapped loop is drawn as its new plan says, and what both have stay
     std::erase_if(lost.parts, [](const Part& part) { return part.mark && part.mark->role == kFirstRun; });
     CHECK(swapVariant(lost, {ReturnWay::OwnLine, PumpSet::One}).error().what.text
           == "The proposed loop has lost the pipe it begins or ends with.");
+}
+
+TEST_CASE("a loop stands near to where it begins, not beyond everything drawn", "[document][proposal]")
+{
+    const Coach coach;
+    const Place hot = coach.hot(0.1);
+    const Drawing drawing = made(coach.drawing, hot, *usualEnd(coach.drawing, hot, ReturnWay::ColdLine), {});
+    const Point tee = role(drawing, kHotTee)->at, sensor = role(drawing, kStopSensor)->at;
+    CAPTURE(tee.x, tee.y, sensor.x, sensor.y);
+    // The drawing reaches from 0 to 142; a block beyond it would begin at least 97 modules from the tee.
+    CHECK(tee.x < 100);
+    CHECK(std::abs(tee.x - sensor.x) + std::abs(tee.y - sensor.y) < 30);
 }
 
 TEST_CASE("a case that presses a button is there once; a new one begins as the first of the drawing",
