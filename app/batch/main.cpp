@@ -8,12 +8,12 @@
 #include <QGuiApplication>
 #include <string>
 
+#include "base/whole_file.h"
 #include "batch/study.h"
 #include "document/file.h"
 #include "print/page.h"
 #include "report/report.h"
 #include "review/finding.h"
-#include "session/whole_file.h"
 #include "study/prediction.h"
 
 // tapward-batch: the same core as the window, without a window. Results go to stdout, messages to stderr.
@@ -139,9 +139,9 @@ int sheet(const Asked& asked, const document::Drawing& drawing, int argc, char**
     if (const auto problem = app::print::printPagePdf(drawing, *prediction, findings, asked.units, asked.paper, pdf)) {
         return refuse(asked.file, *problem, asked.units);
     }
-    if (const QString reason = app::replaceFile(QString::fromStdString(asked.output), pdf); !reason.isEmpty()) {
+    if (const auto why = writeWholeFile(asked.output, {pdf.constData(), static_cast<std::size_t>(pdf.size())})) {
         return refuse(asked.output,
-                      {{"The page could not be written: {0}.", {reason.toStdString()}},
+                      {{"The page could not be written: {0}.", {*why}},
                        "A file that was there is unchanged. Choose another place or free some room.",
                        {}},
                       asked.units);
@@ -174,7 +174,7 @@ int main(int argc, char** argv)
 
     const auto command = [&](const char* name, const char* what) {
         CLI::App* made = program.add_subcommand(name, what);
-        made->add_option("FILE", asked.file, "The drawing (.tapward)")->required();
+        made->add_option("FILE", asked.file, "The drawing (.tapward); - reads standard input")->required();
         made->add_option("--units", asked.units, "us or metric")
             ->transform(CLI::CheckedTransformer(
                 std::map<std::string, UnitSystem>{{"us", UnitSystem::Us}, {"metric", UnitSystem::Metric}}));
@@ -186,7 +186,7 @@ int main(int argc, char** argv)
     CLI::Option* json = predictCommand->add_flag("--json", asked.json, "One JSON document, SI units and °C");
     predictCommand->add_flag("--csv", asked.csv, "The curves of one case")->excludes(json);
     CLI::App* sheetCommand = command("sheet", "Write the customer's page as PDF");
-    sheetCommand->add_option("-o,--output", asked.output, "The PDF to write")->required();
+    sheetCommand->add_option("-o,--output", asked.output, "The PDF to write; - writes to standard output")->required();
     sheetCommand->add_option("--paper", asked.paper, "letter or a4")
         ->transform(CLI::CheckedTransformer(std::map<std::string, app::print::PaperSize>{
             {"letter", app::print::PaperSize::Letter}, {"a4", app::print::PaperSize::A4}}));
@@ -210,7 +210,7 @@ int main(int argc, char** argv)
         return program.exit(error) == 0 ? Fine : NoAnswer;
     }
 
-    const auto drawing = document::load(asked.file);
+    const auto drawing = document::load(asked.file, ReadFrom::PipesToo);
     if (!drawing) {
         return refuse(asked.file, drawing.error(), asked.units);
     }

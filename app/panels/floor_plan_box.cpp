@@ -40,6 +40,8 @@ Result<QByteArray> planPictureFrom(const QString& path)
 {
     const QFileInfo file(path);
     const std::string name = file.fileName().toStdString();
+    if (file.exists() && !file.isFile())  // opening a pipe would wait for who writes to it
+        return problem({"{0} is a folder, a pipe or a device, not a file.", {name}}, "Choose a picture file.");
     if (file.size() > kMostFileBytes)
         return problem({"The file {0} is too large for a floor plan.", {name}}, "Save the picture smaller first.");
     QImageReader reader(path);

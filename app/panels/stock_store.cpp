@@ -2,7 +2,6 @@
 #include "panels/stock_store.h"
 
 #include <QDir>
-#include <QFile>
 #include <QFileInfo>
 #include <QSettings>
 #include <QStandardPaths>
@@ -28,15 +27,11 @@ Result<document::StockList> StockStore::read(const QString& path)
 {
     if (!QFileInfo::exists(path))
         return document::StockList{};
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly))
-        return problem({"The stock list {0} cannot be opened: {1}.",
-                        {QFileInfo(path).fileName().toStdString(), file.errorString().toStdString()}},
-                       "Check that you may read it, or choose another file.");
     const document::StockLimits limits;
-    // One byte past the limit is enough for the reader to say that the file is too big.
-    const QByteArray bytes = file.read(static_cast<qint64>(limits.bytes) + 1);
-    return document::readStock({bytes.constData(), static_cast<std::size_t>(bytes.size())}, limits);
+    const auto text = readWholeFile(filePath(path), limits.bytes);
+    if (!text)
+        return tl::unexpected(text.error());
+    return document::readStock(*text, limits);
 }
 
 std::optional<Problem> StockStore::write(const QString& path, const document::StockList& list)
@@ -48,7 +43,10 @@ std::optional<Problem> StockStore::write(const QString& path, const document::St
                        {}};
     };
     QDir().mkpath(QFileInfo(path).absolutePath());
-    const QString reason = replaceFile(path, QByteArray::fromStdString(document::writeStock(list)));
+    const auto text = document::writeReadableStock(list);
+    if (!text)
+        return text.error();
+    const QString reason = replaceFile(path, QByteArray::fromStdString(*text));
     return reason.isEmpty() ? std::nullopt : std::optional(cannot(reason));
 }
 

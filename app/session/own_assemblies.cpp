@@ -54,15 +54,15 @@ std::optional<QString> OwnAssemblies::pathOf(const QString& file) const
 Result<document::Drawing> OwnAssemblies::read(const QString& file) const
 {
     const auto path = pathOf(file);
-    QFile source(path.value_or(QString()));
-    if (!path || !source.open(QIODevice::ReadOnly))
+    const auto text = readWholeFile(filePath(path.value_or(QString())), kMostBytes);
+    if (!path || !text)
         return problem({"The assembly {0} cannot be read.", {file.toStdString()}}, "Choose another one.");
-    if (source.size() > kMostBytes)
+    if (text->size() > kMostBytes)
         return problem({"The assembly {0} is too large.", {file.toStdString()}}, "Keep a smaller selection.");
     document::Limits limits;
     limits.bytes = kMostBytes;
     limits.parts = kMostParts;
-    return document::read(source.read(kMostBytes + 1).toStdString(), limits);
+    return document::read(*text, limits);
 }
 
 std::vector<OwnAssembly> OwnAssemblies::list() const
@@ -98,7 +98,7 @@ Result<QString> OwnAssemblies::keep(const QString& title, const document::Drawin
         return tl::unexpected(*why);
     document::apply(kept, std::move(*edit));
     kept.job.title = named.toStdString();
-    const QByteArray text = QByteArray::fromStdString(document::write(kept));
+    const std::string text = document::write(kept);
     if (kept.parts.size() > kMostParts || text.size() > kMostBytes)
         return problem({"An assembly may have {0} parts.", {static_cast<std::int64_t>(kMostParts)}},
                        "Select fewer parts.");
@@ -112,8 +112,9 @@ Result<QString> OwnAssemblies::keep(const QString& title, const document::Drawin
         name = cleaned(named) + QLatin1Char('_') + QString::number(number);
     }
     const auto path = pathOf(name + kEnding);
-    if (const QString reason = replaceFile(path.value_or(QString()), text); !reason.isEmpty())
-        return problem({"The assembly could not be written: {0}", {reason.toStdString()}},
+    if (const QString reason = replaceFile(path.value_or(QString()), QByteArray::fromStdString(text));
+        !reason.isEmpty())
+        return problem({"The assembly could not be written: {0}.", {reason.toStdString()}},
                        "Look at the folder's permissions and at the room on the disk.");
     return name + kEnding;
 }

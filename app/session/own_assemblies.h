@@ -19,7 +19,7 @@ struct OwnAssembly {
 /// ($XDG_DATA_HOME/tapward/assemblies). Nothing outside that folder is ever read, written or deleted.
 class OwnAssemblies {
 public:
-    static constexpr qint64 kMostBytes = 1 << 20;
+    static constexpr std::size_t kMostBytes = 1 << 20;
     static constexpr std::size_t kMostParts = 500;
     static constexpr int kMostFiles = 200;
 

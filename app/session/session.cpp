@@ -2,8 +2,6 @@
 #include "session/session.h"
 
 #include <algorithm>
-#include <QFile>
-#include <QFileInfo>
 #include <utility>
 
 #include "document/file.h"
@@ -56,16 +54,7 @@ document::Edit Session::flip(document::Edit edit)
 
 std::optional<Problem> Session::open(const QString& path)
 {
-    const document::Limits limits;
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly))
-        return Problem{{"The file {0} cannot be opened: {1}.",
-                        {QFileInfo(path).fileName().toStdString(), file.errorString().toStdString()}},
-                       "Check that it is still there and that you may read it.",
-                       {}};
-    // One byte past the limit is enough for the reader to say that the file is too big.
-    const QByteArray bytes = file.read(static_cast<qint64>(limits.bytes) + 1);
-    auto drawing = document::read({bytes.constData(), static_cast<std::size_t>(bytes.size())}, limits);
+    auto drawing = document::load(filePath(path));
     if (!drawing)
         return drawing.error();
     take(std::move(*drawing), path);
@@ -74,16 +63,8 @@ std::optional<Problem> Session::open(const QString& path)
 
 std::optional<Problem> Session::save(const QString& path)
 {
-    const auto cannot = [&path](const QString& reason) {
-        return Problem{
-            {"The drawing could not be saved as {0}: {1}.",
-             {QFileInfo(path).fileName().toStdString(), reason.toStdString()}},
-            "The file that was there is unchanged. Free some room or choose another folder, then save again.",
-            {}};
-    };
-    if (const QString reason = replaceFile(path, QByteArray::fromStdString(document::write(m_drawing)));
-        !reason.isEmpty())
-        return cannot(reason);
+    if (const auto saved = document::save(m_drawing, filePath(path), Waiting::Briefly); !saved)
+        return saved.error();
     m_path = path;
     m_undo.setClean();
     Q_EMIT fileChanged();

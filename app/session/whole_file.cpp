@@ -1,23 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "session/whole_file.h"
 
-#include <QSaveFile>
+#include <QFile>
+
+#include "session/message_text.h"
 
 namespace tapward::app {
 
-QString replaceFile(const QString& path, const QByteArray& bytes)
+std::string filePath(const QString& path) { return QFile::encodeName(path).toStdString(); }
+
+QString replaceFile(const QString& path, const QByteArray& bytes, Waiting waiting)
 {
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly))
-        return file.errorString();
-    // A full disk shows only here: commit() would put the cut-off file in place and report success.
-    if (file.write(bytes) != bytes.size() || !file.flush()) {
-        const QString reason = file.errorString();
-        file.cancelWriting();
-        file.commit();
-        return reason;
-    }
-    return file.commit() ? QString() : file.errorString();
+    const auto why =
+        writeWholeFile(filePath(path), {bytes.constData(), static_cast<std::size_t>(bytes.size())}, waiting);
+    return why ? coreText(*why) : QString();
 }
 
 }  // namespace tapward::app

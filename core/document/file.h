@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "base/result.h"
+#include "base/whole_file.h"
 #include "document/drawing.h"
 
 namespace tapward::document {
@@ -29,12 +30,17 @@ struct Limits {
 Result<Drawing> read(std::string_view json, const Limits& limits = {});
 
 /// The document as JSON text: fixed key order, two-space indent, shortest numbers that read back exactly,
-/// newline at the end. write(read(write(d))) is byte-identical to write(d).
+/// newline at the end; on one line where the indent would make it longer than the reader takes.
+/// write(read(write(d))) is byte-identical to write(d).
 std::string write(const Drawing& drawing);
+/// write(), once read() has taken the text back. Errors: what the reader would refuse, so that nothing is saved that
+/// cannot be opened again.
+Result<std::string> writeReadable(const Drawing& drawing);
 
-/// Whole-file helpers for the batch program; the window uses its own atomic save.
-Result<Drawing> load(const std::string& path);
-Result<void> save(const Drawing& drawing, const std::string& path);  ///< temp file, fsync, rename
+/// A file, whole; "-" and pipes only where the caller may wait for them.
+Result<Drawing> load(const std::string& path, ReadFrom from = ReadFrom::FilesOnly);
+/// writeReadable() by writeWholeFile(): the file is complete or the old one untouched.
+Result<void> save(const Drawing& drawing, const std::string& path, Waiting waiting = Waiting::AsLongAsItTakes);
 
 /// What is kept on the clipboard: the parts given and the pipes between them.
 std::string writeParts(const Drawing& drawing, const std::vector<PartId>& ids);

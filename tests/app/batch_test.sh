@@ -66,9 +66,35 @@ expect 2 "an unknown command" "$program" cook "$sample"
 expect 2 "an unknown paper" "$program" sheet "$sample" -o "$work/page.pdf" --paper napkin
 expect 0 "--help" "$program" --help
 expect 0 "--version" "$program" --version
-if [[ -w /dev/full ]]; then
-    "$program" predict "$sample" >/dev/full 2>"$work/err"
-    [[ $? -eq 2 ]] || { echo "FAILED: a full disk went unnoticed"; failed=1; }
-fi
+# Files that may not grow past 1 KiB: as on a full disk.
+(trap '' XFSZ; ulimit -f 1; exec "$program" predict "$sample" >"$work/small" 2>/dev/null)
+[[ $? -eq 2 ]] || { echo "FAILED: a full disk went unnoticed"; failed=1; }
+(trap '' XFSZ; ulimit -f 1; exec "$program" sheet "$sample" -o "$work/page.pdf" >/dev/null 2>&1)
+[[ $? -eq 2 ]] || { echo "FAILED: a full disk went unnoticed by sheet"; failed=1; }
+must "the page that was there is whole" grep -qa '^%%EOF' "$work/page.pdf"
+
+# What is no file is written to or read from, and is there afterwards.
+mkfifo "$work/pipe"
+cat "$work/pipe" >"$work/piped.pdf" &
+expect 0 "sheet into a pipe" timeout 60 "$program" sheet "$sample" -o "$work/pipe"
+must "the pipe is still a pipe" test -p "$work/pipe"
+[[ -p "$work/pipe" ]] && wait $!
+must "the page went through it" grep -qa '^%%EOF' "$work/piped.pdf"
+expect 0 "sheet to standard output" "$program" sheet "$sample" -o -
+must "the page is there" grep -qa '^%%EOF' "$work/out"
+ln -s /proc/self/fd/1 "$work/stdout"
+echo "before" >"$work/both"
+"$program" sheet "$sample" -o "$work/stdout" >>"$work/both" 2>"$work/err"
+must "a name for standard output is still a link" test -L "$work/stdout"
+must "what was there comes first" grep -qax 'before' "$work/both"
+must "then the page" grep -qa '^%%EOF' "$work/both"
+expect 0 "the drawing from standard input" "$program" parts - <"$sample"
+cp "$work/out" "$work/once"
+cat "$sample" >"$work/pipe" &
+expect 0 "the drawing from a pipe" timeout 60 "$program" parts "$work/pipe"
+must "the same list" cmp "$work/once" "$work/out"
+yes '{' 2>/dev/null | timeout 60 "$program" check - >"$work/out" 2>"$work/err"
+[[ ${PIPESTATUS[1]} -eq 2 ]] || { echo "FAILED: input without end was not refused"; failed=1; }
+expect 2 "a folder is no drawing" "$program" check "$work"
 [[ $failed -eq 0 ]] && echo "batch program: all as expected"
 exit $failed

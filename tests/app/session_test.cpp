@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <atomic>
+#include <chrono>
+#include <fcntl.h>
 #include <QDir>
 #include <QElapsedTimer>
 #include <QFile>
@@ -6,6 +9,9 @@
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTest>
+#include <sys/stat.h>
+#include <thread>
+#include <unistd.h>
 
 #include "document/file.h"
 #include "session/own_assemblies.h"
@@ -108,6 +114,67 @@ TEST_CASE("saving into a folder that is not there keeps the modified mark", "[se
     REQUIRE_FALSE(session.perform(setSpinUp(1, 0.75)));
     CHECK(session.save(folder.filePath("no/such/place.tapward")).has_value());
     CHECK(session.isModified());
+}
+
+TEST_CASE("a drawing that could not be opened again is not saved over one that can", "[session]")
+{
+    QTemporaryDir folder;
+    const QString path = folder.filePath("coach.tapward");
+    Session session;
+    session.startNew(onePump());
+    REQUIRE_FALSE(session.save(path));
+    auto large = onePump();
+    large.unknown.emplace("/more", '"' + std::string(document::Limits{}.bytes, 'x') + '"');
+    Session other;
+    other.startNew(large);
+    const auto problem = other.save(path);
+    REQUIRE(problem);
+    CHECK_FALSE(problem->remedy.empty());
+    CHECK(other.path().isEmpty());
+    Session again;
+    REQUIRE_FALSE(again.open(path));
+    CHECK(again.drawing() == session.drawing());
+}
+
+TEST_CASE("a pipe instead of a file: saving writes to it, opening refuses at once", "[session]")
+{
+    QTemporaryDir folder;
+    const QByteArray pipe = QFile::encodeName(folder.filePath("pipe"));
+    REQUIRE(::mkfifo(pipe.constData(), 0600) == 0);
+    Session session;
+    session.startNew(onePump());
+    REQUIRE(session.save(QString::fromUtf8(pipe)));  // nobody reads: no wait, but words
+    std::string got;
+    std::thread reader([&] {
+        const int file = ::open(pipe.constData(), O_RDONLY);
+        char block[4096];
+        for (ssize_t n = 0; (n = ::read(file, block, sizeof block)) > 0;)
+            got.append(block, static_cast<std::size_t>(n));
+        ::close(file);
+    });
+    // The reader may take a moment to be there.
+    CHECK(QTest::qWaitFor([&] { return !session.save(QString::fromUtf8(pipe)); }, 5000));
+    reader.join();
+    CHECK(got == document::write(session.drawing()));
+    struct stat what{};
+    CHECK((::lstat(pipe.constData(), &what) == 0 && S_ISFIFO(what.st_mode)));
+
+    std::atomic<bool> answered = false;
+    std::thread rescue([&] {  // should it wait after all, this ends the wait
+        for (int i = 0; i < 50 && !answered; ++i)
+            std::this_thread::sleep_for(std::chrono::milliseconds(100));
+        if (!answered)
+            ::close(::open(pipe.constData(), O_WRONLY | O_NONBLOCK));
+    });
+    QElapsedTimer clock;
+    clock.start();
+    Session other;
+    const auto problem = other.open(QString::fromUtf8(pipe));
+    answered = true;
+    rescue.join();
+    REQUIRE(problem);
+    CHECK(clock.elapsed() < 3000);
+    CHECK(render(problem->what, UnitSystem::Us).find("not a file") != std::string::npos);
 }
 
 TEST_CASE("undo brings the selection back; parts that are gone leave it", "[session]")
