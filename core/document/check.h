@@ -13,6 +13,8 @@ namespace tapward::document {
 
 /// Highest id a part may have; ids above would run out.
 inline constexpr PartId kMostId = 1'000'000'000;
+/// The next id where that one is taken: there is none left, and no part can be added.
+inline constexpr PartId kMostNextId = kMostId + 1;
 /// Canvas places lie within this many modules of the origin.
 inline constexpr double kMostModules = 100'000;
 

@@ -9,7 +9,9 @@
 
 #include "document/check.h"
 #include "document/file.h"
+#include "document/gesture.h"
 #include "document/references.h"
+#include "document/written_size.h"
 
 namespace tapward::document {
 namespace {
@@ -157,11 +159,6 @@ std::optional<Problem> refusal(const Drawing& drawing, const SetDismissals& step
     return dismissalsFlaw(drawing, step.dismissals);
 }
 
-std::optional<Problem> refusal(const Drawing& drawing, const Step& step)
-{
-    return std::visit([&drawing](const auto& one) { return refusal(drawing, one); }, step);
-}
-
 Step apply(Drawing& drawing, AddPart step)
 {
     const PartId before = drawing.nextId;
@@ -230,23 +227,34 @@ Step apply(Drawing& drawing, SetDismissals step)
 
 }  // namespace
 
+std::optional<Problem> stepRefusal(const Drawing& drawing, const Step& step)
+{
+    return std::visit([&drawing](const auto& one) { return refusal(drawing, one); }, step);
+}
+
 std::optional<Problem> refusal(const Drawing& drawing, const Edit& edit)
 {
     if (edit.steps.empty()) {
         return Problem{"Nothing would change.", "Change something first.", {}};
     }
     if (edit.steps.size() == 1) {
-        return refusal(drawing, edit.steps.front());
+        const Step& step = edit.steps.front();
+        if (auto why = stepRefusal(drawing, step)) {
+            return why;
+        }
+        if (mostBytes(drawing, step) <= Limits{}.bytes) {
+            return std::nullopt;  // the usual case: nothing needs to be copied
+        }
     }
     // Each step has to be possible after the ones before it.
     Drawing tried = drawing;
     for (const Step& step : edit.steps) {
-        if (auto why = refusal(tried, step)) {
+        if (auto why = stepRefusal(tried, step)) {
             return why;
         }
         std::visit([&tried](auto one) { apply(tried, std::move(one)); }, Step{step});
     }
-    return std::nullopt;
+    return lengthFlaw(drawing, tried);
 }
 
 Edit apply(Drawing& drawing, Edit edit)

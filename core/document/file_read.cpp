@@ -319,7 +319,7 @@ Result<Drawing> read(std::string_view text, const Limits& limits)
     }
     const PartId afterLast = drawing.parts.empty() ? 1 : drawing.parts.back().id + 1;
     const Json* next = top.member("next_id");
-    drawing.nextId = next ? top.id("next_id", next, afterLast) : afterLast;
+    drawing.nextId = next ? top.id("next_id", next, afterLast, kMostNextId) : afterLast;
     if (!trouble.first && drawing.nextId < afterLast) {
         trouble.add({"The next part number, {0}, is already taken.", {static_cast<std::int64_t>(drawing.nextId)}},
                     "Give a number above every part's.", "/next_id");

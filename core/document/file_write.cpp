@@ -6,6 +6,7 @@
 #include "document/json_text.h"
 #include "document/json_value.h"
 #include "document/names.h"
+#include "document/written_size.h"
 
 namespace tapward::document {
 namespace {
@@ -19,41 +20,6 @@ Json points(const std::vector<Point>& all)
         list.push_back(point(one));
     }
     return list;
-}
-
-/// Puts the unknown keys back where they were. One whose object is gone went with it.
-void addUnknown(Json& object, const Unknown& unknown)
-{
-    for (const auto& [pointer, text] : unknown) {
-        if (pointer.empty() || pointer[0] != '/') {
-            continue;
-        }
-        Json* holder = &object;
-        const std::size_t last = pointer.rfind('/');
-        for (std::size_t at = 0; holder && at < last;) {
-            const std::size_t next = pointer.find('/', at + 1);
-            const std::string step = unescapedStep(pointer.substr(at + 1, next - at - 1));
-            at = next;
-            if (holder->is_object()) {
-                const auto member = holder->find(step);
-                holder = member == holder->end() ? nullptr : &*member;
-            } else if (holder->is_array() && step.size() <= 6 && !step.empty()
-                       && std::all_of(step.begin(), step.end(), [](char c) { return c >= '0' && c <= '9'; })
-                       && std::stoul(step) < holder->size()) {
-                holder = &(*holder)[std::stoul(step)];
-            } else {
-                holder = nullptr;
-            }
-        }
-        const std::string key = unescapedStep(pointer.substr(last + 1));
-        if (!holder || !holder->is_object() || holder->contains(key)) {
-            continue;
-        }
-        Json value = Json::parse(text, nullptr, false);
-        if (!value.is_discarded()) {
-            (*holder)[key] = std::move(value);
-        }
-    }
 }
 
 Json job(const Job& job)
@@ -217,9 +183,7 @@ Json dismissal(const Dismissal& one)
     return json;
 }
 
-}  // namespace
-
-std::string write(const Drawing& drawing)
+Json tree(const Drawing& drawing)
 {
     Json parts = Json::array();
     for (const Part& part : drawing.parts) {
@@ -239,7 +203,27 @@ std::string write(const Drawing& drawing)
     json["dismissals"] = std::move(dismissals);
     json["next_id"] = drawing.nextId;
     addUnknown(json, drawing.unknown);
-    return prettyJson(json);
+    return json;
+}
+
+}  // namespace
+
+std::string write(const Drawing& drawing) { return fittingJson(tree(drawing), Limits{}.bytes); }
+
+std::size_t tightBytes(const Drawing& drawing)
+{
+    Drawing rest = drawing;
+    std::size_t pictures = 0;
+    for (Part& part : rest.parts) {
+        for (auto& [key, entry] : part.entries) {
+            // Longer than any text may be: a picture as base 64, which stands in the file as it is.
+            if (auto* text = std::get_if<std::string>(&entry.value); text && text->size() > Limits{}.textBytes) {
+                pictures += text->size();
+                text->clear();
+            }
+        }
+    }
+    return tightJson(tree(rest)).size() + pictures;
 }
 
 std::string writeParts(const Drawing& drawing, const std::vector<PartId>& ids)
@@ -280,7 +264,7 @@ std::string writeParts(const Drawing& drawing, const std::vector<PartId>& ids)
     }
     Json json{{"format", "tapward-parts"}, {"version", kFormatVersion}};
     json["parts"] = std::move(parts);
-    return prettyJson(json);
+    return fittingJson(json, Limits{}.bytes);
 }
 
 }  // namespace tapward::document

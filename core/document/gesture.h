@@ -5,8 +5,12 @@
 #include <vector>
 
 #include "document/edit.h"
+#include "document/written_size.h"
 
 namespace tapward::document {
+
+/// Why one step cannot be made. The length of the drawing is not looked at: for that the whole edit counts.
+std::optional<Problem> stepRefusal(const Drawing& drawing, const Step& step);
 
 /// Collects the steps of one gesture while keeping the drawing as it stands after them.
 class Gesture {
@@ -20,10 +24,9 @@ public:
     void make(Step step)
     {
         if (!m_problem) {
-            Edit one{{}, {step}};
-            m_problem = refusal(m_now, one);
+            m_problem = stepRefusal(m_now, step);
             if (!m_problem) {
-                apply(m_now, std::move(one));
+                apply(m_now, Edit{{}, {step}});
                 m_steps.push_back(std::move(step));
             }
         }
@@ -34,6 +37,9 @@ public:
     {
         if (!m_problem && m_steps.empty()) {
             m_problem = refusal(m_before, Edit{});
+        }
+        if (!m_problem) {
+            m_problem = lengthFlaw(m_before, m_now);
         }
         if (m_problem) {
             return tl::unexpected(*m_problem);

@@ -82,17 +82,17 @@ public:
         return json ? std::optional(number(key, json, 0)) : std::nullopt;
     }
 
-    PartId id(const char* key, const Json* json, PartId otherwise)
+    PartId id(const char* key, const Json* json, PartId otherwise, PartId most = kMostId)
     {
         if (!json) {
             return otherwise;
         }
         const bool whole = json->is_number_integer() || json->is_number_unsigned();
         const double value = whole ? json->get<double>() : 0;
-        if (!whole || value < 1 || value > kMostId) {
-            m_trouble.add({"\"{0}\" is not a whole number from 1 to {1}.",
-                           {std::string(key), static_cast<std::int64_t>(kMostId)}},
-                          "Give the number of a part.", where(key));
+        if (!whole || value < 1 || value > most) {
+            m_trouble.add(
+                {"\"{0}\" is not a whole number from 1 to {1}.", {std::string(key), static_cast<std::int64_t>(most)}},
+                "Give the number of a part.", where(key));
             return otherwise;
         }
         return json->get<PartId>();

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <charconv>
 #include <cmath>
+#include <limits>
 #include <unordered_set>
 #include <vector>
 
@@ -190,13 +191,13 @@ void appendScalar(std::string& out, const Json& json)
     }
 }
 
-void appendKey(std::string& out, const std::string& key)
+void appendKey(std::string& out, const std::string& key, std::string_view colon = ": ")
 {
     out += Json(key).dump(-1, ' ', false, Json::error_handler_t::replace);
-    out += ": ";
+    out += colon;
 }
 
-void appendFlat(std::string& out, const Json& json)
+void appendFlat(std::string& out, const Json& json, std::string_view comma = ", ", std::string_view colon = ": ")
 {
     if (!json.is_structured()) {
         appendScalar(out, json);
@@ -206,12 +207,12 @@ void appendFlat(std::string& out, const Json& json)
     out += isObject ? '{' : '[';
     bool first = true;
     for (const auto& item : json.items()) {
-        out += first ? "" : ", ";
+        out += first ? std::string_view() : comma;
         first = false;
         if (isObject) {
-            appendKey(out, item.key());
+            appendKey(out, item.key(), colon);
         }
-        appendFlat(out, item.value());
+        appendFlat(out, item.value(), comma, colon);
     }
     out += isObject ? '}' : ']';
 }
@@ -294,6 +295,65 @@ std::string compactJson(const Json& json)
     return out;
 }
 
+std::string tightJson(const Json& json)
+{
+    std::string out;
+    appendFlat(out, json, ",", ":");
+    out += '\n';
+    return out;
+}
+
+std::string fittingJson(const Json& json, std::size_t most)
+{
+    std::string pretty = prettyJson(json);
+    return pretty.size() <= most ? pretty : tightJson(json);
+}
+
+void addUnknown(Json& object, const Unknown& unknown)
+{
+    struct Kept {
+        Json::object_t* holder;
+        std::string key;
+        const std::string* text;
+    };
+    // Places are looked up among the known keys, all before any is added: a file may bring very many.
+    std::vector<Kept> kept;
+    for (const auto& [pointer, text] : unknown) {
+        if (pointer.empty() || pointer[0] != '/') {
+            continue;
+        }
+        Json* holder = &object;
+        const std::size_t last = pointer.rfind('/');
+        for (std::size_t at = 0; holder && at < last;) {
+            const std::size_t next = pointer.find('/', at + 1);
+            const std::string step = unescapedStep(std::string_view(pointer).substr(at + 1, next - at - 1));
+            at = next;
+            if (holder->is_object()) {
+                const auto member = holder->find(step);
+                holder = member == holder->end() ? nullptr : &*member;
+            } else if (holder->is_array() && step.size() <= 6 && !step.empty()
+                       && std::all_of(step.begin(), step.end(), [](char c) { return c >= '0' && c <= '9'; })
+                       && std::stoul(step) < holder->size()) {
+                holder = &(*holder)[std::stoul(step)];
+            } else {
+                holder = nullptr;
+            }
+        }
+        std::string key = unescapedStep(pointer.substr(last + 1));
+        if (holder && holder->is_object() && !holder->contains(key)) {
+            kept.push_back({holder->get_ptr<Json::object_t*>(), std::move(key), &text});
+        }
+    }
+    // What was kept was within the limits when it was read.
+    Limits read;
+    read.bytes = read.textBytes = std::numeric_limits<std::size_t>::max();
+    for (Kept& one : kept) {
+        if (auto value = parseJson(*one.text, read)) {
+            one.holder->emplace_back(std::move(one.key), std::move(*value));
+        }
+    }
+}
+
 Json number(double value)
 {
     constexpr double kExact = 9007199254740992.0;  // 2^53
@@ -318,14 +378,15 @@ std::string pointerStep(std::string_view key)
     return escaped;
 }
 
-std::string unescapedStep(std::string step)
+std::string unescapedStep(std::string_view step)
 {
-    for (const auto& [from, to] : {std::pair{"~1", "/"}, {"~0", "~"}}) {
-        for (std::size_t at = step.find(from); at != step.npos; at = step.find(from, at + 1)) {
-            step.replace(at, 2, to);
-        }
+    std::string key;
+    key.reserve(step.size());
+    for (std::size_t i = 0; i < step.size(); ++i) {
+        const bool escaped = step[i] == '~' && i + 1 < step.size() && (step[i + 1] == '0' || step[i + 1] == '1');
+        key += !escaped ? step[i] : step[++i] == '0' ? '~' : '/';
     }
-    return step;
+    return key;
 }
 
 }  // namespace tapward::document

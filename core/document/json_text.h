@@ -24,6 +24,13 @@ Result<Json> parseJson(std::string_view text, const Limits& limits);
 std::string prettyJson(const Json& json);
 /// On one line, for keeping unknown keys.
 std::string compactJson(const Json& json);
+/// On one line without a blank between its pieces, and a newline at the end.
+std::string tightJson(const Json& json);
+/// prettyJson() where that is no longer than `most` bytes, else tightJson().
+std::string fittingJson(const Json& json, std::size_t most);
+
+/// Puts keys that were kept back where they were. One whose object is gone went with it.
+void addUnknown(Json& object, const Unknown& unknown);
 
 /// A number as JSON: whole numbers without a decimal point.
 Json number(double value);
@@ -31,6 +38,6 @@ Json number(double value);
 /// One step of a JSON pointer, escaped.
 std::string pointerStep(std::string_view key);
 /// The key of one step.
-std::string unescapedStep(std::string step);
+std::string unescapedStep(std::string_view step);
 
 }  // namespace tapward::document

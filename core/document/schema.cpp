@@ -246,7 +246,7 @@ std::string schema()
                  {{"description", "Above every id used so far."},
                   {"type", "integer"},
                   {"minimum", 1},
-                  {"maximum", kMostId}}}}}};
+                  {"maximum", kMostNextId}}}}}};
     json["$defs"] = std::move(definitions);
     return prettyJson(json);
 }

@@ -5,6 +5,7 @@
 #include <tuple>
 
 #include "document/check.h"
+#include "document/file.h"
 
 namespace tapward::document {
 namespace {
@@ -71,6 +72,9 @@ std::optional<Problem> stockFlaw(const StockItem& item)
         if (auto why = parts::refusal(*kind, *field, value)) {
             why->where = "/fields/" + key;
             return why;
+        }
+        if (const auto* text = std::get_if<std::string>(&value); text && text->size() > Limits{}.textBytes) {
+            return flaw({"A text of {0} is too long.", {item.name}}, "Shorten it.", "/fields/" + key);
         }
     }
     return std::nullopt;

@@ -46,6 +46,8 @@ struct StockLimits {
 Result<StockList> readStock(std::string_view json, const StockLimits& limits = {});
 /// writeStock(readStock(writeStock(l))) is byte-identical to writeStock(l).
 std::string writeStock(const StockList& list);
+/// writeStock(), once readStock() has taken the text back. Errors: what the reader would refuse.
+Result<std::string> writeReadableStock(const StockList& list);
 /// JSON Schema of the file, from the catalogue's own declarations.
 std::string stockSchema();
 

@@ -53,19 +53,8 @@ Json itemJson(const StockItem& item)
             fields[held->first] = valueJson(held->second);
         }
     }
-    for (const auto& [pointer, text] : item.unknown) {
-        Json value = Json::parse(text, nullptr, false);
-        constexpr std::string_view kFields = "/fields/";
-        if (value.is_discarded()) {
-            continue;
-        }
-        if (pointer.starts_with(kFields)) {
-            fields[unescapedStep(pointer.substr(kFields.size()))] = std::move(value);
-        } else {
-            json[unescapedStep(pointer.substr(1))] = std::move(value);
-        }
-    }
     json["fields"] = std::move(fields);
+    addUnknown(json, item.unknown);
     return json;
 }
 
@@ -138,19 +127,25 @@ std::string writeStock(const StockList& list)
         items.push_back(itemJson(item));
     }
     for (const std::string& text : list.foreign) {
-        Json item = Json::parse(text, nullptr, false);
-        if (!item.is_discarded()) {
-            items.push_back(std::move(item));
+        if (auto item = parseJson(text, {})) {
+            items.push_back(std::move(*item));
         }
     }
     Json json{{"format", kFormat}, {"version", kStockVersion}, {"items", std::move(items)}};
-    for (const auto& [pointer, text] : list.unknown) {
-        Json value = Json::parse(text, nullptr, false);
-        if (!value.is_discarded()) {
-            json[unescapedStep(pointer.substr(1))] = std::move(value);
-        }
+    addUnknown(json, list.unknown);
+    return fittingJson(json, StockLimits{}.bytes);
+}
+
+Result<std::string> writeReadableStock(const StockList& list)
+{
+    std::string text = writeStock(list);
+    if (const auto again = readStock(text); !again) {
+        return problem(again.error().what,
+                       "The stock list was not saved: it could not be opened again. The file that was there is "
+                       "unchanged. Remove some items, or shorten them, then try again.",
+                       again.error().where);
     }
-    return prettyJson(json);
+    return text;
 }
 
 }  // namespace tapward::document

@@ -4,6 +4,7 @@
 #include <map>
 
 #include "document/check.h"
+#include "document/gesture.h"
 #include "document/survey.h"
 #include "document/survey_words.h"
 
@@ -193,12 +194,11 @@ private:
             for (auto cell = m_tags.begin(); cell != m_tags.end();) {
                 Part part = m_parts.at(cell->part);
                 part.tag = cell->typed;
-                Edit edit{{}, {ChangePart{part}}};
-                if (refusal(tried, edit)) {
+                if (stepRefusal(tried, ChangePart{part})) {
                     ++cell;
                     continue;
                 }
-                apply(tried, std::move(edit));
+                apply(tried, Edit{{}, {ChangePart{part}}});
                 m_parts.at(cell->part) = part;
                 m_lastLabel = "Tag";
                 m_lastTag = m_drawing.find(cell->part)->tag;
@@ -211,7 +211,7 @@ private:
         for (const SurveyCell& cell : m_tags) {
             Part part = m_parts.at(cell.part);
             part.tag = cell.typed;
-            auto why = refusal(tried, Edit{{}, {ChangePart{std::move(part)}}});
+            auto why = stepRefusal(tried, ChangePart{std::move(part)});
             refuse(cell, why ? std::move(*why) : Problem{"The tag is not free.", "Give another tag.", {}});
         }
         return steps;
