@@ -8,9 +8,10 @@
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <QUuid>
+#include <utility>
 
 #include "document/file.h"
-#include "shell/places.h"
+#include "session/whole_file.h"
 
 namespace tapward::app {
 
@@ -25,10 +26,9 @@ Autosave::Autosave(Session& session, QString folder, QObject* parent)
     : QObject(parent), m_session(session), m_folder(std::move(folder)),
       m_id(QUuid::createUuid().toString(QUuid::WithoutBraces))
 {
-    QDir().mkpath(m_folder);
     m_alive = std::make_unique<QLockFile>(lockOf(file()));
     m_alive->setStaleLockTime(0);
-    m_alive->tryLock(0);
+    beginLife();
     m_timer.setSingleShot(true);
     m_timer.setInterval(kDelay_ms);
     connect(&m_timer, &QTimer::timeout, this, &Autosave::saveNow);
@@ -37,6 +37,13 @@ Autosave::Autosave(Session& session, QString folder, QObject* parent)
 }
 
 Autosave::~Autosave() = default;
+
+void Autosave::beginLife()
+{
+    QDir().mkpath(m_folder);
+    if (!m_alive->isLocked())
+        m_alive->tryLock(0);
+}
 
 void Autosave::changed()
 {
@@ -51,12 +58,26 @@ void Autosave::saveNow()
     m_timer.stop();
     if (!m_session.isModified())
         return;
-    const QByteArray bytes = QByteArray::fromStdString(document::write(m_session.drawing()));
+    const QString reason = write();
+    if (!reason.isEmpty())
+        m_timer.start();  // a full disk may have room again later; the drawing itself is still open
+    if (std::exchange(m_failing, !reason.isEmpty()) != m_failing) {
+        if (m_failing)
+            Q_EMIT failed(reason);
+        else
+            Q_EMIT resumed();
+    }
+}
+
+QString Autosave::write()
+{
+    beginLife();  // a home folder may come late, or come back
     const QJsonObject note{{QStringLiteral("file"), m_session.path()},
                            {QStringLiteral("changed"), QDateTime::currentDateTimeUtc().toString(Qt::ISODateWithMs)}};
     // The note first: a copy is never without the name of the file it belongs to, whenever the end comes.
-    if (writeWholeFile(noteOf(file()), QJsonDocument(note).toJson()) || writeWholeFile(file(), bytes))
-        m_timer.start();  // a full disk may have room again later; the drawing itself is still open
+    if (const QString reason = replaceFile(noteOf(file()), QJsonDocument(note).toJson()); !reason.isEmpty())
+        return reason;
+    return replaceFile(file(), QByteArray::fromStdString(document::write(m_session.drawing())));
 }
 
 void Autosave::forget()
@@ -76,15 +97,17 @@ std::vector<Leftover> Autosave::leftovers(const QString& folder)
         if (!lock.tryLock(0))
             continue;  // its window lives
         lock.unlock();
-        QFile file(path);
-        if (!file.open(QIODevice::ReadOnly))
-            continue;
-        auto drawing = document::read(file.readAll().toStdString());
-        if (!drawing)
-            continue;
         Leftover leftover;
         leftover.file = path;
-        leftover.drawing = std::move(*drawing);
+        // A copy is written as the drawing stands, which may have come from a file at the very limit.
+        document::Limits limits;
+        limits.bytes *= 4;
+        const auto text = readWholeFile(filePath(path), limits.bytes);
+        auto drawing = text ? document::read(*text, limits) : tl::unexpected(text.error());
+        if (drawing)
+            leftover.drawing = std::move(*drawing);
+        else
+            leftover.unreadable = drawing.error();
         leftover.changed = info.lastModified();
         QFile note(noteOf(path));
         if (note.open(QIODevice::ReadOnly)) {

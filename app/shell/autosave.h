@@ -2,6 +2,7 @@
 #pragma once
 
 #include <memory>
+#include <optional>
 #include <QDateTime>
 #include <QLockFile>
 #include <QObject>
@@ -14,6 +15,7 @@ namespace tapward::app {
 
 /// What a window that ended badly left behind.
 struct Leftover {
+    std::optional<Problem> unreadable;  ///< why it cannot be read; then `drawing` is empty and the file all there is
     QString file;        ///< the autosaved drawing
     QString original;    ///< the person's file; empty = never saved
     QDateTime changed;   ///< of the autosave
@@ -39,16 +41,24 @@ public:
     void setDelay(int milliseconds) { m_timer.setInterval(milliseconds); }
     QString file() const { return m_folder + QLatin1Char('/') + m_id + QStringLiteral(".tapward"); }
 
-    /// Copies whose window no longer lives, newest first. Unreadable ones are left alone.
+    /// Copies whose window no longer lives, newest first; those that cannot be read are among them.
     static std::vector<Leftover> leftovers(const QString& folder);
     static void remove(const Leftover& leftover);
 
+Q_SIGNALS:
+    /// No copy could be written; said once, and tried again until it can be, which resumed() tells.
+    void failed(const QString& reason);
+    void resumed();
+
 private:
     void changed();
+    void beginLife();  ///< folder and lock, as far as they can be had now
+    QString write();   ///< the reason, or empty
 
     Session& m_session;
     QString m_folder, m_id;
     std::unique_ptr<QLockFile> m_alive;
+    bool m_failing = false;
     QTimer m_timer;
 };
 

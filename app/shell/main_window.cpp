@@ -101,6 +101,7 @@ void MainWindow::furnish()
     m_scaleTool = std::make_unique<ScaleTool>(*m_canvas);
     m_scaleTool->done = [this] { m_canvas->cancelTool(); };
     buildPanes();
+    buildKeeping();
     buildMenus();
     buildToolBar();
 

@@ -117,6 +117,8 @@ private:
     // main_window_files.cpp
     void complain(const QString& title, const Problem& problem);
     bool restore(const Leftover& leftover);
+    void offerUnreadable(const Leftover& leftover);
+    void buildKeeping();  ///< copies of unsaved work, and the word when none can be written
     void openDialog();
     void exportTo(ExportKind kind);
     void opened();
@@ -148,7 +150,7 @@ private:
     QPointer<StockDialog> m_stock;
     std::unique_ptr<ScaleTool> m_scaleTool;
     HelpWindow* m_help = nullptr;
-    QLabel *m_hint = nullptr, *m_state = nullptr;
+    QLabel *m_hint = nullptr, *m_state = nullptr, *m_unkept = nullptr;
     QPushButton* m_findingCount = nullptr;
     QComboBox* m_zoom = nullptr;
     QMenu* m_recentMenu = nullptr;

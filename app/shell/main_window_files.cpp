@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Opening, saving, closing, recovering.
+#include <QAccessible>
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QLabel>
 #include <QLocale>
 #include <QMessageBox>
 #include <QPushButton>
@@ -206,9 +208,35 @@ bool MainWindow::mayClose()
     return box.clickedButton() == drop;
 }
 
+void MainWindow::buildKeeping()
+{
+    m_unkept = new QLabel;
+    m_unkept->setObjectName(QStringLiteral("unkept"));
+    m_unkept->setTextFormat(Qt::PlainText);
+    statusBar()->insertPermanentWidget(0, m_unkept);
+    m_unkept->hide();
+    connect(m_autosave.get(), &Autosave::failed, this, [this](const QString& reason) {
+        m_unkept->setText(tr("No copy is kept: %1").arg(reason));
+        m_unkept->setToolTip(tr("Unsaved changes would be lost if the program ended now: save the drawing. A copy in "
+                                "%1 is tried again every few seconds.")
+                                 .arg(stateFolder()));
+        m_unkept->show();
+        QAccessibleEvent alert(m_unkept, QAccessible::Alert);
+        QAccessible::updateAccessibility(&alert);
+    });
+    connect(m_autosave.get(), &Autosave::resumed, this, [this] {
+        m_unkept->hide();
+        statusBar()->showMessage(tr("Copies of unsaved work are kept again."), 8000);
+    });
+}
+
 void MainWindow::offerRecovery()
 {
     for (const auto& leftover : Autosave::leftovers(stateFolder() + QStringLiteral("/autosave"))) {
+        if (leftover.unreadable) {
+            offerUnreadable(leftover);
+            continue;
+        }
         const QLocale locale;
         const QString name = leftover.original.isEmpty() ? tr("a drawing that was never saved")
                                                          : QFileInfo(leftover.original).fileName();
@@ -243,6 +271,51 @@ void MainWindow::offerRecovery()
     }
 }
 
+void MainWindow::offerUnreadable(const Leftover& leftover)
+{
+    const QString name =
+        leftover.original.isEmpty() ? tr("a drawing that was never saved") : QFileInfo(leftover.original).fileName();
+    const QLocale locale;
+    QMessageBox box(QMessageBox::Warning, tr("Restore Unsaved Work"),
+                    tr("Unsaved changes to %1 were found, but the copy cannot be read.").arg(name),
+                    QMessageBox::NoButton, this);
+    box.setInformativeText(sayMessage(leftover.unreadable->what, m_session.units()) + QLatin1Char('\n')
+                           + tr("Last change: %1.").arg(locale.toString(leftover.changed, QLocale::ShortFormat))
+                           + QLatin1Char('\n')
+                           + tr("It is kept as %1. It is plain text: whoever knows the format, or a newer Tapward, may "
+                                "save what is in it.")
+                                 .arg(leftover.file));
+    if (!leftover.unreadable->where.empty())
+        box.setDetailedText(tr("Place: %1").arg(plain(leftover.unreadable->where)));
+    const auto* move = box.addButton(tr("Save Copy As…"), QMessageBox::AcceptRole);
+    const auto* drop = box.addButton(tr("Discard"), QMessageBox::DestructiveRole);
+    auto* later = box.addButton(tr("Decide Later"), QMessageBox::RejectRole);
+    box.setDefaultButton(later);
+    box.setEscapeButton(later);
+    box.exec();
+    if (box.clickedButton() == drop)
+        Autosave::remove(leftover);
+    if (box.clickedButton() != move)
+        return;
+    const QString start = leftover.original.isEmpty() ? leftover.file : leftover.original;
+    QFileDialog dialog(this, tr("Save Copy As"), QSettings().value(QStringLiteral("folder")).toString(),
+                       tr("Tapward drawing (*.tapward)"));
+    dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.setDefaultSuffix(QStringLiteral("tapward"));
+    dialog.selectFile(tr("%1-copy").arg(QFileInfo(start).completeBaseName()) + QStringLiteral(".tapward"));
+    if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty())
+        return;
+    QFile copy(leftover.file);
+    const bool open = copy.open(QIODevice::ReadOnly);
+    const QByteArray bytes = copy.readAll();
+    if (!open || bytes.size() != copy.size())
+        complain(tr("Save Copy As"), {"The copy cannot be read.", "It is kept where it was.", {}});
+    else if (const auto problem = writeWholeFile(dialog.selectedFiles().constFirst(), bytes))
+        complain(tr("Save Copy As"), *problem);
+    else
+        Autosave::remove(leftover);
+}
+
 bool MainWindow::restore(const Leftover& leftover)
 {
     furnish();
@@ -251,7 +324,10 @@ bool MainWindow::restore(const Leftover& leftover)
         if (!openFile(leftover.original))
             return false;
     } else {
-        m_session.startNew({});
+        // Keys of the file as a whole are no matter of edits: they come with the ground the copy is put on.
+        document::Drawing ground;
+        ground.unknown = leftover.drawing.unknown;
+        m_session.startNew(std::move(ground));
         m_suggestedPath = leftover.original;
     }
     // As an edit, so that it counts as unsaved and can be undone back to what was saved.

@@ -522,18 +522,6 @@
         <translation>Cambiar el estado de {0} piezas</translation>
     </message>
     <message>
-        <source>Check that it is still there and that you may read it.</source>
-        <translation>Compruebe que sigue ahí y que tiene permiso para leerlo.</translation>
-    </message>
-    <message>
-        <source>Check that it is there and that you may read it.</source>
-        <translation>Compruebe que está ahí y que tiene permiso para leerlo.</translation>
-    </message>
-    <message>
-        <source>Check the disk, or open a saved copy.</source>
-        <translation>Revise el disco, o abra una copia guardada.</translation>
-    </message>
-    <message>
         <source>Check the number.</source>
         <translation>Revise el número.</translation>
     </message>
@@ -2758,10 +2746,6 @@
         <translation>El archivo anterior sigue intacto. Libere espacio o elija otra carpeta, y guarde de nuevo.</translation>
     </message>
     <message>
-        <source>The file {0} cannot be opened: {1}.</source>
-        <translation>No se puede abrir el archivo {0}: {1}.</translation>
-    </message>
-    <message>
         <source>The file {0} cannot be read: {1}.</source>
         <translation>No se puede leer el archivo {0}: {1}.</translation>
     </message>
@@ -4490,10 +4474,6 @@
         <translation>Cambio</translation>
     </message>
     <message>
-        <source>Check that you may read it, or choose another file.</source>
-        <translation>Compruebe que tiene permiso para leerlo, o elija otro archivo.</translation>
-    </message>
-    <message>
         <source>Check the number and its unit, or take the line out.</source>
         <translation>Revise el número y su unidad, o quite la línea.</translation>
     </message>
@@ -5736,10 +5716,6 @@
         <translation>Eso queda {0} por encima de la parada; cada segundo de retraso hace pasar más agua caliente más allá del grifo.</translation>
     </message>
     <message>
-        <source>The assembly could not be written: {0}</source>
-        <translation>No se pudo escribir el conjunto: {0}</translation>
-    </message>
-    <message>
         <source>The assembly has no name.</source>
         <translation>El conjunto no tiene nombre.</translation>
     </message>
@@ -5954,10 +5930,6 @@
     <message>
         <source>The stock list has version {0}; this Tapward reads version {1}.</source>
         <translation>La lista de existencias tiene la versión {0}; este Tapward lee la versión {1}.</translation>
-    </message>
-    <message>
-        <source>The stock list {0} cannot be opened: {1}.</source>
-        <translation>La lista de existencias {0} no se puede abrir: {1}.</translation>
     </message>
     <message>
         <source>The stop without flow.</source>
@@ -6770,6 +6742,86 @@ Sin averías: tomas</translation>
     <message>
         <source>To</source>
         <translation>A</translation>
+    </message>
+    <message>
+        <source>Check that it is there and that you may read it, or open a saved copy.</source>
+        <translation>Compruebe que está ahí y que puede leerlo, o abra una copia guardada.</translation>
+    </message>
+    <message>
+        <source>Choose a file. What comes out of a pipe can be saved as a file first.</source>
+        <translation>Elija un archivo. Lo que sale de una tubería puede guardarse antes como archivo.</translation>
+    </message>
+    <message>
+        <source>Choose a picture file.</source>
+        <translation>Elija un archivo de imagen.</translation>
+    </message>
+    <message>
+        <source>Choose smaller pictures or shorter notes, or draw the rest in another drawing.</source>
+        <translation>Elija imágenes más pequeñas o notas más cortas, o dibuje el resto en otro dibujo.</translation>
+    </message>
+    <message>
+        <source>It is kept where it was.</source>
+        <translation>Se conserva donde estaba.</translation>
+    </message>
+    <message>
+        <source>The assembly could not be written: {0}.</source>
+        <translation>No se pudo escribir el conjunto: {0}.</translation>
+    </message>
+    <message>
+        <source>The copy cannot be read.</source>
+        <translation>No se puede leer la copia.</translation>
+    </message>
+    <message>
+        <source>The drawing was not saved: it could not be opened again. The file that was there is unchanged. Undo the last changes, or make notes and pictures smaller, then save again.</source>
+        <translation>El dibujo no se guardó: no podría volver a abrirse. El archivo que había no ha cambiado. Deshaga los últimos cambios, o acorte las notas y reduzca las imágenes, y guarde de nuevo.</translation>
+    </message>
+    <message>
+        <source>The drawing would have {0} bytes as a file; {1} are allowed.</source>
+        <translation>El dibujo tendría {0} bytes como archivo; se admiten {1}.</translation>
+    </message>
+    <message>
+        <source>The stock list was not saved: it could not be opened again. The file that was there is unchanged. Remove some items, or shorten them, then try again.</source>
+        <translation>La lista de existencias no se guardó: no podría volver a abrirse. El archivo que había no ha cambiado. Quite algunos artículos, o acórtelos, e inténtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>it is a folder</source>
+        <translation>es una carpeta</translation>
+    </message>
+    <message>
+        <source>it is not allowed</source>
+        <translation>no está permitido</translation>
+    </message>
+    <message>
+        <source>it is not there</source>
+        <translation>no está ahí</translation>
+    </message>
+    <message>
+        <source>no program reads from it</source>
+        <translation>ningún programa lee de ahí</translation>
+    </message>
+    <message>
+        <source>the disk can only be read</source>
+        <translation>el disco solo puede leerse</translation>
+    </message>
+    <message>
+        <source>the folder is not there</source>
+        <translation>la carpeta no existe</translation>
+    </message>
+    <message>
+        <source>the program that read from it has ended</source>
+        <translation>el programa que leía de ahí ha terminado</translation>
+    </message>
+    <message>
+        <source>the program that reads from it does not take it</source>
+        <translation>el programa que lee de ahí no lo recoge</translation>
+    </message>
+    <message>
+        <source>there is no room left</source>
+        <translation>no queda espacio</translation>
+    </message>
+    <message>
+        <source>{0} is a folder, a pipe or a device, not a file.</source>
+        <translation>{0} es una carpeta, una tubería o un dispositivo, no un archivo.</translation>
     </message>
 </context>
 <context>
@@ -9336,6 +9388,38 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>Findings (%1)</source>
         <translation>Hallazgos (%1)</translation>
+    </message>
+    <message>
+        <source>No copy is kept: %1</source>
+        <translation>No se guarda ninguna copia: %1</translation>
+    </message>
+    <message>
+        <source>Unsaved changes would be lost if the program ended now: save the drawing. A copy in %1 is tried again every few seconds.</source>
+        <translation>Los cambios sin guardar se perderían si el programa terminara ahora: guarde el dibujo. Cada pocos segundos se intenta de nuevo una copia en %1.</translation>
+    </message>
+    <message>
+        <source>Copies of unsaved work are kept again.</source>
+        <translation>Vuelven a guardarse copias del trabajo sin guardar.</translation>
+    </message>
+    <message>
+        <source>Unsaved changes to %1 were found, but the copy cannot be read.</source>
+        <translation>Se encontraron cambios sin guardar de %1, pero la copia no se puede leer.</translation>
+    </message>
+    <message>
+        <source>It is kept as %1. It is plain text: whoever knows the format, or a newer Tapward, may save what is in it.</source>
+        <translation>Se conserva como %1. Es texto sin formato: quien conozca el formato, o un Tapward más nuevo, quizá pueda salvar lo que contiene.</translation>
+    </message>
+    <message>
+        <source>Save Copy As…</source>
+        <translation>Guardar copia como…</translation>
+    </message>
+    <message>
+        <source>Save Copy As</source>
+        <translation>Guardar copia como</translation>
+    </message>
+    <message>
+        <source>%1-copy</source>
+        <translation>%1-copia</translation>
     </message>
 </context>
 <context>

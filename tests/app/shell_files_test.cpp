@@ -1,13 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Unsaved work survives, files are never written by half, two windows notice each other.
 #include <csignal>
+#include <QApplication>
 #include <QDir>
 #include <QFile>
+#include <QFileDialog>
+#include <QLabel>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QStatusBar>
 #include <QTemporaryDir>
+#include <QTimer>
 #include <sys/resource.h>
 
 #include "panels_support.h"
 #include "shell/autosave.h"
+#include "shell/main_window.h"
 #include "shell/places.h"
 
 using namespace tapward;
@@ -204,6 +213,176 @@ TEST_CASE("a file written by somebody else since is noticed before it is saved o
     CHECK_FALSE(stamp.changed(path));
     QFile::remove(path);
     CHECK_FALSE(stamp.changed(path));  // gone: saving loses nothing
+}
+
+TEST_CASE("an autosave that cannot write says so once, tries again, and says when it works", "[shell]")
+{
+    QTemporaryDir folder;
+    const QString state = folder.filePath(QStringLiteral("home"));
+    const bool isMissing = GENERATE(true, false);  // no folder can be made, or the disk is full
+    CAPTURE(isMissing);
+    QFile inTheWay(state);
+    if (isMissing)
+        REQUIRE(inTheWay.open(QIODevice::WriteOnly));
+    rlimit old{};
+    REQUIRE(getrlimit(RLIMIT_FSIZE, &old) == 0);
+    const auto ignored = std::signal(SIGXFSZ, SIG_IGN);
+    {
+        Session session;
+        Autosave autosave(session, state);
+        autosave.setDelay(20);
+        QSignalSpy failed(&autosave, &Autosave::failed), resumed(&autosave, &Autosave::resumed);
+        REQUIRE_FALSE(session.open(samplePath()));
+        const rlimit small{isMissing ? old.rlim_cur : 1024, old.rlim_max};
+        setrlimit(RLIMIT_FSIZE, &small);
+        CHECK_FALSE(session.perform(smallEdit(session)));
+        CHECK(QTest::qWaitFor([&] { return failed.count() > 0; }, 5000));
+        QTest::qWait(300);  // many more tries
+        CHECK(failed.count() == 1);
+        CHECK_FALSE(failed.value(0).value(0).toString().isEmpty());
+        CHECK(resumed.isEmpty());
+        setrlimit(RLIMIT_FSIZE, &old);
+        if (isMissing)
+            CHECK(inTheWay.remove());
+        CHECK(QTest::qWaitFor([&] { return resumed.count() > 0; }, 5000));
+        CHECK(resumed.count() == 1);
+        CHECK(QFile::exists(autosave.file()));
+        CHECK(Autosave::leftovers(state).empty());  // its lock came with the folder
+        CHECK_FALSE(session.perform(smallEdit(session)));
+        autosave.saveNow();
+        CHECK((failed.count() == 1 && resumed.count() == 1));
+    }
+    std::signal(SIGXFSZ, ignored);
+    CHECK(Autosave::leftovers(state).size() == 1);
+}
+
+TEST_CASE("the status bar says while no copy of unsaved work can be kept", "[shell]")
+{
+    const QString state = stateFolder() + QStringLiteral("/autosave");
+    REQUIRE(state.contains(QStringLiteral("qttest")));  // a test's own home
+    QDir(state).removeRecursively();
+    QFile inTheWay(state);
+    REQUIRE(inTheWay.open(QIODevice::WriteOnly));
+    MainWindow window;
+    window.show();
+    window.newDrawing();
+    auto* const unkept = window.findChild<QLabel*>(QStringLiteral("unkept"));
+    REQUIRE(unkept);
+    CHECK_FALSE(unkept->isVisible());
+    REQUIRE_FALSE(window.session().perform(smallEdit(window.session())));
+    window.autosave().saveNow();
+    CHECK(unkept->isVisible());
+    CHECK_FALSE(unkept->text().isEmpty());
+    CHECK(unkept->toolTip().contains(stateFolder()));
+    CHECK(inTheWay.remove());
+    window.autosave().saveNow();
+    CHECK_FALSE(unkept->isVisible());
+    CHECK_FALSE(window.statusBar()->currentMessage().isEmpty());
+    window.autosave().forget();
+}
+
+namespace {
+
+/// Answers the next question with a button, once it is there; `said` becomes what it asked.
+void answerNext(QObject& holder, const QString& button, QString& said)
+{
+    auto* const timer = new QTimer(&holder);
+    QObject::connect(timer, &QTimer::timeout, &holder, [timer, button, &said] {
+        auto* const box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+        if (!box)
+            return;
+        timer->deleteLater();
+        timer->stop();
+        said = box->text() + QLatin1Char('\n') + box->informativeText();
+        for (auto* one : box->buttons())
+            if (one->text().remove(QLatin1Char('&')) == button)
+                return one->click();
+        FAIL_CHECK("no such button");
+        box->reject();
+    });
+    timer->start(10);
+}
+
+void put(const QString& path, const QByteArray& bytes)
+{
+    QFile file(path);
+    REQUIRE(file.open(QIODevice::WriteOnly));
+    REQUIRE(file.write(bytes) == bytes.size());
+}
+
+}  // namespace
+
+TEST_CASE("a copy that cannot be read is offered as such and goes by a person's word only", "[shell]")
+{
+    const QString state = stateFolder() + QStringLiteral("/autosave");
+    REQUIRE(state.contains(QStringLiteral("qttest")));
+    QDir(state).removeRecursively();
+    REQUIRE(QDir().mkpath(state));
+    const QString copy = state + QStringLiteral("/lost.tapward");
+    const QByteArray half = R"({"format": "tapward", "version": 1, "parts": [)";
+    put(copy, half);
+    put(state + QStringLiteral("/lost.json"), R"({"file": "/somewhere/coach.tapward"})");
+    const auto found = Autosave::leftovers(state);
+    REQUIRE(found.size() == 1);
+    REQUIRE(found[0].unreadable);
+    CHECK(found[0].file == copy);
+    CHECK(found[0].original == QStringLiteral("/somewhere/coach.tapward"));
+
+    MainWindow window;
+    window.show();
+    QString said;
+    answerNext(window, QStringLiteral("Decide Later"), said);
+    window.offerRecovery();
+    CHECK(said.contains(copy));
+    CHECK(said.contains(QStringLiteral("coach.tapward")));
+    CHECK(QFile::exists(copy));
+
+    const QTemporaryDir folder;
+    const QString kept = folder.filePath(QStringLiteral("kept.tapward"));
+    answerNext(window, QStringLiteral("Save Copy As…"), said);
+    QTimer choose;
+    QObject::connect(&choose, &QTimer::timeout, &window, [&] {
+        if (auto* dialog = qobject_cast<QFileDialog*>(QApplication::activeModalWidget())) {
+            choose.stop();
+            dialog->setDirectory(folder.path());
+            dialog->selectFile(kept);
+            static_cast<QDialog*>(dialog)->accept();
+        }
+    });
+    choose.start(50);
+    window.offerRecovery();
+    choose.stop();
+    CHECK_FALSE(QFile::exists(copy));
+    QFile file(kept);
+    REQUIRE(file.open(QIODevice::ReadOnly));
+    CHECK(file.readAll() == half);
+
+    put(copy, half);
+    answerNext(window, QStringLiteral("Discard"), said);
+    window.offerRecovery();
+    CHECK_FALSE(QFile::exists(copy));
+    CHECK_FALSE(window.hasDrawing());
+}
+
+TEST_CASE("keys of the whole file come back with a restored copy too", "[shell]")
+{
+    const QString state = stateFolder() + QStringLiteral("/autosave");
+    REQUIRE(state.contains(QStringLiteral("qttest")));
+    QDir(state).removeRecursively();
+    REQUIRE(QDir().mkpath(state));
+    document::Drawing lost;
+    lost.job.notes = "lost";
+    lost.unknown.emplace("/future", "7");
+    put(state + QStringLiteral("/lost.tapward"), QByteArray::fromStdString(document::write(lost)));
+    MainWindow window;
+    window.show();
+    QString said;
+    answerNext(window, QStringLiteral("Restore"), said);
+    window.offerRecovery();
+    CHECK(bytes(window.session()) == document::write(lost));
+    CHECK(window.session().isModified());
+    CHECK_FALSE(QFile::exists(state + QStringLiteral("/lost.tapward")));
+    window.autosave().forget();
 }
 
 TEST_CASE("ten recent files are kept, newest first, without doubles", "[shell]")
