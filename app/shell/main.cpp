@@ -1,16 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <clocale>
+#include <cstdlib>
 #include <functional>
 #include <memory>
 #include <optional>
 #include <QApplication>
 #include <QCommandLineParser>
+#include <QDebug>
 #include <QDockWidget>
 #include <QElapsedTimer>
 #include <QFontDatabase>
 #include <QTextStream>
 #include <QTimer>
+#include <string_view>
 #include <thread>
+#include <utility>
 
 #include "document/file.h"
 #include "panels/icons.h"
@@ -53,22 +58,15 @@ int takeScreenshot(MainWindow& window, const QCommandLineParser& line)
     return 2;
 }
 
-}  // namespace
-
-int main(int argc, char** argv)
+void nameProgram()
 {
-    QApplication app(argc, argv);
-    QApplication::setStyle(new WindowStyle);
-    std::setlocale(LC_NUMERIC, "C");  // files and readouts use '.', whatever the desktop's locale
     QCoreApplication::setOrganizationName(QStringLiteral("tapward"));
     QCoreApplication::setApplicationName(QStringLiteral("tapward"));
     QCoreApplication::setApplicationVersion(QStringLiteral(TAPWARD_VERSION));
-    QGuiApplication::setApplicationDisplayName(QStringLiteral("Tapward"));
-    QGuiApplication::setDesktopFileName(QStringLiteral("tapward"));
+}
 
-    speak(languageFor(chosenLanguage()));
-
-    QCommandLineParser line;
+void describe(QCommandLineParser& line)
+{
     line.setApplicationDescription(QCoreApplication::translate(
         "main", "Hot-water preheat loops in recreational coaches: drawn, predicted, printed."));
     line.addHelpOption();
@@ -87,6 +85,70 @@ int main(int argc, char** argv)
         hidden(name, true);
     for (const char* name : {"dark", "metric", "sample", "pseudo", "first-frame"})
         hidden(name, false);
+}
+
+/// --help and --version need no display: they are answered before one is asked for.
+void answerWithoutWindow(int argc, char** argv)
+{
+    const auto isQuestion = [](std::string_view word) {
+        return word == "--help" || word == "-h" || word == "--help-all" || word == "--version" || word == "-v";
+    };
+    if (std::none_of(argv + std::min(argc, 1), argv + argc, isQuestion))
+        return;
+    const QCoreApplication app(argc, argv);
+    nameProgram();
+    speak(languageFor(chosenLanguage()));
+    QCommandLineParser line;
+    describe(line);
+    line.parse(QCoreApplication::arguments());
+    if (line.isSet(QStringLiteral("version")))
+        line.showVersion();  // ends the program
+    if (line.isSet(QStringLiteral("help")) || line.isSet(QStringLiteral("help-all")))
+        line.showHelp();
+}
+
+/// What Qt says while it looks for a display.
+QStringList& saidAtStart()
+{
+    static QStringList said;
+    return said;
+}
+
+/// Where there is no display Qt ends the program by an abort; this says what to do and ends it in order.
+void sayAtStart(QtMsgType type, const QMessageLogContext&, const QString& text)
+{
+    if (type != QtFatalMsg) {
+        saidAtStart() << text.trimmed();
+        return;
+    }
+    QTextStream(stderr) << QStringLiteral(
+                               "tapward: no window can be opened here (%1). Start it on a desktop; without one, "
+                               "tapward-batch predicts and prints: tapward-batch check FILE, tapward-batch predict "
+                               "FILE, tapward-batch sheet FILE -o page.pdf\n")
+                               .arg(saidAtStart().value(0, text.section(QLatin1Char('\n'), 0, 0)));
+    std::_Exit(2);
+}
+
+}  // namespace
+
+int main(int argc, char** argv)
+{
+    answerWithoutWindow(argc, argv);
+    const QtMessageHandler usual = qInstallMessageHandler(sayAtStart);
+    QApplication app(argc, argv);
+    qInstallMessageHandler(usual);
+    for (const QString& text : std::as_const(saidAtStart()))
+        qWarning().noquote() << text;
+    QApplication::setStyle(new WindowStyle);
+    std::setlocale(LC_NUMERIC, "C");  // files and readouts use '.', whatever the desktop's locale
+    nameProgram();
+    QGuiApplication::setApplicationDisplayName(QStringLiteral("Tapward"));
+    QGuiApplication::setDesktopFileName(QStringLiteral("tapward"));
+
+    speak(languageFor(chosenLanguage()));
+
+    QCommandLineParser line;
+    describe(line);
     line.process(app);  // may end the program
 
     // Reading the system's fonts takes as long as putting up a window, and the first word waits for them.

@@ -266,6 +266,7 @@ TEST_CASE("the status bar says while no copy of unsaved work can be kept", "[she
     MainWindow window;
     window.show();
     window.newDrawing();
+    REQUIRE(QTest::qWaitFor([&] { return window.statusBar()->isVisible(); }, 10000));  // shown a turn later
     auto* const unkept = window.findChild<QLabel*>(QStringLiteral("unkept"));
     REQUIRE(unkept);
     CHECK_FALSE(unkept->isVisible());
