@@ -3,11 +3,14 @@
 
 #include <algorithm>
 #include <map>
+#include <optional>
 #include <QBuffer>
+#include <QCoreApplication>
 #include <QImageReader>
 #include <QPainter>
 #include <string>
 
+#include "canvas/canvas_text.h"
 #include "canvas/drawing_layout.h"
 #include "canvas/paint_drawing.h"
 #include "document/floor_plan.h"
@@ -29,22 +32,28 @@ double onDark(double strength)
     return kMostOnDark * (1 - rest * rest * rest);
 }
 
-struct Decoded {
+/// A picture as far as it was needed.
+struct Known {
     std::string text;  ///< what it was made from
-    QImage image;
+    std::optional<document::PictureInfo> info;
+    std::optional<QImage> image;  ///< decoded once it was painted
 };
 
-QImage decode(const document::Part& plan)
+Known known(const document::Part& plan, const std::string& text)
 {
     const auto bytes = document::planPicture(plan);
     const auto info = bytes ? document::pictureInfo(*bytes) : Result<document::PictureInfo>(problem({}, {}));
-    if (!info)
-        return {};
+    return {text, info ? std::optional(*info) : std::nullopt, std::nullopt};
+}
+
+QImage decode(const document::Part& plan, const document::PictureInfo& info)
+{
+    const auto bytes = document::planPicture(plan);
     QByteArray raw = QByteArray::fromRawData(bytes->data(), static_cast<qsizetype>(bytes->size()));
     QBuffer buffer(&raw);
     // The format is the one the bounds were read from: no other reader may guess.
-    QImageReader reader(&buffer, info->format == document::PictureFormat::Png ? "png" : "jpeg");
-    const QSize size(info->width_px, info->height_px);
+    QImageReader reader(&buffer, info.format == document::PictureFormat::Png ? "png" : "jpeg");
+    const QSize size(info.width_px, info.height_px);
     if (reader.size() != size)
         return {};
     if (std::max(size.width(), size.height()) > kMostSide_px)
@@ -52,11 +61,22 @@ QImage decode(const document::Part& plan)
     return reader.read().convertToFormat(QImage::Format_ARGB32_Premultiplied);
 }
 
-/// Decoded once for each picture: the same text, the same pixels.
-std::map<document::PartId, Decoded>& known()
+/// Read once for each picture: the same text, the same pixels.
+std::map<document::PartId, Known>& allKnown()
 {
-    static std::map<document::PartId, Decoded> all;
+    static std::map<document::PartId, Known> all;
     return all;
+}
+
+/// What stands in the place of a picture that is not shown.
+void paintRefusal(QPainter& painter, const QRectF& ground, const Theme& theme)
+{
+    const QString words = QCoreApplication::translate(
+        "tapward::app", "Not shown: the pictures of this drawing have too many pixels together.");
+    painter.setPen(QPen(theme.quietText, 1, Qt::DashLine));
+    painter.drawRect(ground);
+    const double size = std::min(12.0, 0.9 * ground.width() / textWidth(words, 1));
+    drawText(painter, {ground.left() + 0.05 * ground.width(), ground.center().y()}, words, size);
 }
 
 }  // namespace
@@ -65,7 +85,8 @@ void paintFloorPlans(QPainter& painter, const document::Drawing& drawing, const 
                      const std::vector<LabelShape>& labels)
 {
     bool seen = false;
-    std::erase_if(known(), [&drawing](const auto& one) { return drawing.find(one.first) == nullptr; });
+    long pixels = 0;
+    std::erase_if(allKnown(), [&drawing](const auto& one) { return drawing.find(one.first) == nullptr; });
     for (const auto& part : drawing.parts) {
         if (part.kind != "floor_plan")
             continue;
@@ -73,22 +94,34 @@ void paintFloorPlans(QPainter& painter, const document::Drawing& drawing, const 
         const std::string& text = values.text("picture");
         if (!values.flag("shown") || text.empty())
             continue;
-        Decoded& decoded = known()[part.id];
-        if (decoded.text != text)
-            decoded = {text, decode(part)};
-        if (decoded.image.isNull())
+        Known& plan = allKnown()[part.id];
+        if (plan.text != text)
+            plan = known(part, text);
+        if (!plan.info)
+            continue;
+        pixels += plan.info->pixels();
+        const bool tooMany = pixels > document::kMostPicturesPixels;
+        if (tooMany)
+            plan.image.reset();
+        else if (!plan.image)
+            plan.image = decode(part, *plan.info);
+        if (!tooMany && plan.image->isNull())
             continue;
         const double width = values.number("width_modules") * kModule;
-        const QRectF ground(0, 0, width, width * decoded.image.height() / decoded.image.width());
+        const QRectF ground(0, 0, width, width * plan.info->height_px / plan.info->width_px);
         painter.save();
         painter.translate(part.at.x * kModule, part.at.y * kModule);
         painter.rotate(90.0 * (part.turn & 3));
-        const double strength = values.number("opacity");
-        painter.setOpacity(theme.dark ? onDark(strength) : strength);
-        painter.setRenderHint(QPainter::SmoothPixmapTransform);
-        painter.drawImage(ground, decoded.image, QRectF(decoded.image.rect()));
+        if (tooMany) {
+            paintRefusal(painter, ground, theme);
+        } else {
+            const double strength = values.number("opacity");
+            painter.setOpacity(theme.dark ? onDark(strength) : strength);
+            painter.setRenderHint(QPainter::SmoothPixmapTransform);
+            painter.drawImage(ground, *plan.image, QRectF(plan.image->rect()));
+            seen = true;
+        }
         painter.restore();
-        seen = true;
     }
     if (!seen || theme.dark)
         return;

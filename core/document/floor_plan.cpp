@@ -80,8 +80,20 @@ Result<Edit> setPlanPicture(const Drawing& drawing, PartId id, std::string_view 
     if (!isPlan(plan)) {
         return noPlan();
     }
-    if (const auto info = pictureInfo(bytes); !info) {
+    const auto info = pictureInfo(bytes);
+    if (!info) {
         return tl::unexpected(info.error());
+    }
+    long together = info->pixels();
+    for (const Part& other : drawing.parts) {
+        const auto held = other.id == id ? std::nullopt : planPicture(other);
+        const auto holds = held ? pictureInfo(*held) : problem({}, {});
+        together += holds ? holds->pixels() : 0;
+    }
+    if (together > kMostPicturesPixels) {
+        return problem({"The pictures of the drawing would have {0} pixels together; {1} are allowed.",
+                        {static_cast<std::int64_t>(together), static_cast<std::int64_t>(kMostPicturesPixels)}},
+                       "Choose a smaller picture, or take another one out.");
     }
     Edit edit{{"Picture of {0}", {plan->tag}}, {}};
     edit.steps.emplace_back(SetField{id, std::string(kPicture), parts::Entry{toBase64(bytes), parts::Basis::Measured}});

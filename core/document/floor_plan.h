@@ -30,7 +30,8 @@ std::optional<double> metresPerModule(const Part& plan);
 /// Why a text is no picture for a plan (bounds of picture.h); an empty one is none.
 std::optional<Problem> pictureFlaw(std::string_view base64);
 
-/// Puts a picture into a plan. Errors: bytes that are no picture within bounds, a part that is no plan.
+/// Puts a picture into a plan. Errors: bytes that are no picture within bounds, alone or
+/// with the other pictures; a part that is no plan.
 Result<Edit> setPlanPicture(const Drawing& drawing, PartId plan, std::string_view bytes, std::string name);
 /// Scales a plan: the way from `a` to `b` on the canvas is `length_m` in the coach. Errors: no picture, points too
 /// near each other, a length that cannot be.

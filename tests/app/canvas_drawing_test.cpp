@@ -13,6 +13,7 @@
 #include "document/edit.h"
 #include "document/floor_plan.h"
 #include "support/catch.h"
+#include "support/cost.h"
 
 using namespace tapward;
 using namespace tapward::app;
@@ -64,16 +65,21 @@ struct Loop : Sketch {
     PartId back = join(check, "outlet", backTee, "branch", Stage::Added);
 };
 
+std::string pngOf(const QImage& picture)
+{
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    REQUIRE(picture.save(&buffer, "png"));
+    return bytes.toStdString();
+}
+
 /// A floor plan that is one colour all over.
 PartId planOf(Sketch& sketch, Qt::GlobalColor colour)
 {
     const PartId plan = sketch.place("floor_plan", 0, 0);
     QImage picture(40, 30, QImage::Format_RGB32);
     picture.fill(colour);
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    REQUIRE(picture.save(&buffer, "png"));
-    sketch.make(document::setPlanPicture(sketch.drawing, plan, bytes.toStdString(), "plan"));
+    sketch.make(document::setPlanPicture(sketch.drawing, plan, pngOf(picture), "plan"));
     return plan;
 }
 
@@ -246,4 +252,56 @@ TEST_CASE("a black floor plan as strong as it gets leaves the labels readable on
     // WCAG 2.2, 1.4.3
     CHECK(test::contrast(theme.text, image.pixelColor(20, 15)) >= 4.5);
     CHECK(test::contrast(theme.quietText, image.pixelColor(20, 15)) >= 4.5);
+}
+
+TEST_CASE("pictures are decoded up to a bound on all of them together; the rest say why they are not shown", "[canvas]")
+{
+    // Each within the bounds of one picture, a few kilobytes as PNG, 64 MB as pixels: a hundred would be 6.4 GB.
+    QImage large(4000, 4000, QImage::Format_Mono);
+    large.fill(0);
+    const std::string png = pngOf(large);
+    CHECK(png.size() < 20000);
+    Sketch sketch;
+    const PartId first = sketch.place("floor_plan", 0, 0);
+    sketch.make(document::setPlanPicture(sketch.drawing, first, png, "plan"));
+    const parts::Entry picture = sketch.drawing.find(first)->entries["picture"];
+    for (int i = 1; i < 100; ++i)
+        sketch.drawing.find(sketch.place("floor_plan", 0, 0))->entries["picture"] = picture;
+    const long before_MB = test::peakMemory_MB();
+    QImage image(400, 400, QImage::Format_RGB32);
+    image.fill(Theme::light().paper);
+    QPainter painter(&image);
+    paintFloorPlans(painter, sketch.drawing, Theme::light(), {});
+    painter.end();
+    if (!test::kSanitized)
+        CHECK(test::peakMemory_MB() - before_MB < 400);
+
+    // One more is refused in words before it is in the drawing, and a small one for a large one is not.
+    const PartId more = sketch.place("floor_plan", 0, 0);
+    const auto refused = document::setPlanPicture(sketch.drawing, more, png, "one more");
+    REQUIRE_FALSE(refused);
+    CHECK_FALSE(refused.error().remedy.empty());
+    Sketch few;
+    for (int i = 0; i < 3; ++i)
+        few.make(document::setPlanPicture(few.drawing, few.place("floor_plan", 0, 0), png, "plan"));
+    CHECK_FALSE(document::setPlanPicture(few.drawing, few.place("floor_plan", 0, 0), png, "fourth"));
+
+    // A picture too many is a frame with words: some ink, no ground.
+    Sketch last;
+    for (int i = 0; i < 4; ++i) {
+        const PartId plan = last.place("floor_plan", 0, 0);
+        last.drawing.find(plan)->entries["picture"] = picture;
+        last.drawing.find(plan)->at = {i * 1000.0, 0};
+    }
+    image.fill(Theme::light().paper);
+    painter.begin(&image);
+    painter.translate(-3000 * kModule, 0);
+    paintFloorPlans(painter, last.drawing, Theme::light(), {});
+    painter.end();
+    int ink = 0;
+    for (int x = 0; x < image.width(); ++x)
+        for (int y = 0; y < image.height(); ++y)
+            ink += image.pixelColor(x, y) == Theme::light().paper ? 0 : 1;
+    CHECK(ink > 100);
+    CHECK(ink < image.width() * image.height() / 4);
 }
