@@ -268,6 +268,27 @@ TEST_CASE("every include in app follows an arrow; tray and panels stand alone", 
     }
 }
 
+TEST_CASE("nothing in the window takes a text for mark-up", "[architecture]")
+{
+    // The style shows every label's text as it is; a widget of these has its own mind, and a file's words may reach it.
+    static const std::regex guesses(
+        R"(\b(RichText|AutoText|MarkdownText|setHtml|insertHtml|setMarkdown|QTextDocument)"
+        R"(|QTextEdit|QTextBrowser|QGraphicsTextItem|QStaticText|setWhatsThis|WhatsThisRole)"
+        R"(|QErrorMessage)\b)");
+    // The help and the notice hold nothing but our own words; the style asks who has not decided.
+    static const std::set<std::string> knows{"help_window.cpp", "help_window.h", "window_style.cpp"};
+    for (const fs::path& path : filesUnder(kRoot / "app")) {
+        if (!isCpp(path) || knows.count(path.filename().string()) > 0)
+            continue;
+        const std::string text = contentOf(path);
+        std::smatch found;
+        std::regex_search(text, found, guesses);
+        CAPTURE(path.string(), found.str());
+        CHECK(found.empty());
+    }
+    CHECK(contentOf(kRoot / "app/shell/main.cpp").find("QApplication::setStyle(new WindowStyle)") != std::string::npos);
+}
+
 TEST_CASE("every source file names its licence on its first line", "[architecture]")
 {
     CHECK(contentOf(kRoot / "LICENSE").find("GNU GENERAL PUBLIC LICENSE") != std::string::npos);
@@ -291,7 +312,7 @@ TEST_CASE("the top folder holds only what the plan names", "[architecture]")
                                                ".gitignore", "CMakeLists.txt", "CMakePresets.json",
                                                "CMakeUserPresets.json", "DEVELOPERS.md", "LICENSE", "README.md", "app",
                                                "core", "resources", "samples", "tests",
-        // made by tools, not kept
+                                               // made by tools, not kept
                                                ".cache", "compile_commands.json"};
     for (const auto& entry : fs::directory_iterator(kRoot)) {
         const std::string name = entry.path().filename().string();

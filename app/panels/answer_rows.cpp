@@ -23,7 +23,6 @@ QLabel* wrapped(const QString& text = {})
 {
     auto* label = new QLabel(text);
     label->setWordWrap(true);
-    label->setTextFormat(Qt::PlainText);
     return label;
 }
 

@@ -33,7 +33,6 @@ FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
     m_list->setFrameShape(QFrame::NoFrame);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_detail->setWordWrap(true);
-    m_detail->setTextFormat(Qt::PlainText);
     m_detail->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_detail->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_detail->setContentsMargins(8, 4, 8, 4);

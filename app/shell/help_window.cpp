@@ -96,6 +96,11 @@ constexpr Word kWords[] = {
 
 QString word(const char* text) { return QCoreApplication::translate("glossary", text); }
 
+/// Shows our own mark-up; whatever it may name, nothing is read.
+class StillText final : public QTextBrowser {
+    QVariant loadResource(int, const QUrl&) override { return {}; }
+};
+
 QString howHtml()
 {
     return HelpWindow::tr(
@@ -129,7 +134,7 @@ QString glossaryHtml()
     return html + QStringLiteral("</dl>");
 }
 
-HelpWindow::HelpWindow(QWidget* parent) : QDialog(parent), m_text(new QTextBrowser)
+HelpWindow::HelpWindow(QWidget* parent) : QDialog(parent), m_text(new StillText)
 {
     setWindowTitle(tr("Help"));
     resize(fontMetrics().averageCharWidth() * 90, fontMetrics().height() * 36);
@@ -220,6 +225,8 @@ void showAbout(QWidget* parent)
         "Predictions are predictions: the heater maker's instructions, local codes and licensed practice come first. "
         "Yardsticks are not a declaration of compliance; the person signing decides what applies.</p>"));
     box.addButton(HelpWindow::tr("Close"), QMessageBox::RejectRole);
+    for (auto* label : box.findChildren<QLabel*>())  // every word is ours
+        label->setTextFormat(Qt::RichText);
     box.exec();
 }
 

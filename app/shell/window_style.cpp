@@ -2,6 +2,7 @@
 #include "shell/window_style.h"
 
 #include <QIconEngine>
+#include <QLabel>
 #include <QPainter>
 #include <QPointer>
 #include <QStyleOption>
@@ -43,6 +44,13 @@ private:
 };
 
 }  // namespace
+
+void WindowStyle::polish(QWidget* widget)
+{
+    QProxyStyle::polish(widget);
+    if (auto* label = qobject_cast<QLabel*>(widget); label && label->textFormat() == Qt::AutoText)
+        label->setTextFormat(Qt::PlainText);
+}
 
 void WindowStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
                                 const QWidget* widget) const
