@@ -94,7 +94,7 @@ std::span<const Obstacle> Crowd::in(const QRectF& area)
     return m_near;
 }
 
-double covered(std::span<const Obstacle> obstacles, const QRectF& box, const QPointF* onPipe)
+double covered(std::span<const Obstacle> obstacles, const QRectF& box, const QPointF* onPipe, double enough)
 {
     double sum = 0;
     bool own = onPipe != nullptr;
@@ -109,6 +109,8 @@ double covered(std::span<const Obstacle> obstacles, const QRectF& box, const QPo
             continue;
         }
         sum += obstacle.weight * (kTouch + width * height);
+        if (sum >= enough)
+            break;
     }
     return sum;
 }

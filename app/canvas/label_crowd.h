@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdint>
+#include <limits>
 #include <span>
 #include <unordered_map>
 #include <vector>
@@ -41,6 +42,8 @@ private:
 QRectF inkOf(const SymbolShape& symbol);
 
 /// How much of these the box would cover, and how badly. `onPipe`: a place on its own pipe, which does not count.
-double covered(std::span<const Obstacle> obstacles, const QRectF& box, const QPointF* onPipe = nullptr);
+/// @param enough  it is not counted further than this
+double covered(std::span<const Obstacle> obstacles, const QRectF& box, const QPointF* onPipe = nullptr,
+               double enough = std::numeric_limits<double>::infinity());
 
 }  // namespace tapward::app

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 #include <QLineF>
 #include <span>
 #include <utility>
@@ -145,7 +146,9 @@ const Candidate* best(const std::vector<Candidate>& candidates, double blank, Cr
         if (result != nullptr && candidate.bias >= *cost)
             continue;
         const QRectF box = candidate.box.adjusted(0, blank, 0, 0);
-        const double now = candidate.bias + covered(near, box) + (symbol != nullptr ? mistaken(near, box, *symbol) : 0);
+        const double most = result == nullptr ? std::numeric_limits<double>::infinity() : *cost - candidate.bias;
+        const double now =
+            candidate.bias + covered(near, box, nullptr, most) + (symbol != nullptr ? mistaken(near, box, *symbol) : 0);
         if (result == nullptr || now < *cost) {
             result = &candidate;
             *cost = now;

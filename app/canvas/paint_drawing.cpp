@@ -76,7 +76,11 @@ void paintLineSample(QPainter& painter, const LegendEntry& entry, const Theme& t
 
 void paintDrawing(QPainter& painter, const document::Drawing& drawing, const PaintOptions& options)
 {
-    const DrawingLayout layout = layoutOf(drawing, options);
+    paintLayout(painter, layoutOf(drawing, options), options);
+}
+
+void paintLayout(QPainter& painter, const DrawingLayout& layout, const PaintOptions& options)
+{
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     for (const auto& bridge : layout.bridges)

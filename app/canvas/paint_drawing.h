@@ -17,6 +17,8 @@ class QPainter;
 
 namespace tapward::app {
 
+struct DrawingLayout;
+
 /// How the drawing is shown. The same choices serve the canvas, paper, SVG and PNG.
 struct PaintOptions {
     document::View view = document::View::Both;
@@ -35,6 +37,8 @@ struct PaintOptions {
 /// one module (grid step) is kModule units, x right, y down, in the same place as document::Point * kModule;
 /// use drawingBounds() to fit it: painter.translate/scale first. Nothing is painted behind the drawing.
 void paintDrawing(QPainter& painter, const document::Drawing& drawing, const PaintOptions& options);
+/// The same from a layout made before, with these options.
+void paintLayout(QPainter& painter, const DrawingLayout& layout, const PaintOptions& options);
 
 /// The bar of colours with the limits marked, for beside a drawing coloured by temperature.
 void paintTemperatureScale(QPainter& painter, const QRectF& box, const PaintOptions& options);

@@ -77,7 +77,7 @@ QString money(double amount, UnitSystem units) { return text(show({amount, Quant
 
 }  // namespace
 
-PageLayout::PageLayout(const document::Drawing& drawing, const report::PageContent& content,
+PageLayout::PageLayout(const document::Drawing& drawing, const DrawingLayout& plain, const report::PageContent& content,
                        const std::vector<review::Finding>& findings, UnitSystem units, QSizeF sheet)
     : m_sheet(sheet), m_columns(sheet.width() > sheet.height() ? 3 : 2)
 {
@@ -89,7 +89,7 @@ PageLayout::PageLayout(const document::Drawing& drawing, const report::PageConte
     const double around = m_legend->height() + kCaption + 2 * kGap;  // frame, caption and gap to the texts
     const double width = sheet.width() - 2 * kGap;
     const auto pictureFor = [&](double height) {
-        return std::make_unique<Picture>(drawing, units, QSizeF(width, std::max(0.0, height)));
+        return std::make_unique<Picture>(drawing, plain, units, QSizeF(width, std::max(0.0, height)));
     };
     const auto height = [&] { return m_picture->empty() ? kNoPicture : m_picture->size().height(); };
 
@@ -350,7 +350,10 @@ void PageLayout::paint(QPainter& painter, int page) const
         m_legend->paint(painter, QPointF(kGap, y));
         y -= kCaption;
         paintLine(painter, QPointF(kGap, y), m_sheet.width() - 2 * kGap,
-                  tr("Diagram of the coach's plumbing, not to scale."), small, kQuiet, Qt::AlignRight);
+                  m_picture->hasLabels()
+                      ? tr("Diagram of the coach's plumbing, not to scale.")
+                      : tr("Diagram of the coach's plumbing, not to scale. Too many parts to name them here."),
+                  small, kQuiet, Qt::AlignRight);
     }
     for (const Placed& placed : m_placed)
         if (placed.page == page)
@@ -363,12 +366,13 @@ TurnedLayout layOut(QPageLayout paper, const document::Drawing& drawing, const r
 {
     const auto ease = [](const PageLayout& layout) { return std::min(layout.pictureScale(), kComfortable_pt); };
     TurnedLayout best;
+    const DrawingLayout plain = Picture::plainLayout(drawing, units);
     for (const auto candidate : {QPageLayout::Portrait, QPageLayout::Landscape}) {
         if (orientation && *orientation != candidate)
             continue;
         paper.setOrientation(candidate);
         const QSizeF sheet = paper.paintRect(QPageLayout::Point).size() * kPoint;
-        auto layout = std::make_unique<PageLayout>(drawing, content, findings, units, sheet);
+        auto layout = std::make_unique<PageLayout>(drawing, plain, content, findings, units, sheet);
         if (!best.layout || layout->pages() < best.layout->pages()
             || (layout->pages() == best.layout->pages() && ease(*layout) > ease(*best.layout)))
             best = {std::move(layout), candidate};

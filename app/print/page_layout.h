@@ -23,8 +23,8 @@ namespace tapward::app::print {
 class PageLayout {
     Q_DECLARE_TR_FUNCTIONS(tapward::app::print::PageLayout)
 public:
-    /// @param sheet  room inside the margins
-    PageLayout(const document::Drawing& drawing, const report::PageContent& content,
+    /// @param plain  of the drawing, see Picture @param sheet  room inside the margins
+    PageLayout(const document::Drawing& drawing, const DrawingLayout& plain, const report::PageContent& content,
                const std::vector<review::Finding>& findings, UnitSystem units, QSizeF sheet);
 
     int pages() const { return m_pages; }

@@ -13,35 +13,57 @@ namespace {
 
 constexpr double kLargestScale_pt = 10.0;  // points per module: beyond it a small drawing only looks coarse
 constexpr double kHopeless_pt = 1.0;  // no room worth the name
+constexpr double kLetters_pt = 1.5;  // a letter would be five modules high: more than most symbols and their gaps
 constexpr double kLabel_pt = 7.8;  // tags; lengths beside pipes are written at nine tenths of it
 constexpr double kRow = 12 * kPoint, kSample = 19 * kPoint, kSampleGap = 4 * kPoint, kItemGap = 12 * kPoint;
 
+PaintOptions optionsFor(UnitSystem units)
+{
+    PaintOptions options;
+    options.units = units;
+    options.theme = Theme::light();
+    return options;
+}
+
 }  // namespace
 
-Picture::Picture(const document::Drawing& drawing, UnitSystem units, QSizeF space) : m_drawing(drawing)
+DrawingLayout Picture::plainLayout(const document::Drawing& drawing, UnitSystem units)
 {
-    m_options.units = units;
-    m_options.theme = Theme::light();
+    PaintOptions options = optionsFor(units);
+    options.labels = false;
+    return layoutOf(drawing, options);
+}
+
+Picture::Picture(const document::Drawing& drawing, const DrawingLayout& plain, UnitSystem units, QSizeF space)
+    : m_options(optionsFor(units)), m_layout(plain)
+{
     // Letters keep their size on paper while the drawing shrinks, and bigger letters widen the drawing:
     // a few rounds settle it. Each round only shrinks, so it ends.
     double scale = kLargestScale_pt;
     for (int round = 0; round < 12; ++round) {
         m_options.labelSize = std::max(7.5, kLabel_pt * kModule / scale);
-        m_bounds = drawingBounds(drawing, m_options);
-        if (m_bounds.isEmpty())
+        relabel(drawing, m_options, m_layout);
+        const QRectF& bounds = m_layout.bounds;
+        if (bounds.isEmpty()) {
+            m_layout.bounds = {};
             return;
-        const double across = space.width() / kPoint / (m_bounds.width() / kModule);
-        const double down = space.height() / kPoint / (m_bounds.height() / kModule);
+        }
+        const double across = space.width() / kPoint / (bounds.width() / kModule);
+        const double down = space.height() / kPoint / (bounds.height() / kModule);
         const double fitting = std::min({across, down, scale});
         const bool settled = fitting > scale * 0.999;
         scale = fitting;
-        if (settled || scale < kHopeless_pt)
+        if (m_options.labels && scale < kLetters_pt) {
+            m_options.labels = false;
+            scale = kLargestScale_pt;
+        } else if (settled || scale < kHopeless_pt) {
             break;
+        }
     }
     m_scale = scale;
 }
 
-QSizeF Picture::size() const { return empty() ? QSizeF(0, 0) : m_bounds.size() * (m_scale * kPoint / kModule); }
+QSizeF Picture::size() const { return empty() ? QSizeF(0, 0) : m_layout.bounds.size() * (m_scale * kPoint / kModule); }
 
 void Picture::paint(QPainter& painter, QPointF topLeft) const
 {
@@ -51,8 +73,8 @@ void Picture::paint(QPainter& painter, QPointF topLeft) const
     painter.translate(topLeft);
     const double factor = m_scale * kPoint / kModule;
     painter.scale(factor, factor);
-    painter.translate(-m_bounds.topLeft());
-    paintDrawing(painter, m_drawing, m_options);
+    painter.translate(-m_layout.bounds.topLeft());
+    paintLayout(painter, m_layout, m_options);
     painter.restore();
 }
 

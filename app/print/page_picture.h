@@ -4,6 +4,7 @@
 #include <QSizeF>
 #include <vector>
 
+#include "canvas/drawing_layout.h"
 #include "canvas/paint_drawing.h"
 
 class QPainter;
@@ -14,18 +15,21 @@ namespace tapward::app::print {
 /// The drawing fitted into a place on the page, its letters never under 7 pt.
 class Picture {
 public:
-    /// @param space  room on the page in tenths of a point
-    Picture(const document::Drawing& drawing, UnitSystem units, QSizeF space);
+    /// @param plain  the drawing laid out by plainLayout() @param space  room on the page in tenths of a point
+    Picture(const document::Drawing& drawing, const DrawingLayout& plain, UnitSystem units, QSizeF space);
+    /// Everything but the letters, which depend on the space: the same for every picture of a drawing.
+    static DrawingLayout plainLayout(const document::Drawing& drawing, UnitSystem units);
 
-    bool empty() const { return m_bounds.isNull(); }
+    bool empty() const { return m_layout.bounds.isNull(); }
     double pointsPerModule() const { return m_scale; }
+    /// False where the parts are so many and so small that letters would only hide them.
+    bool hasLabels() const { return m_options.labels; }
     QSizeF size() const;  ///< what it takes of the space
     void paint(QPainter& painter, QPointF topLeft) const;
 
 private:
-    const document::Drawing& m_drawing;
     PaintOptions m_options;
-    QRectF m_bounds;      // canvas units
+    DrawingLayout m_layout;
     double m_scale = 0;   // points per module
 };
 
