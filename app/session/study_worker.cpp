@@ -171,6 +171,7 @@ void StudyWorker::run(const std::stop_token& stop, int generation, const Asked& 
         tell(generation, [this, i] {
             m_at = i;
             m_share = 0;
+            m_since.start();
             Q_EMIT progressed();
         });
         const auto progress = [this, generation, last = std::make_shared<std::atomic<int>>(-1)](double share) {
@@ -201,9 +202,17 @@ QString StudyWorker::doing() const
 {
     if (!m_running)
         return {};
-    if (m_only)
-        return tr(studies()[m_at].title);
-    return tr("%1 of %2: %3").arg(m_at + 1).arg(studies().size()).arg(tr(studies()[m_at].title));
+    const QString title = tr(studies()[m_at].title);
+    const QString which = m_only ? title : tr("%1 of %2: %3").arg(m_at + 1).arg(studies().size()).arg(title);
+    const auto left_s =
+        m_since.isValid() ? study::secondsLeft(m_share, 1e-3 * static_cast<double>(m_since.elapsed())) : std::nullopt;
+    constexpr double kWorthSaying_s = 5;
+    if (!left_s || *left_s < kWorthSaying_s)
+        return which;
+    // Rounded: an estimate that counts seconds is not believed.
+    const int shown_s = *left_s < 60 ? qRound(*left_s / 5) * 5 : qRound(*left_s / 60) * 60;
+    return tr("%1, about %2 left")
+        .arg(which, QString::fromStdString(show({1.0 * shown_s, Quantity::Time}, m_session.units())));
 }
 
 bool StudyWorker::isCurrent(const std::shared_ptr<const document::Drawing>& studied) const

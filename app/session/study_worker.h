@@ -5,6 +5,7 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <QElapsedTimer>
 #include <QObject>
 #include <QString>
 #include <stop_token>
@@ -66,7 +67,7 @@ public:
     void cancel();
     bool isRunning() const { return m_running; }
     double share() const { return m_share; }  ///< done of the study in hand, 0..1
-    QString doing() const;                    ///< "2 of 3: Repeated presses"
+    QString doing() const;                    ///< "2 of 3: Repeated presses, about 2 min left"
     const StudyAnswers& answers() const { return m_answers; }
     /// For the next start.
     const StudyQuestions& questions() const { return m_questions; }
@@ -114,6 +115,7 @@ private:
     std::size_t m_at = 0;
     std::optional<std::size_t> m_only;  ///< the one study of the newest run; none = all
     double m_share = 0;
+    QElapsedTimer m_since;  ///< the study in hand was begun
     int m_generation = 0;  ///< of the newest run; news of older ones is dropped
     std::jthread m_thread;
 };
