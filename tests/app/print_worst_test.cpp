@@ -1,0 +1,220 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The worst file the reader takes, one of each kind: opened, predicted, reviewed, studied, printed and saved, each in a
+// process of its own, within a gigabyte and a minute. TAPWARD_WORST=1 runs the long ones too.
+#include <cstdlib>
+#include <functional>
+#include <future>
+#include <QByteArray>
+#include <stop_token>
+#include <string>
+#include <thread>
+
+#include "document/file.h"
+#include "document/floor_plan.h"
+#include "print/page.h"
+#include "report/report.h"
+#include "report/study_report.h"
+#include "review/winter.h"
+#include "study/faults.h"
+#include "study/wiring.h"
+#include "support/catch.h"
+#include "support/cost.h"
+#include "support/large_drawing.h"
+
+using namespace tapward;
+using document::Drawing;
+
+namespace {
+
+constexpr long kMost_MB = 1024;
+constexpr double kMost_s = 60;
+
+Drawing sample() { return document::load(TAPWARD_SOURCE_DIR "/samples/long_hall_coach.tapward").value(); }
+
+/// What a person may do with a file, one after the other. @return whether it was read at all
+bool useAll(const std::string& text)
+{
+    const auto drawing = document::read(text);
+    if (!drawing)
+        return false;
+    const auto prediction = study::predict(*drawing);
+    if (prediction) {
+        const auto findings = review::review(*drawing, *prediction);
+        QByteArray pdf;
+        if (app::print::printPagePdf(*drawing, *prediction, findings, UnitSystem::Us, app::print::PaperSize::Letter,
+                                     pdf))
+            return false;
+        if (report::predictionJson(*drawing, *prediction, "worst").empty()
+            || report::table(*drawing, *prediction, UnitSystem::Us).empty())
+            return false;
+    }
+    (void)study::wiringStudy(*drawing);
+    (void)report::partsCsv(*drawing, UnitSystem::Us);
+    return document::write(*drawing) == document::write(*document::read(document::write(*drawing)));
+}
+
+/// The long study is begun and called off, as a person would: it must let go soon, whatever the coach.
+bool beginFaults(const std::string& text)
+{
+    const auto drawing = document::read(text);
+    if (!drawing)
+        return false;
+    std::stop_source stop;
+    study::FaultsOptions options;
+    options.stop = stop.get_token();
+    const std::jthread later([&] {
+        std::this_thread::sleep_for(std::chrono::seconds(5));
+        stop.request_stop();
+    });
+    (void)study::studyFaults(*drawing, options);
+    return true;
+}
+
+void hold(const char* what, const Drawing& drawing)
+{
+    const std::string text = document::write(drawing);
+    CAPTURE(what, text.size());
+    REQUIRE(text.size() <= document::Limits{}.bytes);
+    for (const auto& work : {std::function<bool(const std::string&)>(useAll), std::function(beginFaults)}) {
+        const test::Cost cost = test::costOf([&] { return work(text); });
+        CAPTURE(cost.seconds, cost.processor_s, cost.peak_MB);
+        CHECK(cost.done);
+        if (test::kSanitized)
+            continue;
+        CHECK(cost.peak_MB < kMost_MB);
+        CHECK(cost.processor_s
+              < kMost_s);  // of all cores together: stricter than a clock, and no busy machine fails it
+        if (std::getenv("TAPWARD_WORST"))
+            WARN(what << ": " << cost.seconds << " s, " << cost.processor_s << " s of processor, " << cost.peak_MB
+                      << " MB");
+    }
+}
+
+/// Two hundred cases of two hours on the sample.
+Drawing mostCases()
+{
+    Drawing drawing = sample();
+    document::Case one = drawing.cases.front();
+    one.duration_s = 7200;
+    drawing.cases.clear();
+    for (int i = 0; i < 200; ++i) {
+        one.name = "Case " + std::to_string(i);
+        drawing.cases.push_back(one);
+    }
+    return drawing;
+}
+
+Drawing mostActions()
+{
+    Drawing drawing = sample();
+    document::Case one = drawing.cases.front();
+    one.duration_s = 7200;
+    one.actions.clear();
+    const auto tap = drawing.findTag("F1")->id;
+    for (int i = 0; i < 2000; ++i) {
+        auto action = test::LargeCoach::open(tap, 3.6 * i);
+        if (i % 2)
+            action.kind = document::ActionKind::CloseOutlet;
+        one.actions.push_back(action);
+    }
+    drawing.cases.clear();
+    for (int i = 0; i < 20; ++i) {
+        one.name = "Case " + std::to_string(i);
+        drawing.cases.push_back(one);
+    }
+    return drawing;
+}
+
+/// Every tap of the largest coach open for two hours.
+Drawing mostParts(double pipe_m)
+{
+    Drawing drawing = test::LargeCoach(568, pipe_m).drawing;
+    document::Case& one = drawing.cases.front();
+    one.duration_s = 7200;
+    one.actions.clear();
+    for (const auto& part : drawing.parts)
+        if (part.kind == "faucet")
+            one.actions.push_back(test::LargeCoach::open(part.id, 1));
+    return drawing;
+}
+
+Drawing longestTexts()
+{
+    Drawing drawing = sample();
+    const std::string words = [] {
+        std::string all;
+        while (all.size() + 8 < 8192)
+            all += "Wording ";
+        return all;
+    }();
+    for (auto* text : {&drawing.job.title, &drawing.job.customer, &drawing.job.coach, &drawing.job.technician,
+                       &drawing.job.date, &drawing.job.revision, &drawing.job.notes})
+        *text = words;
+    for (int i = 0; i < 800; ++i) {
+        document::Part note;
+        note.id = drawing.nextId++;
+        note.kind = "note";
+        note.tag = "N" + std::to_string(i + 500);
+        note.at = {4.0 * (i % 40), 100 + 4.0 * (i / 40)};
+        note.entries["text"] = {words, parts::Basis::Estimated};
+        drawing.parts.push_back(note);
+    }
+    return drawing;
+}
+
+Drawing mostUnknown()
+{
+    Drawing drawing = sample();
+    for (int i = 0; i < 250'000; ++i)
+        drawing.unknown.emplace("/later" + std::to_string(i), "1");
+    return drawing;
+}
+
+Drawing deepestUnknown()
+{
+    Drawing drawing = sample();
+    std::string deep = "1";
+    for (int i = 0; i < 20; ++i)
+        deep = '[' + deep + ']';
+    std::string wide = "[" + deep;
+    while (wide.size() < 2'500'000)
+        wide += ", " + deep;
+    drawing.unknown.emplace("/later", wide + ']');
+    return drawing;
+}
+
+}  // namespace
+
+TEST_CASE("the worst files are held within a gigabyte and a minute", "[print][worst]")
+{
+    hold("most cases", mostCases());
+    hold("most actions", mostActions());
+    hold("longest texts", longestTexts());
+    hold("most unknown keys", mostUnknown());
+    hold("deepest nesting", deepestUnknown());
+}
+
+TEST_CASE("the largest coaches are held within a gigabyte and a minute", "[print][worst]")
+{
+    hold("most parts", mostParts(0.5));
+    hold("most tube", mostParts(200));
+}
+
+TEST_CASE("a coach of a thousand parts is printed within five seconds", "[print]")
+{
+    const Drawing drawing = test::LargeCoach(142).drawing;
+    REQUIRE(drawing.parts.size() > 990);
+    const auto prediction = study::predict(drawing);
+    REQUIRE(prediction);
+    const auto findings = review::review(drawing, *prediction);
+    const auto cost = test::costOf([&] {
+        QByteArray pdf;
+        return !app::print::printPagePdf(drawing, *prediction, findings, UnitSystem::Us, app::print::PaperSize::Letter,
+                                         pdf)
+               && pdf.size() > 50'000;
+    });
+    CAPTURE(cost.processor_s);
+    CHECK(cost.done);
+    if (!test::kSanitized)
+        CHECK(cost.processor_s < 5);
+}
