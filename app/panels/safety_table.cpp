@@ -11,6 +11,7 @@
 #include <QScopedValueRollback>
 #include <QScrollBar>
 
+#include "document/cell_block.h"
 #include "panels/icons.h"
 #include "panels/say.h"
 
@@ -182,19 +183,17 @@ void SafetyTable::resizeEvent(QResizeEvent* event)
 
 QString SafetyTable::asText(bool onlySelected) const
 {
-    QStringList lines, cells;
+    document::CellBlock block(1);
     for (int column = 0; column < columnCount(); ++column)
-        cells << horizontalHeaderItem(column)->text();
-    lines << cells.join(QLatin1Char('\t'));
+        block.front().push_back(horizontalHeaderItem(column)->text().toStdString());
     for (int row = 0; row < rowCount(); ++row) {
         if (isRowHidden(row) || (onlySelected && !item(row, 0)->isSelected()))
             continue;
-        cells.clear();
+        auto& cells = block.emplace_back();
         for (int column = 0; column < columnCount(); ++column)
-            cells << item(row, column)->text();
-        lines << cells.join(QLatin1Char('\t'));
+            cells.push_back(item(row, column)->text().toStdString());
     }
-    return lines.join(QLatin1Char('\n'));
+    return QString::fromStdString(document::writeCells(block)).chopped(1);
 }
 
 void SafetyTable::copy() { QApplication::clipboard()->setText(asText()); }

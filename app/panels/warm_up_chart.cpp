@@ -19,6 +19,7 @@
 #include <QTreeWidget>
 #include <QVBoxLayout>
 
+#include "document/cell_block.h"
 #include "panels/catch_up.h"
 #include "panels/chart_view.h"
 #include "panels/choice_button.h"
@@ -257,14 +258,14 @@ QByteArray WarmUpChart::csv() const
 void WarmUpChart::copyTable()
 {
     m_catchUp->now();
-    QString text;
-    QMap<int, QMap<int, QString>> cells;
+    QMap<int, QMap<int, std::string>> cells;
     for (const auto& index : m_table->selectionModel()->selectedIndexes())
-        cells[index.row()][index.column()] = index.data().toString();
+        cells[index.row()][index.column()] = index.data().toString().toStdString();
+    document::CellBlock block;
     for (const auto& row : cells)
-        text += QStringList(row.values()).join(QLatin1Char('\t')) + QLatin1Char('\n');
-    if (!text.isEmpty())
-        QApplication::clipboard()->setText(text);
+        block.emplace_back(row.begin(), row.end());
+    if (!block.empty())
+        QApplication::clipboard()->setText(QString::fromStdString(document::writeCells(block)));
 }
 
 void WarmUpChart::changeEvent(QEvent* event)

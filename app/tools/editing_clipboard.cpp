@@ -10,6 +10,7 @@
 #include <QSvgGenerator>
 #include <utility>
 
+#include "document/cell_block.h"
 #include "document/file.h"
 #include "look/kind_text.h"
 #include "session/message_text.h"
@@ -107,16 +108,18 @@ void EditingCanvas::copy()
     const auto& chosen = session().selection();
     if (chosen.empty())
         return;
-    QStringList lines;
+    document::CellBlock lines;
     for (const auto id : chosen)
-        if (const auto* part = drawing.find(id))
-            lines << (QStringList{toText(part->tag), kindTitle(document::kindOf(*part))}
-                      + shownValues(*part, session().units()))
-                         .join(QLatin1Char('\t'));
+        if (const auto* part = drawing.find(id)) {
+            auto& cells = lines.emplace_back();
+            cells = {part->tag, kindTitle(document::kindOf(*part)).toStdString()};
+            for (const auto& value : shownValues(*part, session().units()))
+                cells.push_back(value.toStdString());
+        }
     auto* mime = new QMimeData;
     mime->setData(QStringLiteral("image/svg+xml"), pictureOf(drawing, chosen, session().units()));
     mime->setData(QLatin1String(kPartsMime), QByteArray::fromStdString(document::writeParts(drawing, chosen)));
-    mime->setText(lines.join(QLatin1Char('\n')));
+    mime->setText(QString::fromStdString(document::writeCells(lines)).chopped(1));
     QApplication::clipboard()->setMimeData(mime);
     m_pasteCount = 0;
 }
