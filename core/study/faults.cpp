@@ -8,6 +8,25 @@
 #include "study/protections.h"
 
 namespace tapward::study {
+namespace {
+
+/// Most actions that the scripts of all runs may have together: they are held while the study runs, half a gigabyte.
+/// A coach of a thousand parts has a fifth of it.
+constexpr double kMostActions = 1e6;
+
+double actionsOf(const Trials& trials, const std::vector<StandardCase>& cases)
+{
+    const std::vector<OneFault> faults = declaredFaults(trials);
+    const auto run =
+        std::count_if(faults.begin(), faults.end(), [](const OneFault& one) { return one.cannotRun.empty(); });
+    double actions = 0;
+    for (const StandardCase& one : cases) {
+        actions += static_cast<double>(one.trial.script.actions.size() + 1);
+    }
+    return actions * static_cast<double>(run);
+}
+
+}  // namespace
 
 Result<FaultsStudy> studyFaults(const document::Drawing& drawing, const FaultsOptions& options)
 {
@@ -16,6 +35,10 @@ Result<FaultsStudy> studyFaults(const document::Drawing& drawing, const FaultsOp
         return tl::unexpected(trials.error());
     }
     const std::vector<StandardCase> cases = standardCases(*trials);
+    if (actionsOf(*trials, cases) > kMostActions) {
+        return problem("This coach has too many parts, taps and cases for every fault to be tried on it.",
+                       "Study a copy of the drawing with fewer cases, and without what is far from the loop.");
+    }
     FaultsStudy study;
     for (const StandardCase& one : cases) {
         study.cases.push_back(one.trial.script.name);

@@ -10,8 +10,8 @@ namespace tapward::study {
 /// always refused or never, whatever the machine.
 double workOf(const Plant& plant, const document::Case& script, const Options& options);
 
-/// Most that all cases of a prediction may cost together: half a minute of two processor cores when this was measured.
-/// The cases of an ordinary coach (a hundred parts, six cases of ten minutes) cost a thousandth of it.
-inline constexpr double kMostWork = 3e9;
+/// Most that all cases of a prediction may cost together: twenty-five seconds of a processor core when this was measured.
+/// The cases of an ordinary coach (a hundred parts, six cases of ten minutes) cost a sixtieth of it.
+inline constexpr double kMostWork = 1.2e9;
 
 }  // namespace tapward::study

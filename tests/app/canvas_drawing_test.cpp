@@ -267,14 +267,14 @@ TEST_CASE("pictures are decoded up to a bound on all of them together; the rest 
     const parts::Entry picture = sketch.drawing.find(first)->entries["picture"];
     for (int i = 1; i < 100; ++i)
         sketch.drawing.find(sketch.place("floor_plan", 0, 0))->entries["picture"] = picture;
-    const long before_MB = test::peakMemory_MB();
+    const long before_MB = spent::peakMemory_MB();
     QImage image(400, 400, QImage::Format_RGB32);
     image.fill(Theme::light().paper);
     QPainter painter(&image);
     paintFloorPlans(painter, sketch.drawing, Theme::light(), {});
     painter.end();
-    if (!test::kSanitized)
-        CHECK(test::peakMemory_MB() - before_MB < 400);
+    if (!spent::kSanitized)
+        CHECK(spent::peakMemory_MB() - before_MB < 400);
 
     // One more is refused in words before it is in the drawing, and a small one for a large one is not.
     const PartId more = sketch.place("floor_plan", 0, 0);

@@ -36,7 +36,7 @@ using namespace tapward::app::test;
 
 namespace {
 
-const char* const kMarkUp = "<img src=t>";  // short enough for a tag; "t" lies in the current folder
+const QString kMarkUp = QStringLiteral("<img src=t>");  // short enough for a tag; "t" lies in the current folder
 
 /// The current folder while it lives, with the file the mark-up names, and who opens it.
 class Watched {
@@ -80,24 +80,24 @@ private:
 document::Drawing hostile()
 {
     auto drawing = document::load(samplePath().toStdString()).value();
-    const auto fill = [](std::string& text) { text += kMarkUp; };
+    const auto fill = [](std::string& text) { text += kMarkUp.toStdString(); };
     for (auto* text : {&drawing.job.title, &drawing.job.customer, &drawing.job.coach, &drawing.job.technician,
                        &drawing.job.date, &drawing.job.revision, &drawing.job.notes})
         fill(*text);
-    drawing.job.currency = kMarkUp;
+    drawing.job.currency = kMarkUp.toStdString();
     for (auto& part : drawing.parts) {
         fill(part.tag);
         if (part.mark)
             fill(part.mark->variant), fill(part.mark->role);
         for (const auto& field : document::kindOf(part).fields)
             if (field.type == parts::FieldType::Text && field.key != "picture")
-                part.entries[std::string(field.key)] = {std::string(kMarkUp), parts::Basis::Estimated};
-        part.unknown.emplace("/later", '"' + std::string(kMarkUp) + '"');
+                part.entries[std::string(field.key)] = {kMarkUp.toStdString(), parts::Basis::Estimated};
+        part.unknown.emplace("/later", QStringLiteral("\"%1\"").arg(kMarkUp).toStdString());
     }
     for (auto& one : drawing.cases)
         fill(one.name);
     for (const auto& part : drawing.parts)
-        drawing.dismissals.push_back({"scald", part.id, kMarkUp, {}});
+        drawing.dismissals.push_back({"scald", part.id, kMarkUp.toStdString(), {}});
     return drawing;
 }
 
@@ -132,16 +132,16 @@ Walked walkAll()
             CAPTURE(label->text(), label->objectName());
             CHECK(label->textFormat() == Qt::PlainText);
             ++walked.labels;
-            walked.marked += label->text().contains(QLatin1String(kMarkUp)) ? 1 : 0;
+            walked.marked += label->text().contains(kMarkUp) ? 1 : 0;
         }
-        if (widget->toolTip().contains(QLatin1String(kMarkUp)) && tips.insert(widget->toolTip()).second)
+        if (widget->toolTip().contains(kMarkUp) && tips.insert(widget->toolTip()).second)
             raiseTip(widget->toolTip(), widget);
         if (const auto* view = qobject_cast<QAbstractItemView*>(widget); view && view->model()) {
             const auto* model = view->model();
             for (int row = 0; row < std::min(model->rowCount(), 40); ++row)
                 for (int column = 0; column < model->columnCount(); ++column) {
                     const QString tip = model->index(row, column).data(Qt::ToolTipRole).toString();
-                    if (tip.contains(QLatin1String(kMarkUp)) && tips.size() < 60 && tips.insert(tip).second)
+                    if (tip.contains(kMarkUp) && tips.size() < 60 && tips.insert(tip).second)
                         raiseTip(tip, widget);
                 }
         }
@@ -156,7 +156,7 @@ TEST_CASE("the watch sees what a label that guesses would read", "[shell]")
 {
     const Watched folder;
     CHECK_FALSE(folder.wasOpened());
-    QLabel label(QLatin1String(kMarkUp));
+    QLabel label{kMarkUp};
     label.setTextFormat(Qt::RichText);
     label.grab();
     CHECK(folder.wasOpened());
@@ -178,7 +178,7 @@ TEST_CASE("nothing a stranger's drawing names is opened, whatever of it is shown
     REQUIRE(window.openFile(file));
     REQUIRE(waitForAnswer(window.session()));
     const auto marked = [&](const char* tag) {
-        const auto* part = window.session().drawing().findTag(std::string(tag) + kMarkUp);
+        const auto* part = window.session().drawing().findTag((QString::fromLatin1(tag) + kMarkUp).toStdString());
         REQUIRE(part);
         return part->id;
     };
@@ -196,7 +196,7 @@ TEST_CASE("nothing a stranger's drawing names is opened, whatever of it is shown
     }
     CaseEditor cases(window.session(), &window);
     StockDialog stock(window.session(), &window);
-    stock.keep(QLatin1String(kMarkUp));
+    stock.keep(kMarkUp);
     JugDialog jug(window.session(), marked("F1"), &window);
     TraceDialog trace(window.session(), &window);
     HelpWindow help(&window);
@@ -215,7 +215,7 @@ TEST_CASE("nothing a stranger's drawing names is opened, whatever of it is shown
     // What is refused is named in a box, and by the tray of the start page.
     std::string unknown = document::write(drawing);
     const std::string kind = "\"kind\": \"tee\"";
-    unknown.replace(unknown.find(kind), kind.size(), std::string("\"kind\": \"a") + kMarkUp + '"');
+    unknown.replace(unknown.find(kind), kind.size(), QStringLiteral("\"kind\": \"a%1\"").arg(kMarkUp).toStdString());
     QFile other(folder.path(QStringLiteral("other.tapward")));
     REQUIRE(other.open(QIODevice::WriteOnly));
     other.write(QByteArray::fromStdString(unknown));
@@ -227,7 +227,7 @@ TEST_CASE("nothing a stranger's drawing names is opened, whatever of it is shown
         if (!box)
             return;
         asked = true;
-        CHECK(box->text().contains(QLatin1String(kMarkUp)));
+        CHECK(box->text().contains(kMarkUp));
         for (const auto* label : box->findChildren<QLabel*>())
             CHECK(label->textFormat() == Qt::PlainText);
         box->grab();

@@ -4,7 +4,9 @@
 #include <rapidcheck.h>
 
 #include "document/file.h"
+#include "study/plant.h"
 #include "study/prediction.h"
+#include "study/work.h"
 #include "support/catch.h"
 
 using namespace tapward;
@@ -74,4 +76,49 @@ TEST_CASE("each of two hundred cases of two hours keeps to its share, alone or w
     CHECK(numbersIn(result) * 200 <= kMostRecorded);
     CHECK(result.snapshot.celsius.size() * 200 <= kMostSnapped);
     CHECK(result.time_s.back() == 7200);
+}
+
+TEST_CASE("cases that cost too much together are left out in words before anything is run", "[study]")
+{
+    auto drawing = document::load(TAPWARD_SOURCE_DIR "/samples/long_hall_coach.tapward");
+    REQUIRE(drawing);
+    const auto plant = makePlant(*drawing, document::View::After);
+    REQUIRE(plant);
+    double own = 0;
+    for (const document::Case& one : drawing->cases) {
+        own += workOf(*plant, one, {});
+    }
+    CHECK(own < 0.05 * kMostWork);
+    document::Case longest = drawing->cases.front();
+    longest.duration_s = 7200;
+    CHECK(workOf(*plant, longest, {}) < 0.1 * kMostWork);
+    CHECK(200 * workOf(*plant, longest, {}) > kMostWork);
+
+    Options fine;
+    fine.step_s = 1e-4;  // as much work as a far larger coach
+    const auto prediction = predict(*drawing, fine);
+    REQUIRE(prediction);
+    REQUIRE(prediction->cases.size() == drawing->cases.size());
+    const CaseResult& last = prediction->cases.back();
+    REQUIRE(last.noAnswer);
+    CHECK_FALSE(last.noAnswer->remedy.empty());
+    CHECK(last.name == drawing->cases.back().name);
+}
+
+TEST_CASE("a coach of endless tube has no more cells than one can hold", "[study]")
+{
+    auto drawing = document::load(TAPWARD_SOURCE_DIR "/samples/long_hall_coach.tapward");
+    REQUIRE(drawing);
+    const auto before = makePlant(*drawing, document::View::After);
+    REQUIRE(before);
+    CHECK(before->tubeLength_m() / 0.15 < 0.1 * kMostCells);
+    for (document::Part& part : drawing->parts) {
+        if (part.kind == "pipe_run") {
+            part.entries["length_m"] = {200.0, parts::Basis::Estimated};
+        }
+    }
+    const auto plant = makePlant(*drawing, document::View::After);
+    REQUIRE(plant);
+    CHECK(plant->tubeLength_m() / 0.15 > kMostCells);
+    CHECK(plant->makeField({.cell_m = 0.15, .wallLayers = 1}).cellCount() < 1.1 * kMostCells);
 }

@@ -8,7 +8,7 @@
 #include <unistd.h>
 
 // What a piece of work costs: for tests of bounds on memory and time.
-namespace tapward::test {
+namespace tapward::spent {
 
 #if defined(__SANITIZE_ADDRESS__) || defined(__SANITIZE_THREAD__)
 inline constexpr bool kSanitized = true;
@@ -66,4 +66,4 @@ Cost costOf(Work work)
     return cost;
 }
 
-}  // namespace tapward::test
+}  // namespace tapward::spent
