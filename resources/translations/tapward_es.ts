@@ -6823,6 +6823,14 @@ Sin averías: tomas</translation>
         <source>{0} is a folder, a pipe or a device, not a file.</source>
         <translation>{0} es una carpeta, una tubería o un dispositivo, no un archivo.</translation>
     </message>
+    <message>
+        <source>Study a copy of the drawing with fewer cases, and without what is far from the loop.</source>
+        <translation>Estudie una copia del dibujo con menos casos y sin lo que esté lejos del bucle.</translation>
+    </message>
+    <message>
+        <source>This coach has too many parts, taps and cases for every fault to be tried on it.</source>
+        <translation>Este vehículo tiene demasiadas piezas, grifos y casos para probar en él todas las averías.</translation>
+    </message>
 </context>
 <context>
     <name>drawings</name>
