@@ -6831,6 +6831,30 @@ Sin averías: tomas</translation>
         <source>This coach has too many parts, taps and cases for every fault to be tried on it.</source>
         <translation>Este vehículo tiene demasiadas piezas, grifos y casos para probar en él todas las averías.</translation>
     </message>
+    <message>
+        <source>Ask for this case alone, shorten it or those before it, or keep some in another drawing.</source>
+        <translation>Pida solo este caso, acórtelo o acorte los anteriores, o guarde algunos en otro dibujo.</translation>
+    </message>
+    <message>
+        <source>Choose a smaller picture, or take another one out.</source>
+        <translation>Elija una imagen más pequeña o quite otra.</translation>
+    </message>
+    <message>
+        <source>More happens from here on than is listed.</source>
+        <translation>A partir de aquí ocurre más de lo que se indica.</translation>
+    </message>
+    <message>
+        <source>So many taps are used that {0} of their curves are left out.</source>
+        <translation>Se usan tantos grifos que se omiten {0} de sus curvas.</translation>
+    </message>
+    <message>
+        <source>The cases of this coach are too long and too many to be predicted together.</source>
+        <translation>Los casos de este vehículo son demasiado largos y demasiados para predecirlos juntos.</translation>
+    </message>
+    <message>
+        <source>The pictures of the drawing would have {0} pixels together; {1} are allowed.</source>
+        <translation>Las imágenes del dibujo tendrían {0} píxeles en total; se permiten {1}.</translation>
+    </message>
 </context>
 <context>
     <name>drawings</name>
@@ -7521,6 +7545,10 @@ Sin averías: tomas</translation>
     <message>
         <source>Blank Survey Sheet</source>
         <translation>Hoja de toma de datos en blanco</translation>
+    </message>
+    <message>
+        <source>Not shown: the pictures of this drawing have too many pixels together.</source>
+        <translation>No se muestra: las imágenes de este dibujo tienen demasiados píxeles en total.</translation>
     </message>
 </context>
 <context>
@@ -10353,6 +10381,10 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <source>Winterizing</source>
         <translation>Preparación para el invierno</translation>
     </message>
+    <message>
+        <source>%1, about %2 left</source>
+        <translation>%1, quedan unos %2</translation>
+    </message>
 </context>
 <context>
     <name>tapward::app::SurveyModel</name>
@@ -11001,6 +11033,10 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>Diagram of the coach&apos;s plumbing, not to scale.</source>
         <translation>Diagrama de la fontanería del vehículo, no a escala.</translation>
+    </message>
+    <message>
+        <source>Diagram of the coach&apos;s plumbing, not to scale. Too many parts to name them here.</source>
+        <translation>Diagrama de la fontanería del vehículo, no a escala. Demasiadas piezas para nombrarlas aquí.</translation>
     </message>
 </context>
 <context>
