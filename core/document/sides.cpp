@@ -40,7 +40,10 @@ std::multimap<PartId, PipeOf> pipesByPart(const Drawing& drawing)
 
 }  // namespace
 
-double tubeLength_m(const Part& pipe) { return values(pipe).number("length_m"); }
+double tubeLength_m(const Part& pipe)
+{
+    return kindOf(pipe).field("length_m") ? values(pipe).number("length_m") : 0;  // a dimension is a line too
+}
 
 double tubeVolume_m3(const Part& pipe)
 {
