@@ -132,3 +132,113 @@ TEST_CASE("the steps name heater, taps, air, loop valve and pump in that order",
     CHECK(said(winterPlan(coach.drawing)).find("cartridge out of FI1") != std::string::npos);
     CHECK(winterPlan(document::Drawing{}).steps.empty());
 }
+
+TEST_CASE("tags are drawn together from three in a row on", "[review]")
+{
+    document::Drawing drawing;
+    const auto tags = [&](const std::vector<std::string>& names) {
+        std::vector<PartId> ids;
+        drawing.parts.clear();
+        for (const std::string& name : names) {
+            document::Part part;
+            part.id = static_cast<PartId>(drawing.parts.size() + 1);
+            part.kind = "pipe_run";
+            part.tag = name;
+            drawing.parts.push_back(part);
+            ids.push_back(part.id);
+        }
+        return review::tagsInRuns(drawing, ids);
+    };
+    CHECK(tags({}).empty());
+    CHECK(tags({"L1"}) == "L1");
+    CHECK(tags({"L1", "L2"}) == "L1, L2");
+    CHECK(tags({"L1", "L2", "L3"}) == "L1-L3");
+    CHECK(tags({"L3", "L1", "MV1", "L2", "L4"}) == "L1-L4, MV1");
+    CHECK(tags({"L1", "L2", "L4", "L5", "L6"}) == "L1, L2, L4-L6");
+    CHECK(tags({"L9", "L10", "L11"}) == "L9-L11");  // by number, not by letter
+    CHECK(tags({"L1", "P2", "L3"}) == "L1, L3, P2");
+    CHECK(tags({"Drain", "L1", "Tap"}) == "Drain, L1, Tap");
+    CHECK(tags({"L1", "L2", "P3"}) == "L1, L2, P3");
+    CHECK(tags({"L123456789", "L123456790", "L123456791"}) == "L123456789, L123456790, L123456791");
+    CHECK(review::tagsInRuns(drawing, {99}) == "?");
+}
+
+TEST_CASE("a plan's steps say who is emptied how, by what was drawn", "[review]")
+{
+    Coach coach;
+    coach.drawing.find(coach.id("F1"))->height_m = 1;
+    // No drain, heights known: every tap opened, then what empties; 30 psi of air (common practice).
+    std::string steps = said(winterPlan(coach.drawing));
+    CHECK(steps.find("No low-point drain is drawn") != std::string::npos);
+    CHECK(steps.find("Note heights") == std::string::npos);
+    CHECK(steps.find("at no more than 30") != std::string::npos);
+    CHECK(steps.find("antifreeze made for") == std::string::npos);  // no demand pump
+    CHECK(steps.find("for 120 s") != std::string::npos);
+    CHECK(steps.find("Only this clears") != std::string::npos);
+    CHECK(steps.find("Still full then") == std::string::npos);
+    CHECK(winterPlan(coach.drawing).heightsKnown);
+
+    // A demand pump draws antifreeze; a tank is drained, city air is not blown where there is none.
+    Coach pumped = coach;
+    pumped.drawing.find(pumped.id("CW1"))->kind = "fresh_tank";
+    pumped.drawing.find(pumped.id("PR1"))->kind = "demand_pump";
+    steps = said(winterPlan(pumped.drawing));
+    CHECK(steps.find("Empty CW1 by its own drain") != std::string::npos);
+    CHECK(steps.find("Blow air") == std::string::npos);
+    CHECK(steps.find("draw antifreeze made for drinking-water lines with PR1") != std::string::npos);
+
+    // Without the loop's valve its pump runs alone.
+    Coach plain = coach;
+    plain.drawing.find(plain.id("MV1"))->kind = "check_valve";
+    steps = said(winterPlan(plain.drawing));
+    CHECK(steps.find("run P1 for 120 s so that") != std::string::npos);
+    CHECK(steps.find("open MV1") == std::string::npos);
+
+    // A line behind a shut hand valve: opened it clears, and the step says which.
+    Line shut = branchOver(0.3, 0.0);
+    shut.coach.set("V7", "opening", 0.0);
+    const auto plan = winterPlan(shut.coach.drawing);
+    CHECK(plan.drains == std::vector<PartId>{shut.coach.id("DV1")});
+    CHECK(said(plan).find("Open the low-point drains DV1") != std::string::npos);
+    CHECK(said(plan).find("Open V7 and do it again") != std::string::npos);
+    const auto held = std::find_if(plan.full.begin(), plan.full.end(),
+                                   [&](const review::WinterSegment& one) { return has(one.parts, shut.upper); });
+    REQUIRE(held != plan.full.end());
+    CHECK(held->valvesClearIt);
+    CHECK_FALSE(held->loopClearsIt);
+    CHECK(held->valves == std::vector<PartId>{shut.coach.id("V7")});
+}
+
+TEST_CASE("a pipe no water can leave is told as full, where a drain would do most", "[review]")
+{
+    // A stub down from the trunk to a cap, a metre below everything else.
+    Coach coach;
+    coach.drawing.find(coach.id("F1"))->height_m = 1;
+    const PartId tee = coach.add("tee", "T7"), valve = coach.add("hand_valve", "V9");
+    document::Part& cut = *coach.drawing.find(coach.drawing.pipeAt(coach.id("T2"), "run_a")->id);
+    cut.ends[cut.ends[0].part == coach.id("T2") ? 0 : 1] = {tee, "run_a", {}};
+    coach.pipe(tee, "run_b", coach.id("T2"), "run_a");
+    const PartId stub = coach.pipe(tee, "branch", valve, "inlet");
+    coach.drawing.find(stub)->entries["length_m"] = {2.0, parts::Basis::Measured};
+    coach.drawing.find(valve)->height_m = -1;
+    const auto plan = winterPlan(coach.drawing);
+    const auto held = std::find_if(plan.full.begin(), plan.full.end(),
+                                   [&](const review::WinterSegment& one) { return has(one.parts, stub); });
+    REQUIRE(held != plan.full.end());
+    CHECK_FALSE(held->loopClearsIt);
+    CHECK_FALSE(held->valvesClearIt);
+    CHECK(held->lowest == stub);
+    // 2 m of PEX 1/2 in at 1.18 fl oz a foot: 2009 International Plumbing Code, table E202.1.
+    CHECK_THAT(held->volume_m3, WithinRel(2 / us::kFoot * 1.18 * us::kGallon / 128, 0.05));
+    CHECK(said(plan).find("Still full then") != std::string::npos);
+    const auto found = coach.found("winter_trapped");
+    CHECK(std::any_of(found.begin(), found.end(), [&](const review::Finding& one) {
+        return one.remedy.text.starts_with("Fit a low-point drain")
+               && std::get<std::string>(one.remedy.arguments.at(0)) == coach.drawing.find(stub)->tag;
+    }));
+    // 0.1 m of it holds drops.
+    coach.drawing.find(stub)->entries["length_m"] = {0.1, parts::Basis::Measured};
+    const auto drops = winterPlan(coach.drawing);
+    CHECK(std::none_of(drops.full.begin(), drops.full.end(),
+                       [&](const review::WinterSegment& one) { return has(one.parts, stub); }));
+}
