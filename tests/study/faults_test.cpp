@@ -148,3 +148,50 @@ TEST_CASE("an independent high limit ends the run of a welded relay; failed as w
     CHECK(limited_C < 58);
     CHECK(open_C > limited_C + 8);
 }
+
+TEST_CASE("each row's worst case starts its own fault, and rows of like faults are told alike", "[study][faults]")
+{
+    const document::Drawing drawing = tradeCoach();
+    const study::FaultsStudy& study = coachStudy();
+    CHECK(study.cases
+          == std::vector<std::string>{"Cold press", "Three presses in a row", "Hot draw at each outlet in turn",
+                                      "Cold draw at each outlet in turn"});
+    CHECK(study.simulated > 4 + static_cast<int>(study.rows.size()));
+    REQUIRE(study.sound.outlets_C.has_value());
+    REQUIRE(study.sound.heaterOutlet_C.has_value());
+    CHECK(*study.sound.heaterOutlet_C >= *study.sound.outlets_C - 0.1);
+    int run = 0;
+    for (const study::FaultRow& one : study.rows) {
+        if (!one.run) {
+            CHECK(one.worst.actions.empty());
+            continue;
+        }
+        ++run;
+        CAPTURE(one.part, one.fault);
+        const auto& actions = one.worst.actions;
+        const auto start = std::find_if(actions.begin(), actions.end(), [](const document::Action& action) {
+            return action.kind == document::ActionKind::StartFault;
+        });
+        REQUIRE(start != actions.end());
+        CHECK(start->part == one.part);
+        CHECK(start->fault == one.fault);
+        CHECK(one.worst.name.starts_with(drawing.find(one.part)->tag + " " + one.fault + ": "));
+        // Against the sound coach: no more than the row's own hottest allows.
+        if (one.change_K && one.hottest.heaterOutlet_C) {
+            CHECK(*one.change_K >= *one.hottest.heaterOutlet_C - *study.sound.heaterOutlet_C - 1e-9);
+        }
+    }
+    CHECK(run > 30);
+    const study::FaultRow& dead = row(study, drawing.findTag("P1")->id, "dead");
+    const study::FaultRow& locked = row(study, drawing.findTag("P1")->id, "air_locked");
+    CHECK(dead.consequence.text == locked.consequence.text);
+    CHECK(dead.hottest.heaterOutlet_C == locked.hottest.heaterOutlet_C);
+    // One of two pumps is too weak to light this heater: the loop stays cold.
+    CHECK(*dead.change_K < 0.5);
+    // No gas: the heater gives nothing above what it was given.
+    CHECK(*row(study, drawing.findTag("WH1")->id, "no_gas").change_K < -10);
+    // The main stop failed: the longest run ends it, longer and hotter than by volume.
+    const study::FaultRow& stop = row(study, drawing.findTag("C1")->id, "stop_fails");
+    CHECK(stop.stops.text == "The longest run.");
+    CHECK(*stop.change_K > 0.5);
+}
