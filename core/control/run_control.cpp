@@ -96,6 +96,18 @@ RunChange RunControl::press(double t_s, const RunInputs& inputs)
     return {m_state, RunCause::ButtonPressed, t_s};
 }
 
+void RunControl::look(double t_s, const RunInputs& inputs)
+{
+    if (m_spec.noFlow_s <= 0 || !m_pumps) {
+        return;
+    }
+    if (inputs.flow_m3s >= m_spec.noFlowBelow_m3s) {
+        m_noFlowSince_s = -1;
+    } else if (m_noFlowSince_s < 0) {
+        m_noFlowSince_s = t_s;
+    }
+}
+
 std::optional<RunChange> RunControl::advance(double t_s, double dt_s, const RunInputs& before, const RunInputs& inputs)
 {
     if (m_state == RunState::Idle) {
@@ -125,7 +137,7 @@ std::optional<RunChange> RunControl::advance(double t_s, double dt_s, const RunI
         meet(instant(crossing(before.inletSensor_C, inputs.inletSensor_C, m_spec.inletLockout_C)),
              RunCause::InletTooWarm);
     }
-    if (m_spec.longestRun_s > 0 && t_s - m_start_s >= m_spec.longestRun_s) {
+    if (m_spec.longestRun_s > 0 && t_s - m_start_s >= m_spec.longestRun_s - kRounding_s) {
         meet(std::max(begin_s, m_start_s + m_spec.longestRun_s), RunCause::LongestRun);
     }
     if (!inputs.stopFails) {
@@ -133,7 +145,7 @@ std::optional<RunChange> RunControl::advance(double t_s, double dt_s, const RunI
             meet(instant(crossing(before.pumped_m3, inputs.pumped_m3, m_startTotal_m3 + m_spec.stopVolume_m3)),
                  RunCause::VolumeReached);
         }
-        if (m_spec.stopByTime && t_s - m_start_s >= m_spec.stopTime_s) {
+        if (m_spec.stopByTime && t_s - m_start_s >= m_spec.stopTime_s - kRounding_s) {
             meet(std::max(begin_s, m_start_s + m_spec.stopTime_s), RunCause::TimeReached);
         }
         if (m_spec.stopByTemperature && m_state == RunState::Running
@@ -143,12 +155,8 @@ std::optional<RunChange> RunControl::advance(double t_s, double dt_s, const RunI
         }
     }
     if (m_spec.noFlow_s > 0 && m_pumps) {
-        if (inputs.flow_m3s >= m_spec.noFlowBelow_m3s) {
-            m_noFlowSince_s = -1;
-        } else if (m_noFlowSince_s < 0) {
-            m_noFlowSince_s = begin_s;
-        }
-        if (m_noFlowSince_s >= 0 && t_s - m_noFlowSince_s >= m_spec.noFlow_s) {
+        look(begin_s, inputs);
+        if (m_noFlowSince_s >= 0 && t_s - m_noFlowSince_s >= m_spec.noFlow_s - kRounding_s) {
             meet(std::max(begin_s, m_noFlowSince_s + m_spec.noFlow_s), RunCause::NoFlow);
         }
     }
@@ -159,7 +167,7 @@ std::optional<RunChange> RunControl::advance(double t_s, double dt_s, const RunI
         return ended;
     }
 
-    if (!m_pumps && !m_spec.pumpAfterValve && t_s >= m_pumpStart_s) {
+    if (!m_pumps && !m_spec.pumpAfterValve && t_s >= m_pumpStart_s - kRounding_s) {
         m_pumps = true;
     }
     if (m_state == RunState::OpeningValve && inputs.valveOpen) {

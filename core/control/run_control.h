@@ -75,6 +75,10 @@ public:
     /// A press at t_s: starts a run, stops the one that runs, or is refused (the change says why).
     RunChange press(double t_s, const RunInputs& inputs);
 
+    /// Sees the inputs as they are now; call it before a step is chosen: timeToNextEvent_s() then knows of a flow that
+    /// has gone.
+    void look(double t_s, const RunInputs& inputs);
+
     /// Check the stops at the end of a step (t_s - dt_s, t_s]; inputs are those at t_s, `before` those at
     /// its start: the instant of a crossing is found by linear interpolation between them.
     std::optional<RunChange> advance(double t_s, double dt_s, const RunInputs& before, const RunInputs& inputs);

@@ -11,6 +11,7 @@ Storage::Storage(const StorageSpec& spec) : m_spec(spec) {}
 void Storage::enter(State state, bool powered)
 {
     m_state = state;
+    m_wanted = state;
     m_inState_s = 0;
     m_stood_s = 0;
     const bool calls = state == State::Lighting || state == State::Heating;
@@ -18,12 +19,17 @@ void Storage::enter(State state, bool powered)
     m_power_W = (calls ? m_spec.element_W : 0.0) + m_burner_W * m_spec.efficiency;
 }
 
-std::optional<Storage::Change> Storage::advance(double t_s, double dt_s, double tank_C, bool powered)
+void Storage::look(double tank_C, bool powered)
 {
+    if (m_sinceSeen_s > 0)
+        m_rate_K_s = (tank_C - m_seen_C) / m_sinceSeen_s;
+    m_sinceSeen_s = 0;
+    m_seen_C = tank_C;
     const bool burner = m_spec.burnerInput_W > 0;
     // The state the tank and the supply ask for; a burner without power leaves the element alone at work.
     State wanted = m_state;
-    double needed = kThermostatScan_s, since = m_stood_s;
+    m_needed_s = kThermostatScan_s;
+    m_byTimer = false;
     if (m_state != State::Lockout) {
         const bool canHeat = (burner && powered) || m_spec.element_W > 0;
         if (tank_C >= m_spec.ecoLimit_C) {
@@ -36,8 +42,8 @@ std::optional<Storage::Change> Storage::advance(double t_s, double dt_s, double 
         } else if (m_state == State::Lighting) {
             wanted = State::Heating;
             if (powered) {
-                needed = m_spec.ignition_s;
-                since = m_inState_s;
+                m_needed_s = m_spec.ignition_s;
+                m_byTimer = true;
             }
         } else if (burner && powered && m_burner_W == 0) {
             wanted = State::Lighting;
@@ -46,28 +52,52 @@ std::optional<Storage::Change> Storage::advance(double t_s, double dt_s, double 
             m_power_W = m_spec.element_W;
         }
     }
-    const bool changes = wanted != m_state;
-    const double until = changes ? std::max(0.0, needed - since) : std::numeric_limits<double>::infinity();
+    if (wanted != m_wanted || wanted == m_state)
+        m_stood_s = 0;
+    m_wanted = wanted;
+}
+
+std::optional<Storage::Change> Storage::advance(double t_s, double dt_s, double tank_C, bool powered)
+{
+    look(tank_C, powered);
+    const bool changes = m_wanted != m_state;
+    const double until = changes ? std::max(0.0, m_needed_s - (m_byTimer ? m_inState_s : m_stood_s))
+                                 : std::numeric_limits<double>::infinity();
     const bool now = until <= dt_s * (1.0 + 1e-12) + 1e-12;
     const double passed = now ? std::min(until, dt_s) : dt_s;
     m_inState_s += passed;
-    m_stood_s = changes && needed == kThermostatScan_s ? m_stood_s + passed : 0.0;
+    m_sinceSeen_s += passed;
+    if (changes)
+        m_stood_s += passed;
     m_mean_W = m_power_W;
     m_gas_J += m_burner_W * passed;
     if (!now)
         return {};
-    enter(wanted, powered);
-    return Change{wanted, t_s + passed};
+    enter(m_wanted, powered);
+    return Change{m_state, t_s + passed};
+}
+
+/// Until the tank meets the thermostat's next mark, by its rate of late.
+double Storage::timeToMark_s() const
+{
+    double next = std::numeric_limits<double>::infinity();
+    const double on_C = m_spec.setpoint_C - m_spec.differential_K;
+    if (m_state == State::Lockout)
+        return next;
+    if (m_rate_K_s > 0)
+        for (const double mark : {m_spec.setpoint_C, m_spec.ecoLimit_C})
+            if (m_seen_C < mark && (mark != m_spec.setpoint_C || m_state != State::Satisfied))
+                next = std::min(next, (mark - m_seen_C) / m_rate_K_s);
+    if (m_rate_K_s < 0 && m_state == State::Satisfied && m_seen_C > on_C)
+        next = std::min(next, (on_C - m_seen_C) / m_rate_K_s);
+    return std::max(next, kThermostatScan_s);
 }
 
 double Storage::timeToNextEvent_s() const
 {
-    double next = std::numeric_limits<double>::infinity();
-    if (m_state == State::Lighting)
-        next = std::max(0.0, m_spec.ignition_s - m_inState_s);
-    if (m_stood_s > 0)
-        next = std::min(next, std::max(0.0, kThermostatScan_s - m_stood_s));
-    return next;
+    if (m_wanted == m_state)
+        return timeToMark_s();
+    return std::min(timeToMark_s(), std::max(0.0, m_needed_s - (m_byTimer ? m_inState_s : m_stood_s)));
 }
 
 void Storage::reset()

@@ -11,9 +11,14 @@ namespace tapward::heater {
 
 namespace {
 
-constexpr double kOutletCooling_K = 10;
-constexpr double kInletCooling_K = 5;
 constexpr double kThousandFeet_m = 304.8;
+constexpr double kStanding_m3s = 1e-7;   // water that creeps less than this tells the control nothing
+constexpr double kTrimTurnovers = 0.6;   // with an exchanger twice as large as assumed the loop gain stays under one
+constexpr double kLeastFireShare = 0.01; // of the range: what the valve's seat does not tell apart
+constexpr double kShortestLook_s = 0.05;
+constexpr double kNever_s = std::numeric_limits<double>::infinity();
+
+double hottest(const TanklessInputs& in) { return std::max(in.exchanger_C, in.outlet_C); }
 
 }  // namespace
 
@@ -26,7 +31,7 @@ double altitudeFactor(double altitude_m, TanklessSpec::Derate reading)
     return std::max(0.0, 1.0 - 0.04 * counted);
 }
 
-Tankless::Tankless(const TanklessSpec& spec) : m_spec(spec)
+Tankless::Tankless(const TanklessSpec& spec) : m_spec(spec), m_coil(std::max(spec.exchanger_J_K, 1.0))
 {
     m_spec.efficiency = std::clamp(m_spec.efficiency, 0.5, 1.0);
     m_spec.maximumInput_W = std::max(m_spec.maximumInput_W, m_spec.minimumInput_W);
@@ -34,10 +39,22 @@ Tankless::Tankless(const TanklessSpec& spec) : m_spec(spec)
     m_spec.ignitionTries = std::max(1, m_spec.ignitionTries);
 }
 
+/// Heat into the water from this gas input at sea level.
+double Tankless::deliverable(double input_W) const
+{
+    return input_W * altitudeFactor(m_spec.altitude_m, m_spec.derate) * m_spec.efficiency;
+}
+
 double Tankless::fireShare() const
 {
-    const double most = m_spec.maximumInput_W * altitudeFactor(m_spec.altitude_m, m_spec.derate);
-    return most > 0 ? gasInput_W() / most : 0.0;
+    const double most = deliverable(m_spec.maximumInput_W);
+    return most > 0 ? m_power_W / most : 0.0;
+}
+
+bool Tankless::atLeastFire() const
+{
+    const double least = deliverable(m_spec.minimumInput_W);
+    return m_power_W <= least + kLeastFireShare * (deliverable(m_spec.maximumInput_W) - least);
 }
 
 bool Tankless::fanRuns() const
@@ -55,7 +72,7 @@ std::optional<Tankless::Wish> Tankless::condition(const TanklessInputs& in) cons
     if (m_state == Lockout)
         return {};
     const auto wish = [](TanklessState state, Cause cause) { return Wish{state, cause, kControlScan_s, false}; };
-    if (std::max(in.exchanger_C, in.outlet_C) >= m_spec.ecoLimit_C)
+    if (hottest(in) >= m_spec.ecoLimit_C)
         return wish(Lockout, Cause::EcoOpen);
     if (in.volts < m_spec.minimumVolts)
         return m_state == Idle ? std::nullopt : std::optional(wish(Idle, Cause::NoPower));
@@ -83,9 +100,8 @@ std::optional<Tankless::Wish> Tankless::condition(const TanklessInputs& in) cons
         return wish(OverTemperature, Cause::InletLimit);
     if (in.outlet_C > m_spec.outletLimit_C)
         return wish(OverTemperature, Cause::OutletLimit);
-    if (lit && m_spec.shutsOffWhenTooHot && in.outlet_C > m_spec.setpoint_C + m_spec.tooHotAbove_K
-        && gasInput_W() <= m_spec.minimumInput_W * altitudeFactor(m_spec.altitude_m, m_spec.derate) * (1.0 + 1e-9))
-        return wish(OverTemperature, Cause::TooHotAtMinimumFire);
+    if (lit && m_spec.shutsOffWhenTooHot && in.outlet_C > tooHot_C() && atLeastFire())
+        return Wish{OverTemperature, Cause::TooHotAtMinimumFire, std::max(kControlScan_s, m_spec.tooHotFor_s), false};
     return {};
 }
 
@@ -112,7 +128,7 @@ std::optional<Tankless::Wish> Tankless::timer(bool gasFails) const
     }
 }
 
-void Tankless::enter(TanklessState state, TanklessCause cause, const TanklessInputs& in)
+void Tankless::enter(TanklessState state, TanklessCause cause)
 {
     using enum TanklessState;
     using Cause = TanklessCause;
@@ -126,9 +142,9 @@ void Tankless::enter(TanklessState state, TanklessCause cause, const TanklessInp
         m_tries = 0;
     if (state == OverTemperature) {
         m_coolInlet = cause == Cause::InletLimit;
-        m_coolTo_C = m_coolInlet                           ? m_spec.inletLimit_C - kInletCooling_K
-                     : cause == Cause::TooHotAtMinimumFire ? m_spec.setpoint_C
-                                                           : m_spec.outletLimit_C - kOutletCooling_K;
+        m_coolTo_C = m_coolInlet                           ? m_spec.inletLimit_C - m_spec.inletHysteresis_K
+                     : cause == Cause::TooHotAtMinimumFire ? m_spec.setpoint_C - m_spec.relightBelow_K
+                                                           : m_spec.outletLimit_C - m_spec.outletHysteresis_K;
     }
     // The flow stood while the control made sure of it: that counts to the proof.
     m_inState_s = state == ProvingFlow ? std::min(m_stood_s, m_spec.flowProof_s) : 0.0;
@@ -137,38 +153,80 @@ void Tankless::enter(TanklessState state, TanklessCause cause, const TanklessInp
     m_state = state;
     m_power_W = 0;
     if (state == Burning) {
-        m_model_C = in.outlet_C;
+        m_power_W = deliverable(m_spec.minimumInput_W);  // it lights at its smallest fire
         m_gap_K = 0;
-        control(0, in);
     }
 }
 
-/// Power from now on, and the model over the dt gone with the power that was.
-void Tankless::control(double dt_s, const TanklessInputs& in)
+double Tankless::wantedPower_W(double flow_m3s) const
 {
-    const double flowHeat = std::max(in.flow_m3s, 1e-7) * water::referenceVolumeHeat();  // W/K
-    const double lag = m_spec.exchanger_J_K / flowHeat;
-    const double settled = in.inlet_C + m_power_W / flowHeat;
-    m_model_C = settled + (m_model_C - settled) * std::exp(-dt_s / lag);
-    const double gap = in.outlet_C - m_model_C;
-    m_gap_K += (gap - m_gap_K) * -std::expm1(-dt_s / (m_spec.controlTime_s + 0.5 * lag));
-    const double factor = altitudeFactor(m_spec.altitude_m, m_spec.derate) * m_spec.efficiency;
-    m_power_W = std::clamp(flowHeat * (m_spec.setpoint_C - in.inlet_C - m_gap_K), m_spec.minimumInput_W * factor,
-                           m_spec.maximumInput_W * factor);
+    const double flowHeat = std::max(flow_m3s, kStanding_m3s) * water::referenceVolumeHeat();  // W/K
+    return std::clamp(flowHeat * (m_spec.setpoint_C - m_inletRead_C - m_gap_K), deliverable(m_spec.minimumInput_W),
+                      deliverable(m_spec.maximumInput_W));
+}
+
+/// Moves the fire toward the wanted one for dt_s. @return its mean, W
+double Tankless::burn(double dt_s, double wanted_W)
+{
+    const double range = deliverable(m_spec.maximumInput_W) - deliverable(m_spec.minimumInput_W);
+    const double pace = range / std::max(m_spec.fireTravel_s, 1e-3);  // W/s
+    const double time_s = std::max(m_spec.controlTime_s, 1e-3);
+    double gap = std::abs(wanted_W - m_power_W), area = 0, left_s = dt_s;
+    if (gap > pace * time_s && pace > 0) {  // as fast as the valve goes
+        const double ramp_s = std::min(left_s, gap / pace - time_s);
+        area += ramp_s * (gap - 0.5 * pace * ramp_s);
+        gap -= pace * ramp_s;
+        left_s -= ramp_s;
+    }
+    const double gone = -std::expm1(-left_s / time_s);
+    area += gap * time_s * gone;
+    gap *= 1.0 - gone;
+    const double side = wanted_W >= m_power_W ? 1.0 : -1.0;
+    m_power_W = wanted_W - side * gap;
+    return dt_s > 0 ? wanted_W - side * area / dt_s : m_power_W;
 }
 
 void Tankless::pass(double dt_s, const TanklessInputs& in)
 {
     m_inState_s += dt_s;
+    m_sinceSeen_s += dt_s;
     m_postPurge_s = in.volts < m_spec.minimumVolts ? 0.0 : std::max(0.0, m_postPurge_s - dt_s);
-    m_mean_W = m_power_W;
-    m_gas_J += gasInput_W() * dt_s;
-    if (m_state == TanklessState::Burning && dt_s > 0)
-        control(dt_s, in);
+    const bool burns = m_state == TanklessState::Burning;
+    m_mean_W = burns ? burn(dt_s, wantedPower_W(in.flow_m3s)) : 0.0;
+    m_gas_J += m_mean_W / m_spec.efficiency * dt_s;
+    if (!(dt_s > 0))
+        return;
+    const double follows = -std::expm1(-dt_s / std::max(m_spec.sensorLag_s, 1e-3));
+    const double inletBefore_C = m_inletRead_C;
+    m_inletRead_C += (in.inlet_C - m_inletRead_C) * follows;
+    m_outletRead_C += (in.outlet_C - m_outletRead_C) * follows;
+    if (in.flow_m3s <= kStanding_m3s) {
+        m_coil.rest(m_outletRead_C);
+        m_expected_C = m_outletRead_C;
+        return;
+    }
+    m_expected_C += (m_coil.outlet_C() - m_expected_C) * follows;
+    m_coil.pass(dt_s, in.flow_m3s, 0.5 * (inletBefore_C + m_inletRead_C), m_mean_W);
+    if (burns) {
+        const double trim_s = m_spec.controlTime_s + kTrimTurnovers * m_coil.turnover_s(in.flow_m3s);
+        m_gap_K += (m_outletRead_C - m_expected_C - m_gap_K) * -std::expm1(-dt_s / trim_s);
+    }
 }
 
-std::optional<TanklessChange> Tankless::advance(double t_s, double dt_s, const TanklessInputs& in)
+void Tankless::look(const TanklessInputs& in)
 {
+    if (m_sinceSeen_s < 0) {
+        m_inletRead_C = in.inlet_C;
+        m_outletRead_C = m_expected_C = in.outlet_C;
+        m_coil.fill(in.outlet_C);
+        m_sinceSeen_s = 0;
+    } else if (m_sinceSeen_s > 0) {
+        m_inletRate_K_s = (in.inlet_C - m_seen.inlet_C) / m_sinceSeen_s;
+        m_outletRate_K_s = (in.outlet_C - m_seen.outlet_C) / m_sinceSeen_s;
+        m_hottestRate_K_s = (hottest(in) - hottest(m_seen)) / m_sinceSeen_s;
+        m_sinceSeen_s = 0;
+    }
+    m_seen = in;
     const auto stands = condition(in);
     // A condition without a cause to tell (flow seen) is told apart by its state.
     const TanklessCause cause = !stands                                ? TanklessCause::None
@@ -178,11 +236,16 @@ std::optional<TanklessChange> Tankless::advance(double t_s, double dt_s, const T
         m_standing = cause;
         m_stood_s = 0;
     }
+    m_standsFor_s = stands ? stands->after_s : 0.0;
+}
+
+std::optional<TanklessChange> Tankless::advance(double t_s, double dt_s, const TanklessInputs& in)
+{
+    look(in);
+    const auto stands = condition(in);
     const auto timed = timer(in.gasFails);
-    const double untilTimer =
-        timed ? std::max(0.0, timed->after_s - m_inState_s) : std::numeric_limits<double>::infinity();
-    const double untilCondition =
-        stands ? std::max(0.0, stands->after_s - m_stood_s) : std::numeric_limits<double>::infinity();
+    const double untilTimer = timed ? std::max(0.0, timed->after_s - m_inState_s) : kNever_s;
+    const double untilCondition = stands ? std::max(0.0, stands->after_s - m_stood_s) : kNever_s;
     const double until = std::min(untilTimer, untilCondition);
     // Rounding must not leave a sliver of a step before an event.
     if (until > dt_s * (1.0 + 1e-12) + 1e-12) {
@@ -197,17 +260,43 @@ std::optional<TanklessChange> Tankless::advance(double t_s, double dt_s, const T
         m_stood_s += passed;
     const Wish& wish = untilCondition <= untilTimer ? *stands : *timed;
     const TanklessChange change{wish.state, wish.cause, t_s + passed};
-    enter(wish.state, wish.cause, in);
+    enter(wish.state, wish.cause);
     return change;
+}
+
+/// Until a temperature meets the mark that matters in this state, by its rate of late.
+double Tankless::timeToMark_s() const
+{
+    using enum TanklessState;
+    double next = kNever_s;
+    const auto rises = [&next](double celsius, double rate, double mark) {
+        if (rate > 0 && celsius < mark)
+            next = std::min(next, (mark - celsius) / rate);
+    };
+    if (m_state == Lockout)
+        return next;
+    rises(hottest(m_seen), m_hottestRate_K_s, m_spec.ecoLimit_C);
+    if (m_state == OverTemperature) {
+        const double celsius = m_coolInlet ? m_seen.inlet_C : m_seen.outlet_C;
+        const double rate = m_coolInlet ? m_inletRate_K_s : m_outletRate_K_s;
+        if (rate < 0 && celsius > m_coolTo_C)
+            next = std::min(next, (m_coolTo_C - celsius) / rate);
+    } else if (m_state != Idle && m_state != RestartDelay) {
+        rises(m_seen.inlet_C, m_inletRate_K_s, m_spec.inletLimit_C);
+        rises(m_seen.outlet_C, m_outletRate_K_s, m_spec.outletLimit_C);
+        if (m_spec.shutsOffWhenTooHot)
+            rises(m_seen.outlet_C, m_outletRate_K_s, tooHot_C());
+    }
+    return std::max(next, kShortestLook_s);
 }
 
 double Tankless::timeToNextEvent_s() const
 {
-    double next = std::numeric_limits<double>::infinity();
+    double next = timeToMark_s();
     if (const auto timed = timer(false))
-        next = std::max(0.0, timed->after_s - m_inState_s);
+        next = std::min(next, std::max(0.0, timed->after_s - m_inState_s));
     if (m_standing != TanklessCause::None)
-        next = std::min(next, std::max(0.0, kControlScan_s - m_stood_s));
+        next = std::min(next, std::max(0.0, m_standsFor_s - m_stood_s));
     if (m_postPurge_s > 0)
         next = std::min(next, m_postPurge_s);
     return next;

@@ -3,6 +3,8 @@
 
 #include <optional>
 
+#include "heater/coil.h"
+
 namespace tapward::heater {
 
 /// A tankless gas heater as its control sees it. Water and metal of the exchanger live in the thermal
@@ -19,20 +21,27 @@ struct TanklessSpec {
     double efficiency = 0.82;              ///< delivered / input, 0.5..1
     double altitude_m = 0;
     enum class Derate { AboveSeaLevel, Above2000ft } derate = Derate::Above2000ft;
-    double outletLimit_C = 85;             ///< burner off above it; lights again after cooling by 10 K
-    double inletLimit_C = 99;              ///< refuses to light / goes out above this inlet; again 5 K below it
+    double outletLimit_C = 85;             ///< burner off above it
+    double outletHysteresis_K = 10;        ///< ... lights again this far below it
+    double inletLimit_C = 99;              ///< refuses to light / goes out above this inlet
+    double inletHysteresis_K = 5;          ///< ... lights again this far below it
     double ecoLimit_C = 93;                ///< over-temperature switch: lockout
     int ignitionTries = 3;
     double retryPurge_s = 15;
     double restartDelay_s = 2;             ///< shortest time from flame out to the next try
     double postPurge_s = 20;
-    double controlTime_s = 3;              ///< closed-loop time constant of the trim on outlet temperature
+    double controlTime_s = 2;              ///< the fire moves to what is wanted with this time constant; its
+                                           ///< trim with this and 0.6 turnovers of the exchanger
+    double fireTravel_s = 2;               ///< gas valve and fan from smallest to largest fire at their fastest
+    double sensorLag_s = 1.5;              ///< of its inlet and outlet sensors
     double exchanger_J_K = 2500;           ///< water and metal as the control's designer knew them: give the true
-                                           ///< figure where known. Half to twice of it still settles, with an
-                                           ///< overshoot of some K while it warms up
+                                           ///< figure where known. Half to twice of it still settles
     double minimumVolts = 10.5;            ///< ignition boards do nothing below about this
     bool shutsOffWhenTooHot = false;       ///< some controls stop the burner when minimum fire overshoots
-    double tooHotAbove_K = 10;             ///< ... by more than this above the setpoint; again at the setpoint
+    double tooHotAbove_K = 10;             ///< ... by more than this above the setpoint
+    double tooHotFor_s = 3;                ///< ... for this long
+    double relightBelow_K = 0;             ///< ... and light again this far below the setpoint
+    double purgeLoss_W_K = 6.5;            ///< exchanger to the fan's air without a flame
 };
 
 /// A condition (flow, limit, voltage) must stand this long before the control acts on it; timers are exact.
@@ -88,16 +97,22 @@ struct TanklessInputs {
 
 /// Advances in time by events; between events its power is constant or follows the control.
 ///
-/// Control: feed-forward flow * rho c * (setpoint - inlet), less the gap between the outlet and what the
-/// control's own model of its exchanger (one mixed volume fed with the heat really delivered) expects, that
-/// gap low-passed. The model knows the clamps of the burner, so nothing winds up; with a faulty feed-forward
-/// (losses, a wrong efficiency) the outlet still settles at the setpoint. Internal model control: Garcia &
-/// Morari (1982), Ind. Eng. Chem. Process Des. Dev. 21, 308 (memory).
+/// Control: feed-forward flow * rho c * (setpoint - inlet), less the gap between the outlet and what the control's own
+/// model of its exchanger (a Coil fed with the heat really delivered, seen through the same sensor) expects, that gap
+/// low-passed. The fire moves there with the control time, no faster than the gas valve. The model knows the fire's
+/// ends and its pace, so nothing winds up; with a faulty feed-forward (losses, a wrong efficiency) the outlet still
+/// settles at the setpoint. Feed-forward with feedback does nearly as well as a predictive control: Yuill, Coward &
+/// Henze (2010), HVAC&R Research 16(5) (abstract). Internal model control: Garcia & Morari (1982), Ind. Eng. Chem.
+/// Process Des. Dev. 21, 308 (memory).
 class Tankless {
 public:
     explicit Tankless(const TanklessSpec& spec);
 
-    /// Advance from t_s by dt_s with the inputs of this step. Reports at most one state change per call
+    /// Sees the inputs as they are now. Call it after whatever may have changed them and before a step is chosen:
+    /// timeToNextEvent_s() then knows of what has begun to stand.
+    void look(const TanklessInputs& inputs);
+
+    /// Advance from t_s by dt_s with inputs that hold from t_s on. Reports at most one state change per call
     /// with its exact instant inside the step; the caller repeats the rest of the step from there.
     /// @return the change, if any, at t_s < at <= t_s + dt_s (== t_s only where a time in the spec is 0).
     std::optional<TanklessChange> advance(double t_s, double dt_s, const TanklessInputs& inputs);
@@ -108,10 +123,11 @@ public:
     double fireShare() const;          ///< input / maximum input, 0 when out
     double gasInput_W() const { return m_power_W / m_spec.efficiency; }
     double gasEnergy_J() const { return m_gas_J; }   ///< since start
-    bool fanRuns() const;              ///< pre-, post-purge and burning
+    bool fanRuns() const;              ///< pre-, post-purge and burning; purges(): no flame
+    bool purges() const { return fanRuns() && m_state != TanklessState::Burning; }
     int ignitionFailures() const { return m_tries; }  ///< since the flow was last proved
-    /// Longest step that passes no timed event (end of purge, ignition, post-purge, ...). Infinite when
-    /// nothing is timed.
+    /// Longest step that passes no timed event (end of purge, ignition, a condition that stands, ...) nor, as
+    /// far as the last two looks tell, the instant at which a temperature meets its mark. Infinite without any.
     double timeToNextEvent_s() const;
     void reset();                      ///< clears a lockout
 
@@ -124,20 +140,31 @@ private:
     };
     std::optional<Wish> condition(const TanklessInputs& inputs) const;
     std::optional<Wish> timer(bool gasFails) const;
-    void enter(TanklessState state, TanklessCause cause, const TanklessInputs& inputs);
+    void enter(TanklessState state, TanklessCause cause);
     void pass(double dt_s, const TanklessInputs& inputs);
-    void control(double dt_s, const TanklessInputs& inputs);
+    double wantedPower_W(double flow_m3s) const;
+    double burn(double dt_s, double wanted_W);
+    double deliverable(double input_W) const;
+    bool atLeastFire() const;
+    double tooHot_C() const { return m_spec.setpoint_C + m_spec.tooHotAbove_K; }
+    double timeToMark_s() const;
 
     TanklessSpec m_spec;
     TanklessState m_state = TanklessState::Idle;
     TanklessCause m_standing = TanklessCause::None;  ///< condition that stands ...
     double m_stood_s = 0;                            ///< ... for this long
+    double m_standsFor_s = 0;                        ///< ... and acts after this
     double m_inState_s = 0;
     double m_postPurge_s = 0;
     double m_power_W = 0;
     double m_mean_W = 0;
-    double m_model_C = 20;      ///< outlet the control's model expects
-    double m_gap_K = 0;         ///< outlet less model, low-passed
+    Coil m_coil;                ///< the control's own model of its exchanger
+    double m_inletRead_C = 20, m_outletRead_C = 20;  ///< by its sensors
+    double m_expected_C = 20;   ///< what the outlet's sensor should read by the model
+    double m_gap_K = 0;         ///< what it reads above that, low-passed
+    TanklessInputs m_seen;      ///< at the last look ...
+    double m_sinceSeen_s = -1;  ///< ... and the time since; negative before the first
+    double m_inletRate_K_s = 0, m_outletRate_K_s = 0, m_hottestRate_K_s = 0;  ///< between the last two looks
     double m_coolTo_C = 0;      ///< leave OverTemperature below it ...
     bool m_coolInlet = false;   ///< ... at the inlet, not the outlet
     double m_gas_J = 0;

@@ -25,15 +25,22 @@ Result<PartModel> model(const Values& values)
     spec.derate = values.text("altitude_derate") == "from_sea_level" ? heater::TanklessSpec::Derate::AboveSeaLevel
                                                                      : heater::TanklessSpec::Derate::Above2000ft;
     spec.outletLimit_C = values.number("outlet_limit_C");
+    spec.outletHysteresis_K = values.number("outlet_limit_hysteresis_K");
     spec.inletLimit_C = values.number("inlet_limit_C");
+    spec.inletHysteresis_K = values.number("inlet_limit_hysteresis_K");
     spec.ecoLimit_C = values.number("eco_limit_C");
     spec.ignitionTries = static_cast<int>(values.number("ignition_tries"));
     spec.retryPurge_s = values.number("retry_purge_s");
     spec.restartDelay_s = values.number("restart_delay_s");
     spec.postPurge_s = values.number("post_purge_s");
     spec.controlTime_s = values.number("control_time_s");
+    spec.fireTravel_s = values.number("fire_travel_s");
+    spec.sensorLag_s = values.number("sensor_lag_s");
     spec.shutsOffWhenTooHot = values.flag("shuts_off_when_too_hot");
     spec.tooHotAbove_K = values.number("too_hot_above_K");
+    spec.tooHotFor_s = values.number("too_hot_for_s");
+    spec.relightBelow_K = values.number("relight_below_K");
+    spec.purgeLoss_W_K = values.number("purge_loss_W_K");
     if (spec.holdFlow_m3s > spec.activationFlow_m3s) {
         return problem({"The heater's hold flow, {0}, is above its activation flow, {1}.",
                         {Measure{spec.holdFlow_m3s, Quantity::Flow}, Measure{spec.activationFlow_m3s, Quantity::Flow}}},
@@ -55,7 +62,7 @@ Result<PartModel> model(const Values& values)
     spec.exchanger_J_K = exchanger.volume_m3 * water::referenceVolumeHeat() + exchanger.body_J_K;
     exchanger.loss_W_K = values.number("standing_loss_W_K");
     exchanger.ambient = values.number("bay_C");
-    exchanger.bodyCells = 4;
+    exchanger.bodyBore_m = values.number("coil_bore_m");
     model.tankless = spec;
     setLimits(model, values);
     return model;
@@ -149,7 +156,9 @@ const PartKind& tanklessHeater()
                 seconds("retry_purge_s", "Purge between tries", 15, lightUp),
                 seconds("restart_delay_s", "Shortest time out", 2, kFromMemory),
                 seconds("post_purge_s", "Post-purge", 20, "5..60 s, from memory"),
-                seconds("control_time_s", "Time constant of its control", 3, kFromMemory),
+                seconds("control_time_s", "Time constant of its control", 2, kFromMemory),
+                seconds("fire_travel_s", "Gas valve, smallest to largest fire", 2, kFromMemory),
+                seconds("sensor_lag_s", "Lag of its temperature sensors", 1.5, "1..5 s in water, from memory"),
                 {.key = "outlet_limit_C",
                  .label = "Outlet limit",
                  .quantity = Quantity::Temperature,
@@ -157,7 +166,14 @@ const PartKind& tanklessHeater()
                  .most = 120,
                  .initial = 85.0,
                  .source = kFromMemory,
-                 .help = "Burner off above it, lights again 10 K below."},
+                 .help = "Burner off above it."},
+                {.key = "outlet_limit_hysteresis_K",
+                 .label = "... lights again this far below it",
+                 .quantity = Quantity::TemperatureDifference,
+                 .least = 0,
+                 .most = 60,
+                 .initial = 10.0,
+                 .source = kFromMemory},
                 {.key = "inlet_limit_C",
                  .label = "Inlet limit",
                  .quantity = Quantity::Temperature,
@@ -166,6 +182,13 @@ const PartKind& tanklessHeater()
                  .initial = 99.0,
                  .source = kFromMemory,
                  .help = "Does not light on hotter water."},
+                {.key = "inlet_limit_hysteresis_K",
+                 .label = "... lights again with the inlet this far below it",
+                 .quantity = Quantity::TemperatureDifference,
+                 .least = 0,
+                 .most = 60,
+                 .initial = 5.0,
+                 .source = kFromMemory},
                 {.key = "eco_limit_C",
                  .label = "Over-temperature switch (ECO)",
                  .quantity = Quantity::Temperature,
@@ -185,6 +208,14 @@ const PartKind& tanklessHeater()
                  .most = 60,
                  .initial = 10.0,
                  .source = kFromMemory},
+                seconds("too_hot_for_s", "... for this long", 3, kFromMemory),
+                {.key = "relight_below_K",
+                 .label = "... and lights again this far below the setpoint",
+                 .quantity = Quantity::TemperatureDifference,
+                 .least = 0,
+                 .most = 60,
+                 .initial = 0.0,
+                 .source = kFromMemory},
                 lossField(5 * us::kPsi, "3..8 psi at 2 gpm, from memory"),
                 lossFlowField(2 * us::kGpm),
                 {.key = "exchanger_volume_m3",
@@ -198,8 +229,16 @@ const PartKind& tanklessHeater()
                  .label = "Copper of the exchanger",
                  .quantity = Quantity::Mass,
                  .most = 50,
-                 .initial = 4 * us::kPound,
-                 .source = "2..6 lb, from memory"},
+                 .initial = 5 * us::kPound,
+                 .source = "2..6 lb, from memory; with its water the heat capacity of a measured home unit, by input"},
+                {.key = "coil_bore_m",
+                 .label = "Bore of the exchanger's coil",
+                 .quantity = Quantity::Length,
+                 .least = 0.004,
+                 .most = 0.05,
+                 .initial = 0.45 * us::kInch,
+                 .source = "3/8 in copper tube, type M; which tube, from memory",
+                 .help = "Sets how long the coil is and so how sharply hot water follows cold."},
                 {.key = "exchanger_film_W_K",
                  .label = "Metal to water conductance (W/K)",
                  .most = 1e5,
@@ -210,7 +249,13 @@ const PartKind& tanklessHeater()
                  .label = "Loss to the air (W/K)",
                  .most = 100,
                  .initial = 1.0,
-                 .source = kFromMemory},
+                 .source = "3.6 W/K measured on a home unit, by input"},
+                {.key = "purge_loss_W_K",
+                 .label = "Loss to the fan's air while it purges (W/K)",
+                 .most = 100,
+                 .initial = 6.5,
+                 .source = "about 3 °F in a post-purge, common practice",
+                 .help = "0: none."},
                 bayField(),
                 {.key = "minimum_V",
                  .label = "Least voltage of its board",

@@ -46,7 +46,7 @@ void Simulation::applyAction(const document::Action& action)
     const std::string tag = part ? part->tag : std::string();
     const auto outlet = std::find_if(m_outlets.begin(), m_outlets.end(),
                                      [&](const OutletActor& o) { return o.part->id == action.part; });
-    m_dirty = true;
+    m_dirty = m_acted = true;
     switch (action.kind) {
     case ActionKind::OpenOutlet:
         if (outlet == m_outlets.end()) {

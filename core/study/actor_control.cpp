@@ -130,12 +130,14 @@ void Simulation::watchLimit(ControlActor& actor)
     // A snap switch closes again this far below (common practice, no published source).
     constexpr double kReset_K = 5;
     if (!actor.spec.highLimit || actor.limitFails) {
+        m_acted = m_acted || actor.limitOpen;
         actor.limitOpen = false;
         return;
     }
     const double reading = inputsOf(actor).limitSensor_C;
     const bool was = actor.limitOpen;
     actor.limitOpen = was ? !(reading < actor.spec.highLimit_C - kReset_K) : reading >= actor.spec.highLimit_C;
+    m_acted = m_acted || actor.limitOpen != was;  // what it feeds stops or starts now, not after the next step
     if (actor.limitOpen && !was) {
         addEvent("limit_open",
                  Message("The high limit opened at {0} and cuts off valve and pumps.",

@@ -161,7 +161,12 @@ void Simulation::advanceSupply(double dt_s)
         m_accumulator.pressure_Pa = m_accumulator.pressureAt(m_accumulator.water_m3);
         m_dirty = true;
     }
-    if (m_demandPump && m_supply == document::ActionKind::UsePump) {
+    switchDemandPump();
+}
+
+void Simulation::switchDemandPump()
+{
+    if (m_accumulator.present() && m_demandPump && m_supply == document::ActionKind::UsePump) {
         const parts::SupplyModel& supply = *m_demandPump->model.supply;
         if (m_demandPumpWelded) {
             m_dirty = m_dirty || !m_demandPumpOn;

@@ -102,6 +102,7 @@ void Simulation::makeActors()
                                place.stretch,
                                !place.reversed,
                                place.reversed ? chain.to : chain.from,
+                               place.reversed ? chain.from : chain.to,
                                heater::Tankless(spec)};
             heater.inlet_C = heater.outlet_C = m_case.start_C;
             m_heaters.push_back(std::move(heater));
@@ -114,6 +115,7 @@ void Simulation::makeActors()
                                 place.stretch,
                                 !place.reversed,
                                 place.reversed ? chain.to : chain.from,
+                                place.reversed ? chain.from : chain.to,
                                 heater::Storage(*model.storage)};
             heater.inlet_C = m_case.start_C;
             heater.outlet_C = m_case.storedHeater_C.value_or(model.storage->setpoint_C);

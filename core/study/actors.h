@@ -81,10 +81,11 @@ struct HeaterActor {
     const PlantPart* part;
     int link = -1, stretch = -1;
     bool forward = true;
-    int inletJunction = -1;
+    int inletJunction = -1, outletJunction = -1;
     heater::Tankless control;
     bool gasFails = false;
-    double inlet_C = kNan, outlet_C = kNan;
+    heater::TanklessInputs seen{};  ///< at the start of the step
+    double inlet_C = kNan, outlet_C = kNan;  ///< at the cold and at the hot port, whatever the flow's direction
     double hottestInlet_C = -1e9, hottestOutlet_C = -1e9;
     double hottestInlet_s = 0, hottestOutlet_s = 0;
 };
@@ -93,8 +94,10 @@ struct StorageActor {
     const PlantPart* part;
     int link = -1, stretch = -1;
     bool forward = true;
-    int inletJunction = -1;
+    int inletJunction = -1, outletJunction = -1;
     heater::Storage control;
+    double tank_C = kNan;   ///< at the start of the step ...
+    bool powered = false;   ///< ... as its thermostat and its board see it
     double inlet_C = kNan, outlet_C = kNan;
     double hottestInlet_C = -1e9, hottestOutlet_C = -1e9;
     double hottestInlet_s = 0, hottestOutlet_s = 0;

@@ -20,15 +20,17 @@ Cell holdAt(const heater::TanklessSpec& spec, double flow_m3s, double inlet_C, c
 {
     constexpr double kStep_s = 0.25, kLast_s = 120, kMean_s = 30;
     heater::Tankless control(spec);
-    const double heatFlow = flow_m3s * water::referenceVolumeHeat();  // W/K
-    const double decay = std::exp(-heatFlow * kStep_s / spec.exchanger_J_K);
+    heater::Coil exchanger(spec.exchanger_J_K);
+    exchanger.fill(inlet_C);
     double outlet_C = inlet_C, sum = 0, weight = 0;
     bool lit = false, lockout = false, cycles = false;
     for (double t_s = 0; t_s < kLast_s - 1e-9; t_s += kStep_s) {
         const heater::TanklessInputs inputs{flow_m3s, inlet_C, outlet_C, outlet_C, 12.6, false};
-        double at_s = t_s;
+        double at_s = t_s, heat_J = 0;
         for (int guard = 0; guard < 8 && at_s < t_s + kStep_s - 1e-12; ++guard) {
             const auto change = control.advance(at_s, t_s + kStep_s - at_s, inputs);
+            const double until_s = change ? change->at_s : t_s + kStep_s;
+            heat_J += control.meanPower_W() * (until_s - at_s);
             if (!change) {
                 break;
             }
@@ -38,8 +40,8 @@ Cell holdAt(const heater::TanklessSpec& spec, double flow_m3s, double inlet_C, c
             lockout = lockout || change->state == Lockout;
             at_s = change->at_s;
         }
-        const double goal_C = inlet_C + control.deliveredPower_W() / heatFlow;
-        outlet_C = goal_C + (outlet_C - goal_C) * decay;
+        exchanger.pass(kStep_s, flow_m3s, inlet_C, heat_J / kStep_s);
+        outlet_C = exchanger.outlet_C();
         if (t_s >= kLast_s - kMean_s) {
             sum += outlet_C;
             weight += 1;

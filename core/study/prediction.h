@@ -134,6 +134,7 @@ struct Options {
     std::string snapshotCase;      ///< with snapshots: only this case keeps them; empty = every case
     double snapshotEvery_s = 1.0;
     double step_s = 0.5;           ///< longest step while water moves
+    double standingStep_s = 5;     ///< ... while it stands; three times that once it has stood for a minute
     double cell_m = 0.15;  ///< 0.05 K from the converged answer at the sensor; 0.30 is 0.3 K off where stubs are short
     int wallLayers = 4;
     double solveEvery_s = 1;  ///< between events: viscosity changes slowly

@@ -11,11 +11,11 @@ namespace tapward::study {
 namespace {
 
 constexpr double kStill_m3s = 2e-7;        ///< below it water counts as standing: long steps will do
-constexpr double kStandingStep_s = 5;
+constexpr double kStandingAsk_s = 5;
 // Water that has stood for a while only cools, by less than 0.05 K/s; the exchange is exact for any step, so that all
 // a long step misses are the films (thermal/warmth.cpp holds them to 2 and 3 K).
 constexpr double kQuietAfter_s = 60;
-constexpr double kQuietStep_s = 15;
+constexpr double kQuietSteps = 3;  // as long as the standing ones
 // Standing water is asked again whether it moves when a chain has changed by this much: over two metres of height
 // that is a push of 4 Pa, which moves no more than what counts as standing. And after a minute.
 constexpr double kAskAgain_K = 0.5;
@@ -57,9 +57,16 @@ Result<CaseResult> Simulation::run()
                 press(c);
             }
         }
+        if (m_acted) {
+            // Valves and pumps see what was set before the flows are reckoned with them.
+            m_acted = false;
+            moveActors(0);
+            switchDemandPump();
+        }
         if (m_dirty || flowsAreOld()) {
             solve();
         }
+        look();
         record();
         if (m_time >= m_case.duration_s - 1e-9 || m_plan.done) {
             break;
@@ -80,7 +87,7 @@ bool Simulation::flowsAreOld() const
     if (m_moving) {
         return since_s >= m_options.solveEvery_s;
     }
-    if (since_s < kStandingStep_s || since_s >= kAskAgain_s) {
+    if (since_s < kStandingAsk_s || since_s >= kAskAgain_s) {
         return since_s >= kAskAgain_s;
     }
     for (std::size_t l = 0; l < m_solvedMean_C.size(); ++l) {
@@ -149,10 +156,21 @@ void Simulation::solve()
     }
 }
 
+/// Whoever acts on the flows sees them before a step is chosen, so that none outruns what one is about to do.
+void Simulation::look()
+{
+    lookAtHeaters();
+    for (ControlActor& actor : m_controls) {
+        if (actor.control.state() != control::RunState::Idle) {
+            actor.control.look(m_time, inputsOf(actor));
+        }
+    }
+}
+
 double Simulation::nextStep() const
 {
     const bool quiet = m_time - m_stillSince_s >= kQuietAfter_s && m_storages.empty();
-    double dt = m_moving ? m_options.step_s : quiet ? kQuietStep_s : kStandingStep_s;
+    double dt = m_moving ? m_options.step_s : m_options.standingStep_s * (quiet ? kQuietSteps : 1);
     const auto limit = [&dt](double seconds) {
         if (seconds > 1e-9) {
             dt = std::min(dt, seconds);
@@ -181,10 +199,10 @@ double Simulation::nextStep() const
         }
     }
     for (const HeaterActor& heater : m_heaters) {
-        limit(heater.control.timeToNextEvent_s());
+        limit(std::max(heater.control.timeToNextEvent_s(), kShortestStep_s));
     }
     for (const StorageActor& heater : m_storages) {
-        limit(heater.control.timeToNextEvent_s());
+        limit(std::max(heater.control.timeToNextEvent_s(), kShortestStep_s));
     }
     for (const ControlActor& actor : m_controls) {
         limit(actor.control.timeToNextEvent_s(m_time));
@@ -240,13 +258,14 @@ void Simulation::advance(double dt_s)
         actor.before = inputsOf(actor);
     }
 
-    m_field.step(dt_s, m_flows);
     m_time += dt_s;
+    runHeaters(dt_s);
+    m_field.step(dt_s, m_flows);
     if (m_loopFlow > 0) {
         m_pumped_m3 += m_loopFlow * dt_s;
     }
     readSensors(dt_s);
-    advanceHeaters(dt_s);
+    readHeaters();
     moveActors(dt_s);
     advanceSupply(dt_s);
     watchTargets(dt_s);

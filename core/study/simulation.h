@@ -28,6 +28,7 @@ private:
     void solve();
     bool flowsAreOld() const;
     void refreshWater();
+    void look();
     double nextStep() const;
     void advance(double dt_s);
     bool isMoving() const { return m_moving; }
@@ -41,9 +42,14 @@ private:
     void press(std::size_t controller);
     void moveActors(double dt_s);
     void readSensors(double dt_s);
-    void advanceHeaters(double dt_s);
+    void lookAtHeaters();
+    void runHeaters(double dt_s);
+    void readHeaters();
+    void tellTankless(const HeaterActor& heater, const heater::TanklessChange& change);
+    void tellStorage(const StorageActor& heater, const heater::Storage::Change& change);
     void advanceControls(double dt_s);
     void advanceSupply(double dt_s);
+    void switchDemandPump();
     control::RunInputs inputsOf(const ControlActor& controller) const;
     double volts() const;                      ///< at the battery's posts
     double voltsAt(const PlantPart& part) const;  ///< at a load of the wiring; the posts' for anything else
@@ -94,6 +100,7 @@ private:
     double m_solvedAt = -1;
     double m_stillSince_s = 0;
     bool m_dirty = true;
+    bool m_acted = false;  ///< something was set from outside since the machines last looked
     bool m_moving = false;
     bool m_failedToSettle = false;
     double m_massResidual = 0;

@@ -30,9 +30,15 @@ struct Part {
 };
 using CellParts = std::vector<Part>;
 
+constexpr int kMostCoilCells = 64;
+
 bool isTube(const Stretch& s) { return s.length_m >= kNoTube_m; }
 bool hasMetal(const Stretch& s) { return s.body_J_K >= kNoMetal_J_K; }
+bool isCoil(const Stretch& s) { return !isTube(s) && s.bodyBore_m > 0; }
+/// Metal that is as warm as its water and moves no heat of its own: it counts as more water.
+bool isOneWithWater(const Stretch& s) { return isCoil(s) && s.bodyFilm_W_K <= 0; }
 double boreArea(double bore) { return 0.25 * pi * bore * bore; }
+double coilLength(const Stretch& s, double volume_m3) { return volume_m3 / boreArea(s.bodyBore_m); }
 
 /// Lays the stretches out as cells, short pieces joined to their neighbours.
 std::vector<CellParts> layOut(const RunCells& run, const Grid& grid)
@@ -68,7 +74,7 @@ std::vector<CellParts> layOut(const RunCells& run, const Grid& grid)
         const Stretch& s = run.stretches[k];
         const double volume = run.stretchVolume_m3[k];
         const bool littleMetal = isTube(s) || s.body_J_K <= water::referenceVolumeHeat() * cellVolume;
-        if (volume == 0 || (volume < 0.5 * cellVolume && littleMetal && s.bodyCells <= 1)) {
+        if (volume == 0 || (volume < 0.5 * cellVolume && littleMetal && s.bodyCells <= 1 && !isCoil(s))) {
             waiting.push_back({k, 1.0});
             waitingVolume += volume;
             if (waitingVolume >= 0.5 * cellVolume) {
@@ -79,8 +85,10 @@ std::vector<CellParts> layOut(const RunCells& run, const Grid& grid)
             }
             continue;
         }
-        const int count =
-            isTube(s) ? std::max(1, static_cast<int>(std::lround(s.length_m / grid.cell_m))) : std::max(1, s.bodyCells);
+        const int count = isTube(s)   ? std::max(1, static_cast<int>(std::lround(s.length_m / grid.cell_m)))
+                          : isCoil(s) ? static_cast<int>(std::clamp(std::round(coilLength(s, volume) / grid.cell_m),
+                                                                    1.0, static_cast<double>(kMostCoilCells)))
+                                      : std::max(1, s.bodyCells);
         CellParts first;
         if (isTube(s) || waitingVolume < kNoVolume * cellVolume)
             first.swap(waiting);
@@ -183,7 +191,7 @@ Piece addTube(const Stretch& s, double length, int layers, bool filmOnly, Ladder
 Piece addBody(const Stretch& s, double share, Ladder& ladder)
 {
     Piece piece;
-    if (hasMetal(s)) {
+    if (hasMetal(s) && !isOneWithWater(s)) {
         const double metal = s.body_J_K * share;
         ladder.capacity[1] += metal;
         piece.bodyFilm_W_K = s.bodyFilm_W_K > 0 ? s.bodyFilm_W_K * share : metal / kTightCoupling_s;
@@ -221,6 +229,8 @@ void cutIntoCells(RunCells& run, int index, const Grid& grid, std::size_t firstC
         run.volume_m3 += run.stretchVolume_m3[k];
         if (isTube(s))
             run.tubeLength_m += s.length_m;
+        else if (isCoil(s))
+            run.tubeLength_m += coilLength(s, run.stretchVolume_m3[k]);
     }
     if (run.volume_m3 < kNoWater_m3) {
         run.stretchVolume_m3[0] = kLeastVolume_m3;
@@ -236,7 +246,9 @@ void cutIntoCells(RunCells& run, int index, const Grid& grid, std::size_t firstC
     run.firstGroup = groups.size();
     for (std::size_t c = 0; c < layout.size(); ++c) {
         const CellParts& parts = layout[c];
-        if (c > 0 && parts == layout[c - 1] && static_cast<double>(groups.back().cells) < kMostCellsTogether) {
+        // A coil that is one with its water has no film to follow.
+        const double most = isOneWithWater(run.stretches[parts.front().stretch]) ? kMostCoilCells : kMostCellsTogether;
+        if (c > 0 && parts == layout[c - 1] && static_cast<double>(groups.back().cells) < most) {
             ++groups.back().cells;
             continue;
         }
@@ -249,12 +261,15 @@ void cutIntoCells(RunCells& run, int index, const Grid& grid, std::size_t firstC
         int layers = 0;
         for (const Part& part : parts) {
             const Stretch& s = run.stretches[part.stretch];
-            layers = std::max(layers, isTube(s) ? layersOf(s, grid) : (hasMetal(s) ? 1 : 0));
+            layers = std::max(layers, isTube(s) ? layersOf(s, grid) : (hasMetal(s) && !isOneWithWater(s) ? 1 : 0));
         }
         group.ladder.nodes = 1 + layers;
         for (const Part& part : parts) {
             const Stretch& s = run.stretches[part.stretch];
             group.volume_m3 += run.stretchVolume_m3[part.stretch] * part.share;
+            const double metal_m3 =
+                isOneWithWater(s) ? std::max(0.0, s.body_J_K) * part.share / water::referenceVolumeHeat() : 0.0;
+            group.volume_m3 += metal_m3;
             // All tubes of a joined cell share its layers; a wall without heat lies between water and bay.
             const bool heatInWall = isTube(s) && layersOf(s, grid) > 0;
             Piece piece = isTube(s) ? addTube(s, s.length_m * part.share, heatInWall ? layers : 0, grid.filmOnlyWall,
@@ -262,13 +277,24 @@ void cutIntoCells(RunCells& run, int index, const Grid& grid, std::size_t firstC
                                     : addBody(s, part.share, group.ladder);
             piece.stretch = part.stretch;
             piece.share = part.share;
+            piece.heldMetal_m3 = metal_m3;
+            if (isTube(s)) {
+                piece.length_m = s.length_m * part.share;
+            } else if (isCoil(s)) {
+                piece.bore_m = s.bodyBore_m;
+                piece.length_m = coilLength(s, run.stretchVolume_m3[part.stretch]) * part.share;
+            }
             pieces.push_back(piece);
         }
         group.ladder.capacity[0] = water::referenceVolumeHeat() * group.volume_m3;
-        group.mixed = std::none_of(parts.begin(), parts.end(),
-                                   [&](const Part& part) { return isTube(run.stretches[part.stretch]); });
+        group.mixed = std::none_of(parts.begin(), parts.end(), [&](const Part& part) {
+            return isTube(run.stretches[part.stretch]) || isCoil(run.stretches[part.stretch]);
+        });
         groups.push_back(group);
     }
+    run.heldVolume_m3 = 0;
+    for (std::size_t g = run.firstGroup; g < groups.size(); ++g)
+        run.heldVolume_m3 += groups[g].volume_m3 * static_cast<double>(groups[g].cells);
     run.groups = groups.size() - run.firstGroup;
 }
 

@@ -14,7 +14,9 @@ struct Piece {
     int stretch = 0;         ///< of its run
     double share = 0;        ///< of the stretch, per cell
     bool tube = false;
-    double bore_m = 0;
+    double bore_m = 0;            ///< of a tube or a coil
+    double length_m = 0;          ///< its length on the water's way; 0 for a mixed body
+    double heldMetal_m3 = 0;      ///< of the cell's volume: metal counted as water
     double filmArea_m2 = 0;  ///< inside
     double innerResistance = 0;   ///< K/W, from the inner surface to the first layer's mean
     double outerResistance = 0;   ///< K/W, from the last layer's mean through wall and insulation to the skin
@@ -30,7 +32,7 @@ struct Group {
     std::size_t firstCell = 0, cells = 0;
     std::size_t firstPiece = 0, pieces = 0;
     Ladder ladder;           ///< per cell; link[0] and loss follow the flow and the temperatures
-    double volume_m3 = 0;    ///< per cell
+    double volume_m3 = 0;    ///< per cell; with the water's worth of the metal that is one with it
     bool mixed = false;      ///< a part's body: its water is one temperature
 };
 
@@ -54,7 +56,8 @@ struct RunCells {
     std::size_t firstGroup = 0, groups = 0;
     std::size_t firstLane = 0, lanes = 0;
     double volume_m3 = 0;
-    double tubeLength_m = 0;
+    double tubeLength_m = 0;  ///< coils included
+    double heldVolume_m3 = 0; ///< sum of the cells' volumes
 };
 
 /// Cuts the stretches of one run into cells; appends to groups and pieces.

@@ -58,6 +58,7 @@ struct LaneState {
 struct StretchState {
     double watts = 0;
     double ambient = 21;
+    double extraLoss_W_K = 0;
 };
 
 /// All of a Field: flat arrays over cells, groups, lanes, junctions; nothing grows after prepare().

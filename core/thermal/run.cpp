@@ -66,7 +66,9 @@ void Field::prepare(const Grid& grid)
     for (std::size_t r = 0; r < w.runs.size(); ++r) {
         const auto first = w.lanes.begin() + static_cast<std::ptrdiff_t>(w.runs[r].firstLane);
         w.runState[r].tubesOnly = std::none_of(first, first + static_cast<std::ptrdiff_t>(w.runs[r].lanes),
-                                               [](const Lane& l) { return l.mixed; });
+                                               [](const Lane& l) { return l.mixed; })
+                                  && std::none_of(w.runs[r].stretches.begin(), w.runs[r].stretches.end(),
+                                                  [](const Stretch& s) { return s.bodyBore_m > 0; });
     }
     w.state.assign(w.lanes.size(), {});
     w.ready.assign(w.lanes.size(), 0);
@@ -148,6 +150,16 @@ void Field::setSource(int run, int stretch, double watts)
     m->reckonSources(run);
 }
 
+void Field::setExtraLoss(int run, int stretch, double watts_K)
+{
+    if (m->stretchState[run][stretch].extraLoss_W_K == watts_K)
+        return;
+    m->settle(run);
+    m->stretchState[run][stretch].extraLoss_W_K = watts_K;
+    for (std::size_t g = m->runs[run].firstGroup; g < m->runs[run].firstGroup + m->runs[run].groups; ++g)
+        m->groupState[g].skin = -1e9;  // the loss is reckoned again
+}
+
 void Field::Work::startLedger()
 {
     ledger = {};
@@ -205,7 +217,7 @@ double Field::at(int run, double volumeFraction) const
 {
     const auto t = cells(run);
     const auto v = cellVolumes(run);
-    double place = std::clamp(volumeFraction, 0.0, 1.0) * m->runs[run].volume_m3;
+    double place = std::clamp(volumeFraction, 0.0, 1.0) * m->runs[run].heldVolume_m3;
     std::size_t c = 0;
     while (c + 1 < t.size() && place > v[c])
         place -= v[c++];
@@ -222,7 +234,7 @@ double Field::meanTemperature(int run) const
     double heat = 0;
     for (std::size_t c = 0; c < t.size(); ++c)
         heat += t[c] * v[c];
-    return heat / m->runs[run].volume_m3;
+    return heat / m->runs[run].heldVolume_m3;
 }
 
 double Field::meanTemperature(int run, int stretch) const

@@ -25,7 +25,10 @@ struct Stretch {
     double bodyFilm_W_K = 0;        ///< conductance water-body at 2e-5 m³/s and above, falling to 0.3 of it at
                                     ///< rest; 0 = tight coupling
     double loss_W_K = 0;            ///< body to surroundings
-    int bodyCells = 1;              ///< well-mixed cells in series
+    int bodyCells = 1;              ///< well-mixed cells in series; of a coil the grid says how many
+    double bodyBore_m = 0;          ///< > 0: a coil of this bore, as long as its volume; water disperses
+                                    ///< in it as in a tube; metal in tight coupling is one with its water.
+                                    ///< Such a stretch is alone in its run
 };
 
 /// Options for the grid.
@@ -72,6 +75,7 @@ public:
     void setAmbient(int run, int stretch, double celsius);
     void setSupply(int run, double celsius);            ///< water entering from the outside end of this run
     void setSource(int run, int stretch, double watts); ///< heat put into the body of that stretch (or its water)
+    void setExtraLoss(int run, int stretch, double watts_K);  ///< of a body to its surroundings, beside its own
 
     /// One step of dt_s with flows per run (m³/s, positive from -> to). Any dt; accuracy wants dt small
     /// against changes at the inlets: 0.5 s while water moves. No allocation. Flows should balance at each

@@ -89,6 +89,8 @@ void Field::Work::reckonFilms(std::size_t index, double flow)
         const Piece& piece = pieces[p];
         if (!piece.tube || piece.givenLoss_W_K > 0) {
             loss += piece.givenLoss_W_K;
+            if (!piece.tube)
+                loss += stretchState[group.run][piece.stretch].extraLoss_W_K * piece.share;
             continue;
         }
         double before = piece.outerResistance;
@@ -117,7 +119,7 @@ void Field::Work::reckonDispersion(std::size_t run, double flow)
     double mean = 0;
     for (std::size_t g = r.firstGroup; g < r.firstGroup + r.groups; ++g)
         mean += groupState[g].mean[0] * groups[g].volume_m3 * static_cast<double>(groups[g].cells);
-    mean /= r.volume_m3;
+    mean /= r.heldVolume_m3;
     if (std::abs(flow - s.filmFlow) <= 0.02 * s.filmFlow && std::abs(mean - s.filmMean) <= 3.0)
         return;
     s.filmFlow = flow;
@@ -125,13 +127,14 @@ void Field::Work::reckonDispersion(std::size_t run, double flow)
     // Half-cell resistances in series between the centres; a mixed body passes none.
     double lastHalf = 0;
     for (std::size_t g = r.firstGroup; g < r.firstGroup + r.groups; ++g) {
-        double length = 0, bore = 0;
+        double length = 0, bore = 0, held = 0;
         for (std::size_t p = groups[g].firstPiece; p < groups[g].firstPiece + groups[g].pieces; ++p)
-            if (pieces[p].tube) {
-                length += r.stretches[pieces[p].stretch].length_m * pieces[p].share;
+            if (pieces[p].length_m > 0) {
+                length += pieces[p].length_m;
                 bore = std::max(bore, pieces[p].bore_m);
+                held += pieces[p].heldMetal_m3;
             }
-        const double area = length > 0 ? groups[g].volume_m3 / length : 0.0;
+        const double area = length > 0 ? (groups[g].volume_m3 - held) / length : 0.0;
         const double coefficient = length > 0 ? axialDispersion(flow, bore, r.tubeLength_m, mean) : 0.0;
         const double half = coefficient > 0 ? 0.5 * length / (area * coefficient) : 0.0;
         for (std::size_t c = groups[g].firstCell; c < groups[g].firstCell + groups[g].cells; ++c) {

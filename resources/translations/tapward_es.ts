@@ -130,10 +130,6 @@
         <translation>2..5 psi por debajo del arranque de la bomba, publicado</translation>
     </message>
     <message>
-        <source>2..6 lb, from memory</source>
-        <translation>2..6 lb, de memoria</translation>
-    </message>
-    <message>
         <source>20..100 gal, published</source>
         <translation>20..100 gal, publicado</translation>
     </message>
@@ -436,10 +432,6 @@
     <message>
         <source>Burner fire</source>
         <translation>Potencia del quemador</translation>
-    </message>
-    <message>
-        <source>Burner off above it, lights again 10 K below.</source>
-        <translation>Por encima se apaga el quemador; vuelve a encender 10 K más abajo.</translation>
     </message>
     <message>
         <source>Button pressed: the run starts.</source>
@@ -6854,6 +6846,70 @@ Sin averías: tomas</translation>
     <message>
         <source>The pictures of the drawing would have {0} pixels together; {1} are allowed.</source>
         <translation>Las imágenes del dibujo tendrían {0} píxeles en total; se permiten {1}.</translation>
+    </message>
+    <message>
+        <source>... and lights again this far below the setpoint</source>
+        <translation>… y vuelve a encender a esta diferencia bajo la consigna</translation>
+    </message>
+    <message>
+        <source>... for this long</source>
+        <translation>… durante este tiempo</translation>
+    </message>
+    <message>
+        <source>... lights again this far below it</source>
+        <translation>… vuelve a encender a esta diferencia por debajo</translation>
+    </message>
+    <message>
+        <source>... lights again with the inlet this far below it</source>
+        <translation>… vuelve a encender con la entrada a esta diferencia por debajo</translation>
+    </message>
+    <message>
+        <source>0: none.</source>
+        <translation>0: ninguna.</translation>
+    </message>
+    <message>
+        <source>1..5 s in water, from memory</source>
+        <translation>1..5 s en agua, de memoria</translation>
+    </message>
+    <message>
+        <source>2..6 lb, from memory; with its water the heat capacity of a measured home unit, by input</source>
+        <translation>2..6 lb, de memoria; con su agua, la capacidad calorífica de un equipo doméstico medido, según la potencia</translation>
+    </message>
+    <message>
+        <source>3.6 W/K measured on a home unit, by input</source>
+        <translation>3,6 W/K medidos en un equipo doméstico, según la potencia</translation>
+    </message>
+    <message>
+        <source>3/8 in copper tube, type M; which tube, from memory</source>
+        <translation>tubo de cobre de 3/8 in, tipo M; qué tubo, de memoria</translation>
+    </message>
+    <message>
+        <source>Bore of the exchanger&apos;s coil</source>
+        <translation>Paso interior del serpentín del intercambiador</translation>
+    </message>
+    <message>
+        <source>Burner off above it.</source>
+        <translation>Por encima se apaga el quemador.</translation>
+    </message>
+    <message>
+        <source>Gas valve, smallest to largest fire</source>
+        <translation>Válvula de gas, de potencia mínima a máxima</translation>
+    </message>
+    <message>
+        <source>Lag of its temperature sensors</source>
+        <translation>Retardo de sus sensores de temperatura</translation>
+    </message>
+    <message>
+        <source>Loss to the fan&apos;s air while it purges (W/K)</source>
+        <translation>Pérdida al aire del ventilador durante la purga (W/K)</translation>
+    </message>
+    <message>
+        <source>Sets how long the coil is and so how sharply hot water follows cold.</source>
+        <translation>Fija la longitud del serpentín y con ella lo nítido que es el paso de agua fría a caliente.</translation>
+    </message>
+    <message>
+        <source>about 3 °F in a post-purge, common practice</source>
+        <translation>unos 3 °F en una pospurga, práctica común</translation>
     </message>
 </context>
 <context>

@@ -119,6 +119,25 @@ TEST_CASE("pumps wait for the valve when told to, and no flow ends the run", "[c
     CHECK(stop->at_s == Approx(10));
 }
 
+TEST_CASE("a look is enough to know when the watch for no flow will act", "[control]")
+{
+    RunSpec spec;
+    spec.noFlow_s = 5;
+    RunControl control(spec);
+    RunInputs still = readings(0);
+    still.flow_m3s = 0;
+    control.look(3, still);  // at rest there is nothing to watch
+    CHECK(control.timeToNextEvent_s(3) > 1e6);
+    control.press(10, still);
+    REQUIRE(control.pumpsCommandedOn());
+    control.look(10, still);
+    CHECK(control.timeToNextEvent_s(10) == Approx(5));
+    control.look(12, still);  // looking again does not begin it anew
+    CHECK(control.timeToNextEvent_s(12) == Approx(3));
+    control.look(12, readings(0));
+    CHECK(control.timeToNextEvent_s(12) > 100);
+}
+
 TEST_CASE("timers end a run at their own instant inside a long step", "[control]")
 {
     RunSpec spec;

@@ -17,7 +17,7 @@ constexpr double kGpm = 3.785411784e-3 / 60.0;
 /// Runs a control by its events, in steps of at most `step`, and keeps what it told.
 struct Bench {
     Tankless control;
-    double now = 0;
+    double now = 0, heat_J = 0;
     std::vector<TanklessChange> told;
 
     explicit Bench(const TanklessSpec& spec) : control(spec) {}
@@ -27,7 +27,9 @@ struct Bench {
         while (now < end - 1e-9) {
             const double dt = std::min(step, end - now);
             const auto change = control.advance(now, dt, in);
-            now = change ? change->at_s : now + dt;
+            const double next = change ? change->at_s : now + dt;
+            heat_J += control.meanPower_W() * (next - now);
+            now = next;
             if (change)
                 told.push_back(*change);
         }
@@ -218,33 +220,64 @@ TEST_CASE("the fire keeps between its smallest and its largest at any altitude",
     CHECK_THAT(low.control.gasInput_W(), WithinRel(4400 * factor, 1e-12));
     CHECK_THAT(low.control.fireShare(), WithinRel(0.25, 1e-12));
     Bench high{spec};
-    high.run(10, drawing(3, 5, 15));
-    CHECK_THAT(high.control.deliveredPower_W(), WithinRel(17600 * 0.82 * factor, 1e-12));
-    CHECK_THAT(high.control.fireShare(), WithinRel(1.0, 1e-12));
-    CHECK_THAT(high.control.gasEnergy_J(), WithinRel(17600 * factor * 6, 1e-9));
+    high.run(44, drawing(3, 5, 15));
+    CHECK_THAT(high.control.deliveredPower_W(), WithinRel(17600 * 0.82 * factor, 1e-6));
+    CHECK_THAT(high.control.fireShare(), WithinRel(1.0, 1e-6));
+    // It lights at its smallest fire and goes to the largest with its control time, 2 s: what is missing of 40 s at
+    // the largest is the range times that.
+    CHECK_THAT(high.control.gasEnergy_J(), WithinRel((17600 * 40 - (17600 - 4400) * 2) * factor, 1e-6));
+}
+
+TEST_CASE("the fire goes no faster than its gas valve", "[heater]")
+{
+    TanklessSpec spec;
+    spec.fireTravel_s = 8;
+    const double step = GENERATE(0.5, 0.03, 6.0);
+    CAPTURE(step);
+    Bench bench{spec};
+    bench.run(4, drawing(3, 5, 15));  // lit
+    REQUIRE(bench.control.state() == State::Burning);
+    const double least = 4400 * 0.82, most = 17600 * 0.82;
+    CHECK_THAT(bench.control.deliveredPower_W(), WithinRel(least, 1e-9));
+    // An eighth of the range a second, until what is left goes with the control time: 2 s of it are a quarter.
+    bench.run(3, drawing(3, 5, 15), step);
+    CHECK_THAT(bench.control.deliveredPower_W(), WithinRel(least + 3.0 / 8 * (most - least), 1e-9));
+    bench.run(3, drawing(3, 5, 15), step);
+    CHECK_THAT(bench.control.deliveredPower_W(), WithinRel(most - 0.25 * (most - least), 1e-9));
+    bench.run(2, drawing(3, 5, 15), step);
+    CHECK_THAT(bench.control.deliveredPower_W(), WithinRel(most - 0.25 * std::exp(-1.0) * (most - least), 1e-9));
+    // Down again: the same way back.
+    bench.run(30, drawing(3, 5, 15), step);
+    bench.run(3, drawing(3, 51, 51), 3);
+    CHECK(bench.control.deliveredPower_W() >= most - 3.0 / 8 * (most - least) - 1e-6);
+    CHECK_THAT(bench.control.gasEnergy_J(), WithinRel(bench.heat_J / 0.82, 1e-9));
 }
 
 TEST_CASE("limits put the burner out and let it light again after cooling", "[heater]")
 {
     TanklessSpec spec;
+    spec.outletHysteresis_K = GENERATE(10.0, 4.0);
     Bench bench{spec};
     bench.run(10, drawing(0.5));
     bench.run(1, drawing(0.5, 40, 85.5));
     CHECK(bench.told.back().state == State::OverTemperature);
     CHECK(bench.told.back().cause == Cause::OutletLimit);
     CHECK_THAT(bench.told.back().at_s, WithinAbs(10 + kControlScan_s, 1e-9));
-    bench.run(5, drawing(0.5, 40, 76));  // not yet 10 K below
+    bench.run(5, drawing(0.5, 40, 86 - spec.outletHysteresis_K));  // not yet so far below
     CHECK(bench.control.state() == State::OverTemperature);
-    bench.run(10, drawing(0.5, 40, 74));
+    bench.run(10, drawing(0.5, 40, 84 - spec.outletHysteresis_K));
     CHECK(bench.control.state() == State::Burning);
 
     spec.inletLimit_C = 60;
+    spec.inletHysteresis_K = GENERATE(5.0, 12.0);
     Bench inlet{spec};
     inlet.run(3, drawing(0.5, 61, 61));
     CHECK(inlet.told.back().state == State::OverTemperature);
     CHECK(inlet.told.back().cause == Cause::InletLimit);
     CHECK(inlet.control.gasEnergy_J() == 0);
-    inlet.run(10, drawing(0.5, 54, 61));
+    inlet.run(10, drawing(0.5, 61 - spec.inletHysteresis_K, 40));
+    CHECK(inlet.control.state() == State::OverTemperature);
+    inlet.run(10, drawing(0.5, 59 - spec.inletHysteresis_K, 61));
     CHECK(inlet.control.state() == State::Burning);
 }
 
@@ -279,24 +312,120 @@ TEST_CASE("without enough volts the heater does nothing", "[heater]")
     CHECK(dying.control.state() == State::Burning);
 }
 
-TEST_CASE("a control that stops when too hot at minimum fire lights again at its setpoint", "[heater]")
+TEST_CASE("a control that stops when too hot at minimum fire does so once it stands, and lights again where set",
+          "[heater]")
 {
     TanklessSpec spec;
     spec.shutsOffWhenTooHot = true;
+    spec.tooHotFor_s = GENERATE(3.0, 8.0, 0.0);
+    spec.relightBelow_K = GENERATE(0.0, 6.0);
+    const double stands_s = std::max(spec.tooHotFor_s, kControlScan_s);
+    CAPTURE(spec.tooHotFor_s, spec.relightBelow_K);
     Bench bench{spec};
     bench.run(10, drawing(0.5, 40, 55));
     CHECK(bench.control.state() == State::Burning);
-    bench.run(1, drawing(0.5, 40, spec.setpoint_C + 10.5));
-    CHECK(bench.told.back().cause == Cause::TooHotAtMinimumFire);
-    bench.run(3, drawing(0.5, 40, spec.setpoint_C + 1));
-    CHECK(bench.control.state() == State::OverTemperature);
-    bench.run(10, drawing(0.5, 40, spec.setpoint_C - 0.1));
+    bench.run(stands_s - 0.05, drawing(0.5, 40, spec.setpoint_C + 10.5));
+    bench.run(0.2, drawing(0.5, 40, spec.setpoint_C + 9.5));  // a peak shorter than that is let pass
     CHECK(bench.control.state() == State::Burning);
+    const double from = bench.now;
+    bench.run(stands_s + 1, drawing(0.5, 40, spec.setpoint_C + 10.5));
+    CHECK(bench.told.back().cause == Cause::TooHotAtMinimumFire);
+    CHECK_THAT(bench.told.back().at_s, WithinAbs(from + stands_s, 1e-9));
+    bench.run(3, drawing(0.5, 40, spec.setpoint_C - spec.relightBelow_K + 1));
+    CHECK(bench.control.state() == State::OverTemperature);
+    bench.run(10, drawing(0.5, 40, spec.setpoint_C - spec.relightBelow_K - 0.1));
+    CHECK(bench.control.state() == State::Burning);
+    // Above its smallest fire it has somewhere to go.
+    Bench strong{spec};
+    strong.run(30, drawing(2, 5, 40));
+    CHECK(strong.control.fireShare() > 0.5);
+    strong.control.look(drawing(2, 5, spec.setpoint_C + 10.5));
+    CHECK(strong.control.timeToNextEvent_s() > 3 * kControlScan_s);
     // The usual control burns on at minimum fire.
     Bench usual{TanklessSpec{}};
     usual.run(10, drawing(0.5, 40, 55));
     usual.run(20, drawing(0.5, 40, 80));
     CHECK(usual.control.state() == State::Burning);
+}
+
+TEST_CASE("a look is enough to know how soon the control will act", "[heater]")
+{
+    Bench lit{TanklessSpec{}};
+    lit.run(30, drawing(0.5));
+    CHECK(std::isinf(lit.control.timeToNextEvent_s()));
+    lit.control.look(drawing(0));
+    CHECK_THAT(lit.control.timeToNextEvent_s(), WithinAbs(kControlScan_s, 1e-12));
+    lit.control.look(drawing(0.5));  // it was nothing
+    CHECK(std::isinf(lit.control.timeToNextEvent_s()));
+    TanklessInputs weak = drawing(0.5);
+    weak.volts = 9;
+    lit.control.look(weak);
+    CHECK_THAT(lit.control.timeToNextEvent_s(), WithinAbs(kControlScan_s, 1e-12));
+
+    Tankless idle{TanklessSpec{}};
+    idle.look(drawing(0.44));
+    CHECK(std::isinf(idle.timeToNextEvent_s()));
+    idle.look(drawing(0.46));
+    CHECK_THAT(idle.timeToNextEvent_s(), WithinAbs(kControlScan_s, 1e-12));
+}
+
+TEST_CASE("a temperature on its way to a mark is met there", "[heater]")
+{
+    struct Way {
+        double inlet0, inlet1, outlet0, outlet1, body0, body1, seconds;
+    };
+
+    // Limits at 85 °C out, 60 in, 93 for the switch; a second lies between the two looks.
+    const auto way = GENERATE(Way{20, 20, 60, 65, 20, 20, 4}, Way{40, 44, 50, 50, 20, 20, 4},
+                              Way{20, 20, 50, 50, 78, 83, 2}, Way{20, 20, 65, 60, 20, 20, 1e300});
+    CAPTURE(way.seconds, way.outlet1);
+    TanklessSpec spec;
+    spec.inletLimit_C = 60;
+    Bench bench{spec};
+    TanklessInputs in = drawing(0.5, way.inlet0, way.outlet0);
+    in.exchanger_C = way.body0;
+    bench.run(30, in);
+    REQUIRE(bench.control.state() == State::Burning);
+    bench.control.look(in);
+    bench.run(1, in, 1);
+    in.inlet_C = way.inlet1;
+    in.outlet_C = way.outlet1;
+    in.exchanger_C = way.body1;
+    bench.control.look(in);
+    if (way.seconds < 1e6)
+        CHECK_THAT(bench.control.timeToNextEvent_s(), WithinAbs(way.seconds, 1e-9));
+    else
+        CHECK(std::isinf(bench.control.timeToNextEvent_s()));
+}
+
+TEST_CASE("a heater that cools knows when it will have", "[heater]")
+{
+    TanklessSpec spec;
+    spec.postPurge_s = 0;
+    Bench bench{spec};
+    bench.run(10, drawing(0.5));
+    bench.run(1, drawing(0.5, 40, 86));
+    REQUIRE(bench.control.state() == State::OverTemperature);
+    bench.run(1, drawing(0.5, 40, 84), 1);
+    bench.control.look(drawing(0.5, 40, 83));  // one kelvin a second, eight to go
+    CHECK_THAT(bench.control.timeToNextEvent_s(), WithinAbs(8, 1e-9));
+}
+
+TEST_CASE("the fan that blows without a flame is told apart", "[heater]")
+{
+    TanklessSpec spec;
+    Bench bench{spec};
+    CHECK_FALSE(bench.control.purges());
+    bench.run(2, drawing(0.5));
+    CHECK(bench.control.state() == State::PrePurge);
+    CHECK(bench.control.purges());
+    bench.run(8, drawing(0.5));
+    CHECK(bench.control.fanRuns());
+    CHECK_FALSE(bench.control.purges());
+    bench.run(1, drawing(0));
+    CHECK(bench.control.purges());
+    bench.run(spec.postPurge_s, drawing(0));
+    CHECK_FALSE(bench.control.purges());
 }
 
 TEST_CASE("the mean power of an advance is what was delivered in it", "[heater]")

@@ -5,6 +5,7 @@
 #include "parts/part_kind.h"
 #include "parts/tubing.h"
 #include "support/catch.h"
+#include "water/water.h"
 
 using namespace tapward;
 using parts::Basis;
@@ -191,6 +192,53 @@ TEST_CASE("a controller's fields arrive one to one", "[parts]")
     CHECK(spec.noFlowBelow_m3s == 5e-6);
     CHECK(spec.pumpDelay_s == 2.0);
     CHECK_FALSE(spec.pumpAfterValve);
+}
+
+TEST_CASE("the default tankless heater is a measured one, scaled by its gas input", "[parts][published]")
+{
+    const parts::PartModel model = modelOf("tankless_heater");
+    // A home-size gas tankless calibrated to hours of test data (University of Colorado Boulder, graduate thesis in civil
+    // engineering, spring 2010, abstract): 8.36 +- 0.6 kJ/K of water and metal, loss 3.61 +- 1.1 W/K. Its input is not in
+    // the abstract: 199,000 BTU/h, the usual size of a home unit, from memory.
+    const double scale = model.tankless->maximumInput_W / (199000 * us::kBtuPerHour);
+    const thermal::Stretch& body = model.paths.at(0).body;
+    CHECK_THAT(model.tankless->exchanger_J_K, WithinAbs(8360 * scale, 600 * scale));
+    CHECK_THAT(body.loss_W_K, WithinAbs(3.61 * scale, 1.1 * scale));
+    // The field holds what the control reckons with: water and the copper's 385 J/(kg K).
+    CHECK_THAT(body.volume_m3 * water::referenceVolumeHeat() + body.body_J_K,
+               WithinRel(model.tankless->exchanger_J_K, 1e-12));
+    CHECK_THAT(body.body_J_K, WithinRel(5 * us::kPound * 385, 1e-12));
+    // 3/8 in copper tube type M: 0.450 in bore (ASTM B88).
+    CHECK_THAT(body.bodyBore_m, WithinRel(0.45 * us::kInch, 1e-12));
+}
+
+TEST_CASE("a tankless heater's fields arrive one to one", "[parts]")
+{
+    const auto spec = *modelOf("tankless_heater", {{"control_time_s", measured(4.0)},
+                                                   {"fire_travel_s", measured(5.0)},
+                                                   {"sensor_lag_s", measured(2.5)},
+                                                   {"outlet_limit_C", measured(80.0)},
+                                                   {"outlet_limit_hysteresis_K", measured(7.0)},
+                                                   {"inlet_limit_C", measured(60.0)},
+                                                   {"inlet_limit_hysteresis_K", measured(3.0)},
+                                                   {"shuts_off_when_too_hot", measured(true)},
+                                                   {"too_hot_above_K", measured(9.0)},
+                                                   {"too_hot_for_s", measured(6.0)},
+                                                   {"relight_below_K", measured(2.0)},
+                                                   {"purge_loss_W_K", measured(8.0)}})
+                           .tankless;
+    CHECK(spec.controlTime_s == 4.0);
+    CHECK(spec.fireTravel_s == 5.0);
+    CHECK(spec.sensorLag_s == 2.5);
+    CHECK(spec.outletLimit_C == 80.0);
+    CHECK(spec.outletHysteresis_K == 7.0);
+    CHECK(spec.inletLimit_C == 60.0);
+    CHECK(spec.inletHysteresis_K == 3.0);
+    CHECK(spec.shutsOffWhenTooHot);
+    CHECK(spec.tooHotAbove_K == 9.0);
+    CHECK(spec.tooHotFor_s == 6.0);
+    CHECK(spec.relightBelow_K == 2.0);
+    CHECK(spec.purgeLoss_W_K == 8.0);
 }
 
 TEST_CASE("a heater whose flame would go out above the flow that lights it is refused", "[parts]")

@@ -56,6 +56,7 @@ struct Net {
                                 ? bodyOf(number(0, 4e-4), number(0, 900), *rc::gen::inRange(1, 4))
                                 : tubeOf(number(0.01, 3));
                 s.bodyFilm_W_K = *rc::gen::inRange(0, 2) == 0 ? 0 : number(5, 500);
+                s.bodyBore_m = *rc::gen::inRange(0, 2) == 0 ? 0 : number(0.004, 0.02);
                 s.loss_W_K = number(0, 3);
                 s.ambient = number(5, 30);
                 if (*rc::gen::inRange(0, 3) == 0)
