@@ -221,8 +221,8 @@ LoopMap findLoop(const document::Drawing& drawing, const Plant& plant, double wa
         const int suction = startJunction(chain, forward);
         const int delivery = endJunction(chain, forward);
         if (suction >= 0 && delivery >= 0) {
-            const auto there = anyWay(plant, heater->outlet, suction, heater->link);
-            const auto back = anyWay(plant, delivery, heater->inlet, heater->link);
+            const auto there = anyWay(plant, heater->outlet, suction, {heater->link});
+            const auto back = anyWay(plant, delivery, heater->inlet, {heater->link});
             const bool reachesThere = !there.empty() || heater->outlet == suction;
             const bool reachesBack = !back.empty() || heater->inlet == delivery;
             if (reachesThere && reachesBack) {

@@ -18,7 +18,7 @@ bool hasRole(const Plant& plant, const Plant::Chain& chain, parts::Role role)
                        [&](PartId id) { return plant.find(id)->model.role == role; });
 }
 
-std::vector<Hop> anyWay(const Plant& plant, int from, int to, int without)
+std::vector<Hop> anyWay(const Plant& plant, int from, int to, const std::vector<int>& without)
 {
     std::vector<Hop> by(static_cast<std::size_t>(plant.junctions), Hop{-1, true});
     std::vector<char> seen(static_cast<std::size_t>(plant.junctions), 0);
@@ -29,7 +29,8 @@ std::vector<Hop> anyWay(const Plant& plant, int from, int to, int without)
         open.pop_front();
         for (std::size_t l = 0; l < plant.chains.size(); ++l) {
             const Plant::Chain& chain = plant.chains[l];
-            if (static_cast<int>(l) == without || chain.from < 0 || chain.to < 0) {
+            const bool leftOut = std::find(without.begin(), without.end(), static_cast<int>(l)) != without.end();
+            if (leftOut || chain.from < 0 || chain.to < 0) {
                 continue;
             }
             for (const bool forward : {true, false}) {
@@ -70,12 +71,20 @@ PartId blockedPart(const Plant& plant, const network::Network& network, const st
     return document::kNoPart;
 }
 
-Message whyNoWater(const Plant& plant, const network::Network& network, const PlantPart& outlet)
+Message whyNoWater(const Plant& plant, const network::Network& network, const PlantPart& outlet, int path)
 {
     const auto inner = [&](int link) {
         const Plant::Chain& chain = plant.chains[link];
         return chain.from >= 0 ? chain.from : chain.to;
     };
+    // A loop is no way to a tap: it would be its check valve that is named, which is meant to hold.
+    std::vector<int> loops;
+    for (std::size_t l = 0; l < plant.chains.size(); ++l) {
+        if (hasRole(plant, plant.chains[l], parts::Role::Circulator)) {
+            loops.push_back(static_cast<int>(l));
+        }
+    }
+    const Place& place = outlet.places[static_cast<std::size_t>(path)];
     bool anySupply = false;
     PartId blocking = document::kNoPart;
     for (const PlantPart& supply : plant.parts) {
@@ -85,24 +94,25 @@ Message whyNoWater(const Plant& plant, const network::Network& network, const Pl
         }
         anySupply = true;
         const int supplyLink = supply.places[0].link;
-        for (const Place& place : outlet.places) {
-            if (place.link < 0 || inner(place.link) < 0 || supplyLink < 0 || inner(supplyLink) < 0) {
-                continue;
-            }
-            // From the supply's own link through the joins to the outlet's link.
-            std::vector<Hop> way{{supplyLink, plant.chains[supplyLink].from < 0}};
-            const std::vector<Hop> middle = anyWay(plant, inner(supplyLink), inner(place.link), -1);
-            if (middle.empty() && inner(supplyLink) != inner(place.link)) {
-                continue;
-            }
-            way.insert(way.end(), middle.begin(), middle.end());
-            way.push_back({place.link, plant.chains[place.link].to < 0});
-            const PartId here = blockedPart(plant, network, way);
-            if (here == document::kNoPart || here == outlet.id) {
-                return {};  // its own valve being shut (again) is no news
-            }
-            blocking = here;
+        if (place.link < 0 || inner(place.link) < 0 || supplyLink < 0 || inner(supplyLink) < 0) {
+            continue;
         }
+        // From the supply's own link through the joins to the outlet's link.
+        std::vector<Hop> way{{supplyLink, plant.chains[supplyLink].from < 0}};
+        std::vector<Hop> middle = anyWay(plant, inner(supplyLink), inner(place.link), loops);
+        if (middle.empty()) {
+            middle = anyWay(plant, inner(supplyLink), inner(place.link));
+        }
+        if (middle.empty() && inner(supplyLink) != inner(place.link)) {
+            continue;
+        }
+        way.insert(way.end(), middle.begin(), middle.end());
+        way.push_back({place.link, plant.chains[place.link].to < 0});
+        const PartId here = blockedPart(plant, network, way);
+        if (here == document::kNoPart || here == outlet.id) {
+            return {};  // its own valve being shut (again) is no news
+        }
+        blocking = here;
     }
     if (blocking != document::kNoPart) {
         return Message("No water comes: {0} lets none through.", {plant.find(blocking)->part->tag});

@@ -15,8 +15,8 @@ inline int startJunction(const Plant::Chain& chain, bool forward) { return forwa
 bool hasRole(const Plant& plant, const Plant::Chain& chain, parts::Role role);
 
 /// Shortest way (in number of links) from one junction to another over links with water in them, ignoring
-/// what is shut; supplies and outlets are not walked. Used to say what blocks a loop.
-std::vector<Hop> anyWay(const Plant& plant, int from, int to, int without);
+/// what is shut; supplies, outlets and the links left out are not walked. Used to say what blocks a loop.
+std::vector<Hop> anyWay(const Plant& plant, int from, int to, const std::vector<int>& without = {});
 
 /// What on this way lets nothing through in the walked direction.
 document::PartId blockedPart(const Plant& plant, const network::Network& network, const std::vector<Hop>& way);

@@ -144,6 +144,7 @@ void Simulation::solve()
     const bool moved = m_moving;
     m_moving = most > kStill_m3s;
     m_stillSince_s = moved && !m_moving ? m_time : m_stillSince_s;
+    m_nextRecord = !moved && m_moving ? std::min(m_nextRecord, m_time) : m_nextRecord;  // as it starts to move
     if (m_loop.flowLink >= 0) {
         const double flow = m_flows[m_loop.flowLink];
         m_loopFlow = m_loop.flowForward ? flow : -flow;
@@ -220,8 +221,9 @@ double Simulation::nextStep() const
                 return;
             }
             const SensorActor& s = m_sensors[sensor];
-            const double water = m_field.at(s.run, s.fraction);
-            const double rate = (water - s.reading_C) / std::max(s.part->model.sensor->lag_s, 0.1);
+            const parts::SensorModel& model = *s.part->model.sensor;
+            const double felt_C = m_field.at(s.run, s.fraction) + model.offset_K + s.offset_K;
+            const double rate = (felt_C - s.reading_C) / std::max(model.lag_s, 0.1);
             if (s.reading_C < mark && rate > 0) {
                 limit(std::max(0.5 * (mark - s.reading_C) / rate, 0.02));
             }
