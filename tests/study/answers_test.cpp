@@ -481,3 +481,24 @@ TEST_CASE("trials come back in their order whatever the number of hands, and sto
     CHECK(search.wallLayers < usual.wallLayers);
     CHECK_FALSE(search.curves);
 }
+
+TEST_CASE("without a sensor a case is about the join where the loop leaves the hot line", "[study][answers]")
+{
+    SmallCoach coach;
+    for (const char* tag : {"TE1", "TE2"}) {
+        coach.drawing.find(coach.id(tag))->stage = document::Stage::Removed;
+    }
+    coach.set("C1", "longest_run_s", 60.0);
+    study::Options options;
+    options.loopJoin = true;
+    auto script = coach.script(100, {coach.press(2)});
+    script.target_C = 30;
+    const auto result = coach.run(script, options);
+    CHECK(result.targetPart == document::kNoPart);
+    const double at_s = 2 + scalar(result, "time_to_target");
+    CHECK(read(result, "loop_join", at_s) <= 30.01);
+    CHECK(read(result, "loop_join", at_s + 1) >= 30);
+    CHECK(scalar(result, "volume_to_first_rise") > SmallCoach::held_m3(4));
+    CHECK_THAT(scalar(result, "sensor_at_stop"), WithinAbs(read(result, "loop_join", 62), 1.5));
+    CHECK(why(result, "hottest_sensor_1") == "There is no temperature sensor.");
+}

@@ -564,3 +564,68 @@ TEST_CASE("a loop that empties into the fresh tank is fed by the coach's pump, c
     CHECK(std::abs(flow(city)) < 1e-9);
     CHECK_THAT(*map.answer.flow_m3s, WithinRel(flow(heater), 1e-9));
 }
+
+TEST_CASE("flow and current of a loop settle together", "[study][loop]")
+{
+    SmallCoach coach;
+    coach.set("BT1", "internal_ohm", 0.3);
+    coach.set("P1", "no_flow_current_A", 0.3);
+    const auto plant = plantOf(coach.drawing);
+    auto network = plant.makeNetwork();
+    study::setAtRest(plant, network);
+    study::setWater(network, 20);
+    study::WiringNet wiring;
+    const auto& solution = study::runLoop(plant, network, study::batterySupply(plant), &wiring);
+    const study::Place& pump = plant.find(coach.id("P1"))->places[0];
+    const double flow = (pump.reversed ? -1 : 1) * solution.flow_m3s[static_cast<std::size_t>(pump.link)];
+    const int load = wiring.indexOf(coach.id("P1"));
+    REQUIRE(load >= 0);
+    CHECK(flow > 2e-5);
+    CHECK_THAT(wiring.draws()[static_cast<std::size_t>(load)].flow_m3s, WithinRel(flow, 1e-6));
+    const auto elements = network.elements(pump.link);
+    for (int e = 0; e < pump.elementCount; ++e) {
+        const auto* law = std::get_if<network::PumpLaw>(&elements[static_cast<std::size_t>(pump.firstElement + e)].law);
+        if (law) {
+            CHECK_THAT(law->speed, WithinRel(wiring.speed(load), 1e-9));
+        }
+    }
+    CHECK(wiring.speed(load) < 1 - 0.3 * 0.3 / 12);  // 12 V less what 0.3 A lose in 0.3 ohm, at the least
+    // A valve draws only while it moves: it is no load of the running loop.
+    CHECK_FALSE(wiring.draws()[static_cast<std::size_t>(wiring.indexOf(coach.id("MV1")))].on);
+}
+
+TEST_CASE("a loop's flow is read where all of it passes, at its meter for choice", "[study][loop]")
+{
+    // A second pump beside the first, each in a chain of its own between two tees.
+    SmallCoach coach;
+    const auto t5 = coach.add("tee", "T5"), t6 = coach.add("tee", "T6"), pump = coach.add("circulator", "P2");
+    for (document::Part& part : coach.drawing.parts) {
+        if (part.ends[1].part == coach.id("P1")) {
+            part.ends[1] = {t5, "run_a", {}};  // from MV1
+        } else if (part.ends[0].part == coach.id("P1")) {
+            part.ends[0] = {t6, "run_b", {}};  // to FE1
+        }
+    }
+    coach.pipe(t5, "run_b", coach.id("P1"), "inlet", 0.2);
+    coach.pipe(coach.id("P1"), "outlet", t6, "run_a", 0.2);
+    coach.pipe(t5, "branch", pump, "inlet", 0.2);
+    coach.pipe(pump, "outlet", t6, "branch", 0.2);
+    const double alone = *study::loopAnswer(SmallCoach().drawing).flow_m3s;
+    const auto flowPart = [&](const char* tag) {
+        const auto plant = plantOf(coach.drawing);
+        const auto map = loopOf(coach.drawing, plant);
+        REQUIRE(map.answer.exists);
+        CHECK(map.answer.circulators.size() == 2);
+        CHECK(*map.answer.flow_m3s > 1.05 * alone);
+        return map.flowLink == plant.find(coach.id(tag))->places[0].link;
+    };
+    CHECK(flowPart("FE1"));
+    stage(coach.drawing, coach.id("FE1"), document::Stage::Removed);
+    CHECK(flowPart("MV1"));  // without a meter at the valve
+    stage(coach.drawing, coach.id("MV1"), document::Stage::Removed);
+    CHECK(flowPart("CV1"));
+    // Its budget counts one of the two ways, and closes on it.
+    const auto plant = plantOf(coach.drawing);
+    const auto map = loopOf(coach.drawing, plant);
+    CHECK(std::abs(map.budget.gap()) < 1e-6);
+}

@@ -457,3 +457,46 @@ TEST_CASE("an unknown fault and an action on what is not there are said, and cha
     CHECK(said(coach.run(5, {coach.fault(1, "P1", "dead", false)}), "fault_ended")
           == "P1 is sound again (was does not turn).");
 }
+
+TEST_CASE("each end of a run has words of its own, with what was pumped", "[study][running]")
+{
+    SmallCoach coach;
+    const auto ended = [&](const char* id, std::vector<document::Action> actions) {
+        actions.push_back(coach.press(2));
+        const auto result = coach.run(60, std::move(actions));
+        const auto at = std::find_if(result.events.begin(), result.events.end(),
+                                     [&](const study::Event& event) { return event.id == id; });
+        REQUIRE(at != result.events.end());
+        CHECK(at->part == coach.id("C1"));
+        CHECK_THAT(std::get<Measure>(at->what.arguments.at(0)).si,
+                   WithinAbs(integral(result, "loop_flow", 0, at->t_s), 1e-4));
+        CHECK((at->weight == study::Event::Weight::Caution)
+              == (std::string(id) == "stop_high_limit" || std::string(id) == "stop_inlet_lockout"));
+        return at->what.text;
+    };
+    CHECK(ended("stop_button", {coach.press(30)}) == "Run stopped at the button after {0}.");
+    CHECK(ended("stop_power_lost", {coach.fault(30, "BT1", "cut")}) == "Run ended after {0}: power lost.");
+    coach.set("C1", "longest_run_s", 40.0);
+    CHECK(ended("stop_longest_run", {}) == "Run ended after {0}: longest run reached.");
+    coach.set("C1", "stop_by_time", true);
+    coach.set("C1", "stop_time_s", 35.0);
+    CHECK(ended("stop_time", {}) == "Run stopped by time after {0}.");
+    coach.set("C1", "stop_by_temperature", true);
+    coach.set("C1", "stop_temperature_C", 30.0);
+    CHECK(ended("stop_temperature", {}) == "Run stopped by temperature after {0}.");
+    coach.set("C1", "high_limit", true);
+    coach.set("C1", "high_limit_C", 28.0);
+    coach.name("C1", "limit_sensor", "TE1");
+    CHECK(ended("stop_high_limit", {}) == "Run ended by the high limit after {0}.");
+    coach.set("C1", "inlet_lockout", true);
+    coach.set("C1", "inlet_lockout_C", 20.5);
+    coach.name("C1", "inlet_sensor", "TE2");
+    CHECK(ended("stop_inlet_lockout", {coach.fault(6, "TE2", "reads_high")})
+          == "Run ended after {0}: water to the heater is too warm.");
+    coach.set("C1", "inlet_lockout", false);
+    coach.set("C1", "no_flow_s", 5.0);
+    CHECK(ended("stop_no_flow", {coach.fault(0, "P1", "dead")}) == "Run ended after {0}: no flow seen.");
+    coach.set("C1", "stop_by_volume", true);
+    coach.set("C1", "stop_volume_m3", 1e-4);
+    CHECK(ended("stop_volume", {}) == "Run stopped by volume after {0}.");
+}

@@ -335,3 +335,121 @@ TEST_CASE("a wait is the way's water at the tap's flow, and what is drawn is cou
     script.actions = {coach.hot(2), coach.shut(4)};
     CHECK(test::why(coach.run(script), "wait") == "The tap did not reach the target within this case.");
 }
+
+TEST_CASE("a heater lights by its own times, one after the other", "[study][running]")
+{
+    SmallCoach coach;
+    coach.set("WH1", "flow_proof_s", 2.0);
+    coach.set("WH1", "pre_purge_s", 6.0);
+    coach.set("WH1", "ignition_s", 4.0);
+    coach.set("WH1", "ignition_tries", 2.0);
+    coach.set("WH1", "retry_purge_s", 9.0);
+    const auto lit = coach.run(60, {coach.hot(5)});
+    const double seen_s = times(lit, "flow_seen").at(0);
+    CHECK_THAT(seen_s, WithinAbs(5, 0.6));
+    CHECK_THAT(times(lit, "pre_purge").at(0) - seen_s, WithinAbs(2, 0.6));  // seen within a step
+    CHECK_THAT(times(lit, "ignition").at(0) - times(lit, "pre_purge")[0], WithinAbs(6, 0.1));
+    CHECK_THAT(times(lit, "burner_lit").at(0) - times(lit, "ignition")[0], WithinAbs(4, 0.1));
+    CHECK(said(lit, "flow_seen") == "WH1 sees enough flow.");
+    const auto dry = coach.run(90, {coach.fault(0, "WH1", "no_gas"), coach.hot(5)});
+    REQUIRE(times(dry, "ignition").size() == 2);
+    CHECK_THAT(times(dry, "ignition")[1] - times(dry, "ignition_failed").at(0), WithinAbs(9, 0.1));
+    CHECK(times(dry, "heater_lockout").at(0) > times(dry, "ignition")[1]);
+    // Shut again the flame goes out for want of flow.
+    const auto out = coach.run(60, {coach.hot(5), coach.shut(40)});
+    CHECK(times(out, "burner_out").at(0) >= 40);
+    CHECK(times(out, "burner_out")[0] < 45.1);  // looked at once in a step, and standing water's are long
+    CHECK(said(out, "burner_out") == "WH1 went out: flow too low.");
+}
+
+TEST_CASE("water and air are as warm as the drawing says, unless the case says otherwise", "[study][running]")
+{
+    SmallCoach coach;
+    coach.set("CW1", "temperature_C", 12.0);
+    auto script = coach.script(120, {coach.cold(2)});
+    script.supply_C = std::nullopt;
+    CHECK_THAT(read(coach.run(script), "tap.F1", 119), WithinAbs(12, 0.3));
+    script.supply_C = 25;
+    CHECK_THAT(read(coach.run(script), "tap.F1", 119), WithinAbs(25, 0.3));
+
+    PumpCoach pumped(true);
+    pumped.set("FT1", "temperature_C", 14.0);
+    auto drawn = pumped.script(120, {pumped.cold(2)});
+    drawn.supply_C = std::nullopt;
+    CHECK_THAT(read(pumped.run(drawn), "tap.F1", 119), WithinAbs(14, 0.5));
+
+    // Standing water goes to the air round its pipe.
+    for (document::Part& part : coach.drawing.parts) {
+        if (part.kind == "pipe_run") {
+            part.entries["bay_C"] = {30.0, parts::Basis::Measured};
+        }
+    }
+    auto stands = coach.script(7200, {});
+    stands.start_C = 45;
+    stands.ambient_C = std::nullopt;
+    CHECK_THAT(read(coach.run(stands), "sensor.TE1", 7200), WithinAbs(30, 1));
+    stands.ambient_C = 8;
+    CHECK_THAT(read(coach.run(stands), "sensor.TE1", 7200), WithinAbs(8, 1));
+}
+
+TEST_CASE("a vessel begins at the pressure of what feeds the coach", "[study][running]")
+{
+    test::Bench bench;
+    const auto city = bench.add("city_inlet", "CW1"), tap = bench.add("faucet", "F1");
+    const auto regulator = bench.add("regulator", "PR1"), vessel = bench.add("accumulator", "AC1");
+    const auto tee = bench.add("tee", "T1");
+    bench.set("F1", "serves", std::string("cold"));
+    bench.set("CW1", "pressure_Pa", 400e3);
+    bench.set("AC1", "precharge_Pa", 150e3);
+    bench.set("PR1", "set_pressure_Pa", 600e3);
+    bench.pipe(city, "outlet", regulator, "inlet", 1);
+    bench.pipe(regulator, "outlet", tee, "run_a", 1);
+    bench.pipe(tee, "run_b", tap, "cold", 1);
+    bench.pipe(tee, "branch", vessel, "port", 1);
+    const auto start = [&] { return read(bench.run(10, {}), "supply_pressure", 0); };
+    CHECK_THAT(start(), WithinRel(400e3, 1e-9));
+    bench.set("PR1", "set_pressure_Pa", 250e3);
+    CHECK_THAT(start(), WithinRel(250e3, 1e-9));
+    // Drawn from and shut again, it is filled to the regulator's pressure, not to the city's.
+    const auto result = bench.run(60, {bench.cold(2), bench.shut(20)});
+    CHECK(read(result, "supply_pressure", 19) < 245e3);
+    CHECK_THAT(read(result, "supply_pressure", 59), WithinAbs(250e3, 3e3));
+}
+
+TEST_CASE("warm water under cold rises by itself where the way is open, and not where it lies on top",
+          "[study][running]")
+{
+    // The loop's tees 3 m over the heater, or as far under it; a run leaves 4 m of hot line warm. At 50 K the columns
+    // differ by about 10 kg/m³ (IAPWS), 300 Pa over 3 m: enough for some millilitres a second.
+    for (const double height_m : {3.0, -3.0}) {
+        SmallCoach coach;
+        coach.set("CV1", "crack_Pa", 0.0);
+        for (const char* tag : {"T2", "TE1", "MV1", "P1", "FE1", "CV1"}) {
+            coach.drawing.find(coach.id(tag))->height_m = height_m;
+        }
+        coach.set("C1", "longest_run_s", 40.0);
+        const auto result = coach.run(120, {coach.fault(0, "MV1", "stuck_open"), coach.press(2)});
+        REQUIRE(times(result, "stop_longest_run").size() == 1);
+        CAPTURE(height_m, read(result, "loop_flow", 60));
+        if (height_m > 0) {
+            CHECK(read(result, "loop_flow", 60) > 1e-6);
+        } else {
+            CHECK(std::abs(read(result, "loop_flow", 60)) < 1e-6);
+        }
+    }
+}
+
+TEST_CASE("on the coach's own pump the water on the way to the tap is known as well", "[study][running]")
+{
+    test::Bench bench;
+    const auto tank = bench.add("fresh_tank", "FT1"), pump = bench.add("demand_pump", "DP1");
+    const auto heater = bench.add("tankless_heater", "WH1"), tap = bench.add("faucet", "F1");
+    bench.set("F1", "serves", std::string("hot"));
+    bench.pipe(tank, "outlet", pump, "inlet", 1);
+    bench.pipe(pump, "outlet", heater, "cold", 2);
+    bench.pipe(heater, "hot", tap, "hot", 6);
+    const auto result = bench.run(60, {bench.hot(2)});
+    CHECK_THAT(scalar(result, "purge_volume"), WithinRel(SmallCoach::held_m3(6), 1e-9));
+    CHECK(times(result, "burner_lit").size() == 1);
+    CHECK_THAT(scalar(result, "hottest_heater_inlet"), WithinAbs(20, 0.5));
+}
