@@ -53,9 +53,9 @@ double coldStart(const document::Drawing& drawing);
 
 LoopMap findLoop(const document::Drawing& drawing, const Plant& plant, double water_C);
 
-/// Why an open outlet gives no water on one of its paths with the network as it is set: nothing feeds it, or a
+/// Why an open outlet gives no (hot, where it can) water with the network as it is set: nothing feeds it, or a
 /// part in the way lets nothing through (named). Empty when some supply reaches it.
-Message whyNoWater(const Plant& plant, const network::Network& network, const PlantPart& outlet, int path);
+Message whyNoWater(const Plant& plant, const network::Network& network, const PlantPart& outlet);
 
 /// Water held between two places along flowing links: from the heater's outlet to a place in a link
 /// (volume fraction from its `from` end), or nothing when no way leads there. `flows` says which way the

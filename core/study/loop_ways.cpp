@@ -71,7 +71,7 @@ PartId blockedPart(const Plant& plant, const network::Network& network, const st
     return document::kNoPart;
 }
 
-Message whyNoWater(const Plant& plant, const network::Network& network, const PlantPart& outlet, int path)
+Message whyNoWater(const Plant& plant, const network::Network& network, const PlantPart& outlet)
 {
     const auto inner = [&](int link) {
         const Plant::Chain& chain = plant.chains[link];
@@ -84,7 +84,9 @@ Message whyNoWater(const Plant& plant, const network::Network& network, const Pl
             loops.push_back(static_cast<int>(l));
         }
     }
-    const Place& place = outlet.places[static_cast<std::size_t>(path)];
+    // Its cold side may well be fed: the question is about the hot one.
+    const int hotPath = outlet.model.outlet ? outlet.model.outlet->hotPath : -1;
+    const Place& place = outlet.places[static_cast<std::size_t>(std::max(hotPath, 0))];
     bool anySupply = false;
     PartId blocking = document::kNoPart;
     for (const PlantPart& supply : plant.parts) {

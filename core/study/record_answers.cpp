@@ -203,10 +203,7 @@ void Simulation::finish()
     // What the tubing gives when a tap opens without supply is less than a cup.
     constexpr double kCup_m3 = 1e-4;
     if (m_waitOutlet >= 0 && m_outlets[m_waitOutlet].drawn_m3 < kCup_m3) {
-        const OutletActor& dry = m_outlets[m_waitOutlet];
-        const parts::OutletModel& sides = *dry.part->model.outlet;
-        const bool asksHot = sides.coldPath < 0 || (sides.hotPath >= 0 && dry.hotShare > 0);
-        const Message why = whyNoWater(m_plant, m_network, *dry.part, asksHot ? sides.hotPath : sides.coldPath);
+        const Message why = whyNoWater(m_plant, m_network, *m_outlets[m_waitOutlet].part);
         stayedCold = why.empty() ? Message("No water came while the tap was open: the supply has no pressure.") : why;
     }
     const bool asked = m_waitOutlet >= 0 && std::isfinite(m_outlets[m_waitOutlet].opened_s);

@@ -144,7 +144,9 @@ void Simulation::solve()
     const bool moved = m_moving;
     m_moving = most > kStill_m3s;
     m_stillSince_s = moved && !m_moving ? m_time : m_stillSince_s;
-    m_nextRecord = !moved && m_moving ? std::min(m_nextRecord, m_time) : m_nextRecord;  // as it starts to move
+    if (!moved && m_moving && !m_result.time_s.empty()) {  // curves show how it starts to move
+        m_nextRecord = std::min(m_nextRecord, std::max(m_time, m_result.time_s.back() + m_bounds.every_s));
+    }
     if (m_loop.flowLink >= 0) {
         const double flow = m_flows[m_loop.flowLink];
         m_loopFlow = m_loop.flowForward ? flow : -flow;
