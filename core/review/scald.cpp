@@ -4,7 +4,9 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 #include <span>
+#include <vector>
 
 #include "base/units.h"
 
@@ -33,6 +35,8 @@ constexpr std::array kHospitalTable{Point{us::celsius(120), 300}, Point{us::cels
                                     Point{us::celsius(140), 5},   Point{us::celsius(145), 3},
                                     Point{us::celsius(150), 1.5}, Point{us::celsius(155), 1}};
 
+constexpr std::array<std::span<const Point>, 3> kTables{kSkinTable, kTapTable, kHospitalTable};
+
 std::optional<double> fromTable(std::span<const Point> table, double celsius)
 {
     // A temperature converted from whole °F may land a rounding error below its own row.
@@ -51,19 +55,38 @@ std::optional<double> fromTable(std::span<const Point> table, double celsius)
     return low.seconds * std::pow(high.seconds / low.seconds, share);
 }
 
+/// The lowest of the tables at one of their own points.
+double lowestAt(double celsius)
+{
+    double lowest = std::numeric_limits<double>::infinity();
+    for (const std::span<const Point> table : kTables) {
+        lowest = std::min(lowest, fromTable(table, celsius).value_or(lowest));
+    }
+    return lowest;
+}
+
+/// The lowest of the tables at every temperature that any of them prints, coolest first.
+std::vector<Point> lowestPoints()
+{
+    std::vector<Point> points;
+    for (const std::span<const Point> table : kTables) {
+        points.insert(points.end(), table.begin(), table.end());
+    }
+    std::sort(points.begin(), points.end(), [](const Point& a, const Point& b) { return a.celsius < b.celsius; });
+    for (Point& point : points) {
+        point.seconds = lowestAt(point.celsius);
+    }
+    return points;
+}
+
 }  // namespace
 
 std::optional<double> burnSeconds(double celsius)
 {
-    std::optional<double> shortest;
-    for (const std::span<const Point> table : {std::span<const Point>(kSkinTable), std::span<const Point>(kTapTable),
-                                               std::span<const Point>(kHospitalTable)}) {
-        const std::optional<double> seconds = fromTable(table, celsius);
-        if (seconds && (!shortest || *seconds < *shortest)) {
-            shortest = seconds;
-        }
-    }
-    return shortest;
+    // One line through the lowest points, not the lowest of three lines: a table that begins at 120 °F would else
+    // halve the time from one tenth of a degree to the next.
+    static const std::vector<Point> lowest = lowestPoints();
+    return fromTable(lowest, celsius);
 }
 
 std::optional<double> wholeBurnSeconds(double celsius)
@@ -73,7 +96,7 @@ std::optional<double> wholeBurnSeconds(double celsius)
     if (!seconds) {
         return std::nullopt;
     }
-    const double step = *seconds + kRounding_s >= 120 ? 60 : 1;
+    const double step = *seconds + kRounding_s >= 600 ? 60 : *seconds + kRounding_s >= 120 ? 30 : 1;
     return std::max(1.0, std::floor((*seconds + kRounding_s) / step) * step);
 }
 

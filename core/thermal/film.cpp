@@ -14,6 +14,7 @@ namespace {
 constexpr double kLaminarNusselt = 48.0 / 11.0;
 constexpr double kLaminarEnd = 2300;
 constexpr double kTurbulentStart = 4000;
+constexpr double kDispersionFitStart = 3000;
 constexpr double kKelvin = 273.15;
 constexpr double kGravity = 9.80665;
 constexpr double kStefanBoltzmann = 5.670374419e-8;
@@ -117,7 +118,8 @@ double taylorTurbulent(double speed_m_s, double radius_m, double frictionFactor)
 //
 // Turbulent: Taylor's value plus what measurements show above it at low Reynolds numbers,
 // d u 1.17e9 Re^-2.5 (Hart, Guymer, Sonnenwald & Stovin 2016, J. Hydraul. Eng. 142(9); memory): three times
-// Taylor's at Re 5,000, a third more at 10,000. Between Re 2,300 and 4,000 linear in Re.
+// Taylor's at Re 5,000, a third more at 10,000. The fit is used from Re 3,000 on, the least it was made for; between
+// there and the end of laminar flow the coefficient falls tenfold and more, so the blend is in its logarithm.
 double axialDispersion(double flow_m3s, double bore_m, double length_m, double celsius)
 {
     const double flow = std::abs(flow_m3s);
@@ -139,10 +141,10 @@ double axialDispersion(double flow_m3s, double bore_m, double length_m, double c
     };
     if (reynolds <= kLaminarEnd)
         return laminar();
-    if (reynolds >= kTurbulentStart)
+    if (reynolds >= kDispersionFitStart)
         return turbulent(reynolds);
-    const double share = (reynolds - kLaminarEnd) / (kTurbulentStart - kLaminarEnd);
-    return (1.0 - share) * laminar() + share * turbulent(kTurbulentStart);
+    const double share = (reynolds - kLaminarEnd) / (kDispersionFitStart - kLaminarEnd);
+    return std::pow(laminar(), 1.0 - share) * std::pow(turbulent(kDispersionFitStart), share);
 }
 
 }  // namespace tapward::thermal

@@ -54,6 +54,24 @@ TEST_CASE("between two published points the logarithm of the time is interpolate
     CHECK_THAT(burnSeconds(47.5).value(), WithinRel(1039.2304845, 1e-9));
 }
 
+TEST_CASE("at 120 °F, read to a whole degree, the time is the table's 5 min and does not leap", "[review][published]")
+{
+    // CPSC and hospital tables: 5 min at 120 °F. All of these read "120 °F".
+    for (const double fahrenheit : {119.6, 119.9, 120.0, 120.2, 120.4}) {
+        CAPTURE(fahrenheit);
+        CHECK_THAT(burnSeconds(celsius(fahrenheit)).value(), WithinRel(300.0, 0.35));
+    }
+    // Skin table 48 °C (118.4 °F) 15 min, 49 °C 8 min: the tap tables' 5 min at 120 °F is the next point after 48 °C.
+    // Half way between them in temperature: sqrt(900 * 300) (plain arithmetic).
+    CHECK_THAT(burnSeconds(0.5 * (48 + celsius(120))).value(), WithinRel(519.615, 1e-5));
+    // No step of 0.1 °F anywhere changes the time by more than a fifth: the steepest published stretch is 15 min to
+    // 5 min in 1.6 °F, 7 % for a tenth of a degree; 6 h to 2 h in 1.8 °F, 6 %.
+    for (double fahrenheit = 111.3; fahrenheit < 160; fahrenheit += 0.1) {
+        CAPTURE(fahrenheit);
+        CHECK(*burnSeconds(celsius(fahrenheit + 0.1)) >= 0.9 * *burnSeconds(celsius(fahrenheit)));
+    }
+}
+
 TEST_CASE("below the coolest published point there is no figure and above the hottest no extrapolation", "[review]")
 {
     CHECK_FALSE(burnSeconds(43.9));
@@ -69,12 +87,13 @@ TEST_CASE("a time that people read is rounded to the short side and is never not
     REQUIRE(burnSeconds(59.5).value() > 3.5);
     CHECK(wholeBurnSeconds(59.5) == 3.0);
     CHECK(wholeBurnSeconds(90) == 1.0);
-    // Minutes from two on, never longer than the figure itself.
+    // Half minutes from two on, whole ones from ten on, never longer than the figure itself.
     for (double celsius = 44; celsius < 52; celsius += 0.125) {
         const double exact = *tapward::review::burnSeconds(celsius), told = *wholeBurnSeconds(celsius);
+        const double step = exact < 120 ? 1 : exact < 600 ? 30 : 60;
         CHECK(told <= exact + 1e-6);
-        CHECK((told < 120 || std::fmod(told, 60) == 0));
-        CHECK(told > exact - (exact < 120 ? 1 : 60));
+        CHECK(std::fmod(told, step) == 0);
+        CHECK(told > exact - step);
     }
     CHECK_FALSE(wholeBurnSeconds(40));
 }
