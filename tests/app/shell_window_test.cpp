@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <map>
 #include <QAbstractButton>
 #include <QAction>
@@ -197,8 +198,15 @@ TEST_CASE("letters of 14 points are not cut in the predictions", "[shell]")
         window.show();
         REQUIRE(window.openSample(samples().front().resource));
         REQUIRE(waitForAnswer(window.session()));
-        QTest::qWait(50);
-        for (const auto* label : window.answers().findChildren<QLabel*>()) {
+        const auto labels = window.answers().findChildren<QLabel*>();
+        // Rows find their heights in turns of the event loop, which a busy machine takes longer for.
+        (void)QTest::qWaitFor([&] {
+            return std::all_of(labels.begin(), labels.end(), [](const QLabel* label) {
+                return !label->isVisible() || label->text().isEmpty()
+                       || label->height() >= label->fontMetrics().height();
+            });
+        });
+        for (const auto* label : labels) {
             if (!label->isVisible() || label->text().isEmpty())
                 continue;
             CAPTURE(label->text(), label->width(), label->height());
