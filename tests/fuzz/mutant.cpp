@@ -82,7 +82,7 @@ std::string someText(Random& random)
                                                 "\xC3\xA4\xE2\x82\xAC\xF0\x9F\x9A\xB0",
                                                 "{0} {1}",
                                                 "%1 %2 %n",
-                                                "/dev/null",
+                                                "/etc/hostname",
                                                 std::string(300, 'w'),
                                                 " blank ",
                                                 "&amp;",
