@@ -313,6 +313,7 @@ void addUnknown(Json& object, const Unknown& unknown)
 {
     struct Kept {
         Json::object_t* holder;
+        std::ptrdiff_t depth;  ///< of the key
         std::string key;
         const std::string* text;
     };
@@ -339,11 +340,14 @@ void addUnknown(Json& object, const Unknown& unknown)
                 holder = nullptr;
             }
         }
+        const std::ptrdiff_t depth = std::count(pointer.begin(), pointer.end(), '/');
         std::string key = unescapedStep(pointer.substr(last + 1));
         if (holder && holder->is_object() && !holder->contains(key)) {
-            kept.push_back({holder->get_ptr<Json::object_t*>(), std::move(key), &text});
+            kept.push_back({holder->get_ptr<Json::object_t*>(), depth, std::move(key), &text});
         }
     }
+    // Deepest first: an object that grows may move what it holds, and its members' places with it.
+    std::stable_sort(kept.begin(), kept.end(), [](const Kept& a, const Kept& b) { return a.depth > b.depth; });
     // What was kept was within the limits when it was read.
     Limits read;
     read.bytes = read.textBytes = std::numeric_limits<std::size_t>::max();
