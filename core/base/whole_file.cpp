@@ -150,7 +150,7 @@ Target targetOf(std::string path)
         }
         path.assign(link, static_cast<std::size_t>(length));
         if (path.empty() || path[0] != '/') {
-            path = target.folder + '/' + path;
+            path.insert(0, target.folder + '/');
         }
     }
     target.error = ELOOP;
