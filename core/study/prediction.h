@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "base/message.h"
+#include "base/phase_times.h"
 #include "base/result.h"
 #include "document/drawing.h"
 
@@ -138,8 +139,10 @@ struct Options {
     double cell_m = 0.15;  ///< 0.05 K from the converged answer at the sensor; 0.30 is 0.3 K off where stubs are short
     int wallLayers = 4;
     double solveEvery_s = 1;  ///< between events: viscosity changes slowly
+    double recordEvery_s = 1;  ///< of the curves, while water moves; five times that while it stands
     bool curves = true;  ///< false: no series, events and scalars only (searches)
     bool loopJoin = false;  ///< also record "loop_join", the water where the loop leaves the hot line
+    PhaseTimes* phases = nullptr;  ///< adds up where the time goes; for one case at a time
     std::stop_token stop = {};  ///< checked every few steps; a stopped prediction is a Problem
 };
 

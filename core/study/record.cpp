@@ -92,6 +92,7 @@ Simulation::Leaving Simulation::leaving(const OutletActor& outlet) const
 
 void Simulation::record()
 {
+    const PhaseTimer timer(m_options.phases, &PhaseTimes::record);
     // Temperatures at open taps, as of the step just made.
     for (OutletActor& outlet : m_outlets) {
         outlet.tap_C = outlet.isOpen() ? leaving(outlet).celsius : kNan;
@@ -106,7 +107,7 @@ void Simulation::record()
     for (const Column& column : m_columns) {
         m_result.series[column.series].values.push_back(column.read(*this, column.index));
     }
-    m_nextRecord = m_time + std::max(m_bounds.every_s, m_moving ? kRecordEvery_s : 5 * kRecordEvery_s);
+    m_nextRecord = m_time + std::max(m_bounds.every_s, (m_moving ? 1 : 5) * m_options.recordEvery_s);
 
     if (m_options.snapshots && m_time >= m_nextSnapshot - 1e-9) {
         Snapshot& snapshot = m_result.snapshot;

@@ -166,6 +166,9 @@ void Simulation::boundRecord()
     m_snapshotEvery_s = snapshotInterval_s(m_case.duration_s, cases, snapshot.stride + snapshot.tracks.size(),
                                            m_options.snapshotEvery_s);
     m_bounds = recordBounds(m_case.duration_s, cases, m_columns.size());
+    if (m_bounds.every_s == kRecordEvery_s) {
+        m_bounds.every_s = m_options.recordEvery_s;
+    }
     if (m_columns.size() > m_bounds.series) {
         addEvent("curves_left_out",
                  Message("So many taps are used that {0} of their curves are left out.",

@@ -20,7 +20,8 @@ constexpr double kQuietSteps = 3;  // as long as the standing ones
 // that is a push of 4 Pa, which moves no more than what counts as standing. And after a minute.
 constexpr double kAskAgain_K = 0.5;
 constexpr double kAskAgain_s = 60;
-constexpr double kTravelStep_s = 0.25;
+constexpr double kTravelStep_s = 0.25;  // at most half a step, so that it shrinks with it
+constexpr double kSpinStep_s = 0.1;     // ... a fifth
 constexpr double kShortestStep_s = 1e-3;
 
 }  // namespace
@@ -32,6 +33,7 @@ Simulation::Simulation(const document::Drawing& drawing, const Plant& plant, con
       m_field(plant.makeField(thermal::Grid{.cell_m = options.cell_m, .wallLayers = options.wallLayers})),
       m_flows(plant.chains.size(), 0.0), m_solvedMean_C(plant.chains.size(), script.start_C)
 {
+    m_field.timeInto(options.phases);
     m_field.fill(script.start_C);
     for (const document::Action& action : script.actions) {
         m_actions.push_back(&action);
@@ -128,6 +130,7 @@ void Simulation::refreshWater()
 
 void Simulation::solve()
 {
+    const PhaseTimer timer(m_options.phases, &PhaseTimes::solve);
     applySettings();
     refreshWater();
     const network::Solution& solution = m_network.solve();
@@ -162,6 +165,7 @@ void Simulation::solve()
 /// Whoever acts on the flows sees them before a step is chosen, so that none outruns what one is about to do.
 void Simulation::look()
 {
+    const PhaseTimer timer(m_options.phases, &PhaseTimes::machines);
     lookAtHeaters();
     for (ControlActor& actor : m_controls) {
         if (actor.control.state() != control::RunState::Idle) {
@@ -172,6 +176,7 @@ void Simulation::look()
 
 double Simulation::nextStep() const
 {
+    const PhaseTimer timer(m_options.phases, &PhaseTimes::machines);
     const bool quiet = m_time - m_stillSince_s >= kQuietAfter_s && m_storages.empty();
     double dt = m_moving ? m_options.step_s : m_options.standingStep_s * (quiet ? kQuietSteps : 1);
     const auto limit = [&dt](double seconds) {
@@ -192,13 +197,13 @@ double Simulation::nextStep() const
     for (const ValveActor& valve : m_valves) {
         const double goal = valve.held >= 0 ? valve.held : (valve.commanded ? 1.0 : 0.0);
         if (valve.position != goal) {
-            limit(kTravelStep_s);
+            limit(std::min(kTravelStep_s, 0.5 * m_options.step_s));
             limit(std::abs(goal - valve.position) * valve.part->model.motorValve->travel_s * valve.slowness);
         }
     }
     for (const PumpActor& pump : m_pumps) {
         if (pump.speed != pump.target) {
-            limit(0.1);
+            limit(std::min(kSpinStep_s, 0.2 * m_options.step_s));
         }
     }
     for (const HeaterActor& heater : m_heaters) {
@@ -239,7 +244,7 @@ double Simulation::nextStep() const
         const Place& place = m_accumulator.place;
         const double out = place.reversed ? -m_flows[place.link] : m_flows[place.link];
         if (std::abs(out) > 1e-8) {
-            limit(kTravelStep_s);
+            limit(std::min(kTravelStep_s, 0.5 * m_options.step_s));
             // Up to the switch point that lies ahead, exactly.
             if (m_demandPump && m_supply == document::ActionKind::UsePump) {
                 const double mark =
@@ -256,6 +261,14 @@ double Simulation::nextStep() const
 
 void Simulation::advance(double dt_s)
 {
+    startStep(dt_s);
+    m_field.step(dt_s, m_flows);
+    endStep(dt_s);
+}
+
+void Simulation::startStep(double dt_s)
+{
+    const PhaseTimer timer(m_options.phases, &PhaseTimes::machines);
     m_before_C = targetReading();
     m_beforePumped_m3 = m_pumped_m3;
     for (ControlActor& actor : m_controls) {
@@ -264,7 +277,11 @@ void Simulation::advance(double dt_s)
 
     m_time += dt_s;
     runHeaters(dt_s);
-    m_field.step(dt_s, m_flows);
+}
+
+void Simulation::endStep(double dt_s)
+{
+    const PhaseTimer timer(m_options.phases, &PhaseTimes::machines);
     if (m_loopFlow > 0) {
         m_pumped_m3 += m_loopFlow * dt_s;
     }

@@ -31,6 +31,8 @@ private:
     void look();
     double nextStep() const;
     void advance(double dt_s);
+    void startStep(double dt_s);
+    void endStep(double dt_s);
     bool isMoving() const { return m_moving; }
 
     // actors.cpp, actor_*.cpp

@@ -95,6 +95,7 @@ struct Field::Work {
     std::vector<std::size_t> ready;
     std::vector<char> mixedCell;
     Ledger ledger;
+    PhaseTimes* phases = nullptr;
 
     double* node(int n) { return temperature.data() + static_cast<std::size_t>(n) * cells; }
     const double* node(int n) const { return temperature.data() + static_cast<std::size_t>(n) * cells; }

@@ -2,6 +2,7 @@
 // The water's own way: order of the lanes, what leaves each, their shift; and the step as a whole.
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "thermal/field_work.h"
 #include "thermal/remap.h"
@@ -228,6 +229,7 @@ void Field::step(double dt_s, std::span<const double> flow_m3s)
         return run < flow_m3s.size() && std::isfinite(flow_m3s[run]) ? flow_m3s[run] : 0.0;
     };
     bool anyMoves = false;
+    std::optional<PhaseTimer> timer(std::in_place, w.phases, &PhaseTimes::exchange);
     for (std::size_t r = 0; r < w.runs.size(); ++r) {
         const double flow = flowOf(r);
         const double shift = std::abs(flow) * dt_s;
@@ -255,6 +257,7 @@ void Field::step(double dt_s, std::span<const double> flow_m3s)
     }
     if (!anyMoves)
         return;
+    timer.emplace(w.phases, &PhaseTimes::advection);
     // Water that goes round a ring in less than the step: in parts that do not.
     int parts = 1;
     while (parts < kMostParts && !w.orderExists(1.0 / parts))
@@ -273,6 +276,7 @@ void Field::step(double dt_s, std::span<const double> flow_m3s)
     for (Work::Junction& j : w.junctions)
         if (j.mixedVolume > 0)
             j.shown = j.mixedHeat / j.mixedVolume;
+    timer.emplace(w.phases, &PhaseTimes::exchange);
     for (std::size_t r = 0; r < w.runs.size(); ++r)
         if (w.runState[r].moving)
             w.exchangeRun(r, std::abs(flowOf(r)), 0.5 * dt_s);

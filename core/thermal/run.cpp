@@ -99,6 +99,8 @@ void Field::prepare(const Grid& grid)
     fill(20);
 }
 
+void Field::timeInto(PhaseTimes* phases) { m->phases = phases; }
+
 int Field::runCount() const { return static_cast<int>(m->runs.size()); }
 int Field::cellCount() const { return static_cast<int>(m->cells); }
 

@@ -5,6 +5,8 @@
 #include <span>
 #include <vector>
 
+#include "base/phase_times.h"
+
 namespace tapward::thermal {
 
 /// A stretch of one kind in a run: a tube, or a part's body of water and metal.
@@ -81,6 +83,9 @@ public:
     /// against changes at the inlets: 0.5 s while water moves. No allocation. Flows should balance at each
     /// junction; a surplus or lack is counted in the ledger as out or in at the junction's temperature.
     void step(double dt_s, std::span<const double> flow_m3s);
+
+    /// Adds the time of each part of a step to these; null = looks at no clock.
+    void timeInto(PhaseTimes* phases);
 
     // --- reading, °C ---
     double outletTemperature(int run) const;   ///< mean of what left it in the last step at its downstream end;
