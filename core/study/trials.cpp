@@ -2,6 +2,7 @@
 #include "study/trials.h"
 
 #include <algorithm>
+#include <numeric>
 #include <utility>
 
 #include "study/in_parallel.h"
@@ -38,9 +39,16 @@ Result<Trials> Trials::make(const document::Drawing& drawing, unsigned hands)
 Result<std::vector<TrialResult>> Trials::run(std::span<const Trial> trials, const Options& options) const
 {
     std::vector<std::optional<Result<TrialResult>>> slots(trials.size());
+    // The longest first, so that nobody waits at the end for one that was begun last.
+    std::vector<std::size_t> order(trials.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+        return trials[a].script.duration_s > trials[b].script.duration_s;
+    });
     inParallel(
         trials.size(),
-        [&](std::size_t i) {
+        [&](std::size_t next) {
+            const std::size_t i = order[next];
             if (options.stop.stop_requested()) {  // not even made ready: a large coach takes a while to be
                 slots[i] = problem("The prediction was stopped.", "Start it again.");
                 return;

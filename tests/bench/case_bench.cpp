@@ -3,7 +3,8 @@
 // at the same error. All times are processor time, the best of several, so that a busy machine matters less; the
 // ratios are what to compare between machines.
 //
-//     tapward_case_bench [errors] [cost] [peer]        all of them without an argument
+//     tapward_case_bench [errors] [cost] [peer] [growth]        all of them without an argument
+//     tapward_case_bench once                          the first case, ten times, for a profiler
 
 #include <algorithm>
 #include <cmath>
@@ -117,6 +118,19 @@ struct Apart {
     double at_s = 0;
 };
 
+/// Whether the loop's water begins to move or comes to rest within a second around this reading: what a heater's ports
+/// show then is another place.
+bool turns(const study::CaseResult& result, std::size_t at)
+{
+    const study::Series* flow = result.find("loop_flow");
+    bool moves = false, stands = false;
+    for (std::size_t i = at; flow && i-- > 0 && result.time_s[at] - result.time_s[i] < 0.5;)
+        (std::abs(flow->values[i]) > 1e-7 ? moves : stands) = true;
+    for (std::size_t i = at; flow && i < result.time_s.size() && result.time_s[i] - result.time_s[at] < 0.5; ++i)
+        (std::abs(flow->values[i]) > 1e-7 ? moves : stands) = true;
+    return moves && stands;
+}
+
 /// At every reading of one against the curves of the other, recorded more densely. A jump (water that begins to move
 /// shows another place) is no curve: where the dense one leaps by a kelvin between readings nothing is compared.
 Apart furthestApart(const study::CaseResult& coarse, const study::CaseResult& dense)
@@ -136,7 +150,7 @@ Apart furthestApart(const study::CaseResult& coarse, const study::CaseResult& de
                 continue;
             const double a = truth->values[k - 1], b = truth->values[k];
             const double gap = dense.time_s[k] - dense.time_s[k - 1];
-            if (!(std::abs(b - a) < 1))
+            if (!(std::abs(b - a) < 1) || turns(dense, k))
                 continue;
             const double w = gap > 0 ? (t - dense.time_s[k - 1]) / gap : 1;
             const double error = std::abs(series.values[i] - (a + w * (b - a)));
@@ -150,6 +164,29 @@ Apart furthestApart(const study::CaseResult& coarse, const study::CaseResult& de
     }
     apart.mean_K = count > 0 ? sum / static_cast<double>(count) : 0;
     return apart;
+}
+
+/// Largest difference of the loop's flow, as a share of the largest flow.
+double flowApart(const study::CaseResult& coarse, const study::CaseResult& dense)
+{
+    const study::Series* ours = coarse.find("loop_flow");
+    const study::Series* truth = dense.find("loop_flow");
+    if (!ours || !truth)
+        return 0;
+    double largest = 0, apart = 0;
+    for (const double flow : truth->values)
+        largest = std::max(largest, std::abs(flow));
+    for (std::size_t i = 0; i < coarse.time_s.size(); ++i) {
+        const auto after = std::lower_bound(dense.time_s.begin(), dense.time_s.end(), coarse.time_s[i] - 1e-9);
+        const auto k = static_cast<std::size_t>(after - dense.time_s.begin());
+        if (k < 2 || k + 1 >= dense.time_s.size())
+            continue;
+        const double a = truth->values[k - 1], b = truth->values[k];
+        // Not where a valve or a pump is on its way.
+        if (std::abs(truth->values[k + 1] - truth->values[k - 2]) < 0.01 * largest)
+            apart = std::max(apart, std::min(std::abs(ours->values[i] - a), std::abs(ours->values[i] - b)));
+    }
+    return largest > 0 ? apart / largest : 0;
 }
 
 void errors()
@@ -166,6 +203,7 @@ void errors()
             const Apart apart = furthestApart(result, converged);
             fmt::print("  {:34} {:8.4f} K most, {:8.5f} K mean ({} at {:.1f} s)", name, apart.most_K, apart.mean_K,
                        apart.where, apart.at_s);
+            fmt::print(", flow {:.2f} %", 100 * flowApart(result, converged));
             if (before.most_K > 0)
                 fmt::print(", order {:.2f}, of the mean {:.2f}", std::log2(before.most_K / apart.most_K),
                            std::log2(before.mean_K / apart.mean_K));
@@ -285,9 +323,9 @@ Curve byField(const bench::Ring& ring, double step_s, double cell_m, int layers,
             field.setSource(heater, 0, t >= ring.lit_s - 1e-9 && t < ring.out_s - 1e-9 ? ring.heat_W : 0);
             field.step(step_s, flow);
         }
-        curve.push_back(field.outletTemperature(heater));
+        curve.push_back(field.leavingTemperature(heater));
         curve.push_back(field.at(line, kPlace));
-        curve.push_back(field.outletTemperature(line));
+        curve.push_back(field.leavingTemperature(line));
     }
     return curve;
 }
@@ -371,6 +409,80 @@ void peer()
     }
 }
 
+// --- growth -----------------------------------------------------------------------------------------------------
+
+/// So many lines side by side, each a supply, 16 pipes with hand valves between, and an outlet that is opened.
+document::Drawing manyLines(int lines)
+{
+    constexpr int kPipes = 16;
+    document::Drawing drawing;
+    const auto add = [&](const char* kind) {
+        document::Part part;
+        part.id = drawing.nextId++;
+        part.kind = kind;
+        part.tag = fmt::format("P{}", part.id);
+        drawing.parts.push_back(std::move(part));
+        return drawing.parts.back().id;
+    };
+    document::Case script;
+    script.name = "All open";
+    script.duration_s = 20;
+    for (int l = 0; l < lines; ++l) {
+        document::PartId before = add("city_inlet");
+        for (int k = 0; k < kPipes; ++k) {
+            const bool last = k + 1 == kPipes;
+            const document::PartId next = add(last ? "faucet" : "hand_valve");
+            add("pipe_run");
+            document::Part& part = drawing.parts.back();
+            part.ends[0] = {before, "outlet", {}};
+            part.ends[1] = {next, last ? "cold" : "inlet", {}};
+            part.entries["length_m"] = {1.0 + 0.05 * k, parts::Basis::Measured};
+            before = next;
+        }
+        document::Action open;
+        open.kind = document::ActionKind::OpenOutlet;
+        open.part = before;
+        open.value = 1;
+        open.second = 0;
+        script.actions.push_back(open);
+    }
+    drawing.cases.push_back(std::move(script));
+    return drawing;
+}
+
+void growth()
+{
+    fmt::print(
+        "\nGrowth: lines of 16 pipes side by side, water moving in all, 20 s (wanted: an exponent of at most 1.1)\n");
+    double before_s = 0, beforePlant_s = 0, beforePipes = 0;
+    for (const int lines : {20, 200, 2000, 6250}) {
+        const document::Drawing drawing = manyLines(lines);
+        const double pipes = 16.0 * lines;
+        study::Plant plant;
+        const double plant_s = secondsOf([&] { plant = *study::makePlant(drawing, document::View::After); }, 1);
+        const study::LoopMap loop = study::findLoop(drawing, plant, 20);
+        study::Options options;
+        options.curves = false;
+        study::CaseResult result;
+        const double taken_s = secondsOf(
+            [&] {
+                if (auto run = study::simulate(drawing, plant, loop, drawing.cases.front(), options))
+                    result = std::move(*run);
+            },
+            1);
+        fmt::print("  {:6.0f} pipes, {} cells, {} steps, {} solves: {:.3f} s, plant {:.3f} s", pipes, result.cells,
+                   result.steps, result.solves, taken_s, plant_s);
+        if (before_s > 0)
+            fmt::print("; grow with size^{:.2f} and ^{:.2f}",
+                       std::log(taken_s / before_s) / std::log(pipes / beforePipes),
+                       std::log(plant_s / beforePlant_s) / std::log(pipes / beforePipes));
+        fmt::print("\n");
+        before_s = taken_s;
+        beforePlant_s = plant_s;
+        beforePipes = pipes;
+    }
+}
+
 }  // namespace
 
 int main(int argc, char** argv)
@@ -382,10 +494,18 @@ int main(int argc, char** argv)
         fmt::print(stderr, "The sample coaches could not be read.\n");
         return 2;
     }
+    if (argc > 1 && std::string_view(argv[1]) == "once") {
+        const auto all = coaches();
+        for (int i = 0; i < 10; ++i)
+            run(*all.front(), {});
+        return 0;
+    }
     if (wanted("cost"))
         cost();
     if (wanted("peer"))
         peer();
+    if (wanted("growth"))
+        growth();
     if (wanted("errors"))
         errors();
     return 0;
