@@ -6,7 +6,7 @@
 namespace tapward::heater {
 
 /// Water and metal of an exchanger as a control reckons with them: one coil, heated evenly along its length, its
-/// metal as warm as its water, plug flow but for what a linear interpolation blurs. A straight profile, and with it
+/// metal as warm as its water, plug flow but for what an interpolation blurs. A straight profile, and with it
 /// any steady state, is exact.
 class Coil {
 public:

@@ -158,10 +158,10 @@ void Tankless::enter(TanklessState state, TanklessCause cause)
     }
 }
 
-double Tankless::wantedPower_W(double flow_m3s) const
+double Tankless::wantedPower_W(double flow_m3s, double inlet_C, double gap_K) const
 {
     const double flowHeat = std::max(flow_m3s, kStanding_m3s) * water::referenceVolumeHeat();  // W/K
-    return std::clamp(flowHeat * (m_spec.setpoint_C - m_inletRead_C - m_gap_K), deliverable(m_spec.minimumInput_W),
+    return std::clamp(flowHeat * (m_spec.setpoint_C - inlet_C - gap_K), deliverable(m_spec.minimumInput_W),
                       deliverable(m_spec.maximumInput_W));
 }
 
@@ -188,28 +188,42 @@ double Tankless::burn(double dt_s, double wanted_W)
 
 void Tankless::pass(double dt_s, const TanklessInputs& in)
 {
+    // A temperature seen last, in the middle of this time by its rate of late; never further on than it came of late.
+    const auto ahead = [this](double celsius, double rate_K_s, double time_s) {
+        return celsius + rate_K_s * std::min(m_sinceSeen_s + 0.5 * time_s, m_lookedFor_s);
+    };
     m_inState_s += dt_s;
-    m_sinceSeen_s += dt_s;
     m_postPurge_s = in.volts < m_spec.minimumVolts ? 0.0 : std::max(0.0, m_postPurge_s - dt_s);
     const bool burns = m_state == TanklessState::Burning;
-    m_mean_W = burns ? burn(dt_s, wantedPower_W(in.flow_m3s)) : 0.0;
+    // What it reads and wants is taken in the middle of the time, so that the answer hardly depends on its length.
+    const double lag_s = std::max(m_spec.sensorLag_s, 1e-3);
+    const double trim_s =
+        m_spec.controlTime_s + kTrimTurnovers * m_coil.turnover_s(std::max(in.flow_m3s, kStanding_m3s));
+    const double inletNow_C = ahead(in.inlet_C, m_inletRate_K_s, dt_s),
+                 outletNow_C = ahead(in.outlet_C, m_outletRate_K_s, dt_s);
+    const double halfway_C = m_inletRead_C + (inletNow_C - m_inletRead_C) * -std::expm1(-0.5 * dt_s / lag_s);
+    const double gap_K = m_gap_K + (m_outletRead_C - m_expected_C - m_gap_K) * -std::expm1(-0.5 * dt_s / trim_s);
+    m_mean_W = burns ? burn(dt_s, wantedPower_W(in.flow_m3s, halfway_C, gap_K)) : 0.0;
     m_gas_J += m_mean_W / m_spec.efficiency * dt_s;
+    m_sinceSeen_s += dt_s;
     if (!(dt_s > 0))
         return;
-    const double follows = -std::expm1(-dt_s / std::max(m_spec.sensorLag_s, 1e-3));
+    const double follows = -std::expm1(-dt_s / lag_s);
+    const double differs_K = m_outletRead_C - m_expected_C;
     const double inletBefore_C = m_inletRead_C;
-    m_inletRead_C += (in.inlet_C - m_inletRead_C) * follows;
-    m_outletRead_C += (in.outlet_C - m_outletRead_C) * follows;
+    m_inletRead_C += (inletNow_C - m_inletRead_C) * follows;
+    m_outletRead_C += (outletNow_C - m_outletRead_C) * follows;
     if (in.flow_m3s <= kStanding_m3s) {
         m_coil.rest(m_outletRead_C);
         m_expected_C = m_outletRead_C;
         return;
     }
-    m_expected_C += (m_coil.outlet_C() - m_expected_C) * follows;
+    const double modelBefore_C = m_coil.outlet_C();
     m_coil.pass(dt_s, in.flow_m3s, 0.5 * (inletBefore_C + m_inletRead_C), m_mean_W);
+    m_expected_C += (0.5 * (modelBefore_C + m_coil.outlet_C()) - m_expected_C) * follows;
     if (burns) {
-        const double trim_s = m_spec.controlTime_s + kTrimTurnovers * m_coil.turnover_s(in.flow_m3s);
-        m_gap_K += (m_outletRead_C - m_expected_C - m_gap_K) * -std::expm1(-dt_s / trim_s);
+        const double mean_K = 0.5 * (differs_K + m_outletRead_C - m_expected_C);
+        m_gap_K += (mean_K - m_gap_K) * -std::expm1(-dt_s / trim_s);
     }
 }
 
@@ -220,13 +234,24 @@ void Tankless::look(const TanklessInputs& in)
         m_outletRead_C = m_expected_C = in.outlet_C;
         m_coil.fill(in.outlet_C);
         m_sinceSeen_s = 0;
+    } else if ((in.flow_m3s > kStanding_m3s) != (m_seen.flow_m3s > kStanding_m3s)) {
+        // Water that begins to move shows its sensors another place: that is no rate.
+        m_inletRate_K_s = m_outletRate_K_s = m_hottestRate_K_s = 0;
+        m_sinceSeen_s = 0;
     } else if (m_sinceSeen_s > 0) {
         m_inletRate_K_s = (in.inlet_C - m_seen.inlet_C) / m_sinceSeen_s;
         m_outletRate_K_s = (in.outlet_C - m_seen.outlet_C) / m_sinceSeen_s;
         m_hottestRate_K_s = (hottest(in) - hottest(m_seen)) / m_sinceSeen_s;
+        m_lookedFor_s = m_sinceSeen_s;
         m_sinceSeen_s = 0;
     }
     m_seen = in;
+    heed(in);
+}
+
+/// Which condition stands.
+void Tankless::heed(const TanklessInputs& in)
+{
     const auto stands = condition(in);
     // A condition without a cause to tell (flow seen) is told apart by its state.
     const TanklessCause cause = !stands                                ? TanklessCause::None
@@ -239,9 +264,12 @@ void Tankless::look(const TanklessInputs& in)
     m_standsFor_s = stands ? stands->after_s : 0.0;
 }
 
-std::optional<TanklessChange> Tankless::advance(double t_s, double dt_s, const TanklessInputs& in)
+std::optional<TanklessChange> Tankless::advance(double t_s, double dt_s, const TanklessInputs& in, bool rest)
 {
-    look(in);
+    if (rest)
+        heed(in);
+    else if (m_sinceSeen_s != 0)
+        look(in);
     const auto stands = condition(in);
     const auto timed = timer(in.gasFails);
     const double untilTimer = timed ? std::max(0.0, timed->after_s - m_inState_s) : kNever_s;

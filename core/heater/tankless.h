@@ -115,7 +115,8 @@ public:
     /// Advance from t_s by dt_s with inputs that hold from t_s on. Reports at most one state change per call
     /// with its exact instant inside the step; the caller repeats the rest of the step from there.
     /// @return the change, if any, at t_s < at <= t_s + dt_s (== t_s only where a time in the spec is 0).
-    std::optional<TanklessChange> advance(double t_s, double dt_s, const TanklessInputs& inputs);
+    /// @param rest  of a step: the inputs were looked at when it began
+    std::optional<TanklessChange> advance(double t_s, double dt_s, const TanklessInputs& inputs, bool rest = false);
 
     TanklessState state() const { return m_state; }
     double deliveredPower_W() const { return m_power_W; }   ///< heat into the exchanger now
@@ -140,9 +141,10 @@ private:
     };
     std::optional<Wish> condition(const TanklessInputs& inputs) const;
     std::optional<Wish> timer(bool gasFails) const;
+    void heed(const TanklessInputs& inputs);
     void enter(TanklessState state, TanklessCause cause);
     void pass(double dt_s, const TanklessInputs& inputs);
-    double wantedPower_W(double flow_m3s) const;
+    double wantedPower_W(double flow_m3s, double inlet_C, double gap_K) const;
     double burn(double dt_s, double wanted_W);
     double deliverable(double input_W) const;
     bool atLeastFire() const;
@@ -164,6 +166,7 @@ private:
     double m_gap_K = 0;         ///< what it reads above that, low-passed
     TanklessInputs m_seen;      ///< at the last look ...
     double m_sinceSeen_s = -1;  ///< ... and the time since; negative before the first
+    double m_lookedFor_s = 0;   ///< time between the last two looks
     double m_inletRate_K_s = 0, m_outletRate_K_s = 0, m_hottestRate_K_s = 0;  ///< between the last two looks
     double m_coolTo_C = 0;      ///< leave OverTemperature below it ...
     bool m_coolInlet = false;   ///< ... at the inlet, not the outlet

@@ -15,12 +15,12 @@ void takeReadings(Actor& heater, const thermal::Field& field, std::span<const do
 {
     const double flow = heater.forward ? flows[heater.link] : -flows[heater.link];
     const bool moving = std::abs(flow) > 1e-7;
-    // At the port where water comes in: what comes; where it goes out: what left in the step; at rest what stands there.
+    // At the port where water comes in: what comes; where it goes out: what leaves; at rest what stands there.
     const auto entering = [&](int junction, double end) {
         return junction >= 0 ? field.junctionTemperature(junction) : field.at(heater.link, end);
     };
     const double coldEnd = heater.forward ? 0.0 : 1.0;
-    const double leaving_C = moving ? field.outletTemperature(heater.link) : 0.0;
+    const double leaving_C = moving ? field.leavingTemperature(heater.link) : 0.0;
     if (!moving) {
         heater.inlet_C = field.at(heater.link, coldEnd);
         heater.outlet_C = field.at(heater.link, 1.0 - coldEnd);
@@ -101,7 +101,7 @@ void Simulation::runHeaters(double dt_s)
                                  heater.control.purges() ? heater.part->model.tankless->purgeLoss_W_K : 0);
         }
         for (int guard = 0; guard < 16 && at < m_time - 1e-12; ++guard) {
-            const auto change = heater.control.advance(at, m_time - at, heater.seen);
+            const auto change = heater.control.advance(at, m_time - at, heater.seen, guard > 0);
             const double until = change ? change->at_s : m_time;
             heat_J += heater.control.meanPower_W() * (until - at);
             at = until;

@@ -7,6 +7,16 @@
 #include "study/simulation.h"
 
 namespace tapward::study {
+namespace {
+
+/// Where something on its way to a goal at an even pace is in the middle of the coming step.
+double halfway(double now, double goal, double wholeWay_s, double step_s)
+{
+    const double reach = 0.5 * std::min(step_s / std::max(wholeWay_s, 1e-3), std::abs(goal - now));
+    return goal > now ? now + reach : now - reach;
+}
+
+}  // namespace
 
 double Simulation::flowOf(const PlantPart& part, int path) const
 {
@@ -43,6 +53,7 @@ void Simulation::moveActors(double dt_s)
         if (valve.held >= 0) {
             goal = valve.held;
         }
+        valve.goal = goal;
         valve.moves = valve.position != goal && valve.held < 0;
         if (valve.position != goal) {
             const double move = dt_s / std::max(model.travel_s * valve.slowness, 1e-3);
@@ -118,10 +129,18 @@ void Simulation::applySettings()
         set(model.coldPath, model.hotPath >= 0 ? 1 - outlet.hotShare : 1);
     }
     for (const ValveActor& valve : m_valves) {
-        changeLaws<network::ResistanceLaw>(m_network, *valve.part, [&](auto& law) { law.opening = valve.position; });
+        changeLaws<network::ResistanceLaw>(m_network, *valve.part, [&](auto& law) {
+            law.opening = valve.moves ? halfway(valve.position, valve.goal,
+                                                valve.part->model.motorValve->travel_s * valve.slowness,
+                                                travelStep_s(m_options.step_s))
+                                      : valve.position;
+        });
     }
     for (const PumpActor& pump : m_pumps) {
-        changeLaws<network::PumpLaw>(m_network, *pump.part, [&](auto& law) { law.speed = pump.speed; });
+        changeLaws<network::PumpLaw>(m_network, *pump.part, [&](auto& law) {
+            law.speed =
+                halfway(pump.speed, pump.target, pump.part->model.circulator->spinUp_s, spinStep_s(m_options.step_s));
+        });
     }
     for (const MixingActor& mixer : m_mixers) {
         const parts::MixingValveModel& model = *mixer.part->model.mixing;

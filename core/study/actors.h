@@ -15,6 +15,9 @@
 namespace tapward::study {
 
 inline constexpr double kRecordEvery_s = 1;  ///< of the series, while water moves
+/// Steps while a valve travels and while a pump spins up; they shrink with the others.
+inline double travelStep_s(double step_s) { return std::min(0.25, 0.5 * step_s); }
+inline double spinStep_s(double step_s) { return std::min(0.1, 0.2 * step_s); }
 inline constexpr double kNan = std::numeric_limits<double>::quiet_NaN();
 
 // What moves in a case. Plain state; simulation.h drives it.
@@ -47,6 +50,7 @@ struct OutletActor {
 struct ValveActor {  ///< motorized
     const PlantPart* part;
     double position = 0;
+    double goal = 0;      ///< it travels there
     bool commanded = false;
     double held = -1;
     double slowness = 1;

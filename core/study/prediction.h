@@ -136,9 +136,11 @@ struct Options {
     double snapshotEvery_s = 1.0;
     double step_s = 0.5;           ///< longest step while water moves
     double standingStep_s = 5;     ///< ... while it stands; three times that once it has stood for a minute
-    double cell_m = 0.15;  ///< 0.05 K from the converged answer at the sensor; 0.30 is 0.3 K off where stubs are short
+    double cell_m = 0.15;  ///< a preheat run is 0.01 K on average and 0.1 K at most from its converged answer; a sharp
+        ///< front that comes to a tap just opened is off by more for a second (bench/case_bench)
     int wallLayers = 4;
-    double solveEvery_s = 1;  ///< between events: viscosity changes slowly
+    double solveEvery_s = 1;  ///< between events flows are found again no sooner, ...
+    double flowTolerance = 5e-4;  ///< ... and not before the water's warmth should have changed one by this share
     double recordEvery_s = 1;  ///< of the curves, while water moves; five times that while it stands
     bool curves = true;  ///< false: no series, events and scalars only (searches)
     bool loopJoin = false;  ///< also record "loop_join", the water where the loop leaves the hot line

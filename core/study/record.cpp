@@ -83,7 +83,7 @@ Simulation::Leaving Simulation::leaving(const OutletActor& outlet) const
     for (const Place& place : outlet.part->places) {
         const double out = place.link < 0 ? 0 : place.reversed ? -m_flows[place.link] : m_flows[place.link];
         if (out > 0) {
-            heat += out * m_field.outletTemperature(place.link);
+            heat += out * m_field.leavingTemperature(place.link);
             flow += out;
         }
     }

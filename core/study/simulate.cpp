@@ -18,10 +18,9 @@ constexpr double kQuietAfter_s = 60;
 constexpr double kQuietSteps = 3;  // as long as the standing ones
 // Standing water is asked again whether it moves when a chain has changed by this much: over two metres of height
 // that is a push of 4 Pa, which moves no more than what counts as standing. And after a minute.
+constexpr double kOldest_s = 15;  // of flows while water moves
 constexpr double kAskAgain_K = 0.5;
 constexpr double kAskAgain_s = 60;
-constexpr double kTravelStep_s = 0.25;  // at most half a step, so that it shrinks with it
-constexpr double kSpinStep_s = 0.1;     // ... a fifth
 constexpr double kShortestStep_s = 1e-3;
 
 }  // namespace
@@ -31,10 +30,16 @@ Simulation::Simulation(const document::Drawing& drawing, const Plant& plant, con
     : m_drawing(drawing), m_plant(plant), m_loop(loop), m_case(script), m_options(options), m_trial(trial),
       m_network(plant.makeNetwork()),
       m_field(plant.makeField(thermal::Grid{.cell_m = options.cell_m, .wallLayers = options.wallLayers})),
-      m_flows(plant.chains.size(), 0.0), m_solvedMean_C(plant.chains.size(), script.start_C)
+      m_flows(plant.chains.size(), 0.0), m_solvedFlows(plant.chains.size(), 0.0), m_flowSlope(plant.chains.size(), 0.0),
+      m_weight(plant.chains.size(), 0.0), m_solvedMean_C(plant.chains.size(), script.start_C)
 {
     m_field.timeInto(options.phases);
     m_field.fill(script.start_C);
+    for (std::size_t l = 0; l < plant.chains.size(); ++l) {
+        for (const thermal::Stretch& stretch : plant.chains[l].stretches) {
+            m_weight[l] += stretch.length_m;
+        }
+    }
     for (const document::Action& action : script.actions) {
         m_actions.push_back(&action);
     }
@@ -87,13 +92,15 @@ bool Simulation::flowsAreOld() const
 {
     const double since_s = m_time - m_solvedAt + 1e-9;
     if (m_moving) {
-        return since_s >= m_options.solveEvery_s;
+        return since_s >= kOldest_s
+               || (since_s >= m_options.solveEvery_s
+                   && (m_options.flowTolerance <= 0 || std::abs(drift_K()) > m_driftAllowed_K));
     }
     if (since_s < kStandingAsk_s || since_s >= kAskAgain_s) {
         return since_s >= kAskAgain_s;
     }
     for (std::size_t l = 0; l < m_solvedMean_C.size(); ++l) {
-        if (std::abs(m_field.meanTemperature(static_cast<int>(l)) - m_solvedMean_C[l]) > kAskAgain_K) {
+        if (std::abs(m_field.roughMean(static_cast<int>(l)) - m_solvedMean_C[l]) > kAskAgain_K) {
             return true;
         }
     }
@@ -107,21 +114,26 @@ void Simulation::refreshWater()
         const Plant::Chain& chain = m_plant.chains[l];
         const auto elements = m_network.elements(link);
         // Elements without water of their own (a valve's loss) take the link's mean.
-        m_solvedMean_C[l] = m_field.meanTemperature(link);
+        m_solvedMean_C[l] = m_field.roughMean(link);
         const water::Properties mean = water::at(m_solvedMean_C[l]);
         for (network::Element& element : elements) {
             element.density = mean.density;
             element.viscosity = mean.viscosity;
         }
+        if (chain.stretches.size() < 2) {
+            continue;
+        }
+        m_stretchMean_C.resize(chain.stretches.size());
+        m_field.roughMeans(link, m_stretchMean_C);
         std::size_t e = 0;
-        for (std::size_t k = 0; k < chain.stretches.size() && chain.stretches.size() > 1; ++k) {
+        for (std::size_t k = 0; k < chain.stretches.size(); ++k) {
             while (e < elements.size() && chain.elementParts[e] != chain.stretchParts[k]) {
                 ++e;
             }
             if (e == elements.size()) {
                 break;
             }
-            const water::Properties own = water::at(m_field.meanTemperature(link, static_cast<int>(k)));
+            const water::Properties own = water::at(m_stretchMean_C[k]);
             elements[e].density = own.density;
             elements[e].viscosity = own.viscosity;
         }
@@ -132,14 +144,18 @@ void Simulation::solve()
 {
     const PhaseTimer timer(m_options.phases, &PhaseTimes::solve);
     applySettings();
+    m_drift_K = drift_K();
     refreshWater();
     const network::Solution& solution = m_network.solve();
     ++m_result.solves;
+    // Nothing but the water's warmth has changed since the last solution.
+    const bool warmed = !m_dirty && m_moving;
     std::copy(solution.flow_m3s.begin(), solution.flow_m3s.end(), m_flows.begin());
     m_massResidual = std::max(m_massResidual, solution.massResidual_kgs);
     m_failedToSettle = m_failedToSettle || solution.outcome != network::Outcome::Solved;
     m_solvedAt = m_time;
     m_dirty = false;
+    learnFlows(warmed);
     double most = 0;
     for (const double flow : m_flows) {
         most = std::max(most, std::abs(flow));
@@ -150,6 +166,11 @@ void Simulation::solve()
     if (!moved && m_moving && !m_result.time_s.empty()) {  // curves show how it starts to move
         m_nextRecord = std::min(m_nextRecord, std::max(m_time, m_result.time_s.back() + m_bounds.every_s));
     }
+    readFlows();
+}
+
+void Simulation::readFlows()
+{
     if (m_loop.flowLink >= 0) {
         const double flow = m_flows[m_loop.flowLink];
         m_loopFlow = m_loop.flowForward ? flow : -flow;
@@ -160,6 +181,69 @@ void Simulation::solve()
             outlet.flow_m3s += flowOf(*outlet.part, static_cast<int>(p));
         }
     }
+}
+
+/// How much the water in moving tubes has warmed since the last solution, K, as a mean over their length.
+double Simulation::drift_K() const
+{
+    double sum = 0, weights = 0;
+    for (std::size_t l = 0; l < m_weight.size(); ++l) {
+        if (std::abs(m_solvedFlows[l]) > kStill_m3s) {
+            weights += m_weight[l];
+            sum += m_weight[l] * (m_field.roughMean(static_cast<int>(l)) - m_solvedMean_C[l]);
+        }
+    }
+    return weights > 0 ? sum / weights : 0;
+}
+
+/// Takes over the flows just found, and what they tell of how flows follow the water's warmth.
+/// @param warmed  nothing else has changed since the solution before
+void Simulation::learnFlows(bool warmed)
+{
+    constexpr double kLeastDrift_K = 0.02, kLeastAllowed_K = 0.05, kMostAllowed_K = 4;
+    double most = 0, off = 0;
+    bool sameWays = true;
+    for (std::size_t l = 0; l < m_flows.size(); ++l) {
+        most = std::max(most, std::abs(m_flows[l]));
+        sameWays = sameWays && m_flows[l] * m_solvedFlows[l] >= 0 && (m_flows[l] == 0) == (m_solvedFlows[l] == 0);
+    }
+    const bool tells = warmed && sameWays && std::abs(m_drift_K) > kLeastDrift_K;
+    for (std::size_t l = 0; l < m_flows.size(); ++l) {
+        const double expected = m_solvedFlows[l] + m_flowSlope[l] * m_drift_K;
+        if (std::abs(m_flows[l]) > 0.1 * most) {
+            off = std::max(off, std::abs(m_flows[l] - expected) / std::abs(m_flows[l]));
+        }
+        m_flowSlope[l] = tells ? (m_flows[l] - m_solvedFlows[l]) / m_drift_K : warmed && sameWays ? m_flowSlope[l] : 0;
+        m_solvedFlows[l] = m_flows[l];
+    }
+    if (tells && off > 0) {
+        m_driftAllowed_K = std::clamp(m_driftAllowed_K * std::clamp(m_options.flowTolerance / off, 0.5, 2.0),
+                                      kLeastAllowed_K, kMostAllowed_K);
+    } else if (!warmed) {
+        m_driftAllowed_K = kLeastAllowed_K;
+        m_driftRate_K_s = 0;
+    }
+    m_drift_K = 0;
+    m_driftAt_s = m_time;
+}
+
+/// Flows for the middle of the step that begins now. They balance, being sums of flows that do.
+void Simulation::followWater(double dt_s)
+{
+    if (!m_moving) {
+        return;
+    }
+    const double now_K = drift_K();
+    if (m_time > m_driftAt_s) {
+        m_driftRate_K_s = (now_K - m_drift_K) / (m_time - m_driftAt_s);
+    }
+    m_drift_K = now_K;
+    m_driftAt_s = m_time;
+    const double middle_K = now_K + 0.5 * dt_s * m_driftRate_K_s;
+    for (std::size_t l = 0; l < m_flows.size(); ++l) {
+        m_flows[l] = m_solvedFlows[l] + m_flowSlope[l] * middle_K;
+    }
+    readFlows();
 }
 
 /// Whoever acts on the flows sees them before a step is chosen, so that none outruns what one is about to do.
@@ -179,9 +263,10 @@ double Simulation::nextStep() const
     const PhaseTimer timer(m_options.phases, &PhaseTimes::machines);
     const bool quiet = m_time - m_stillSince_s >= kQuietAfter_s && m_storages.empty();
     double dt = m_moving ? m_options.step_s : m_options.standingStep_s * (quiet ? kQuietSteps : 1);
+    // A time that is the step but for its rounding is the step: what is reckoned once for a step holds for it.
     const auto limit = [&dt](double seconds) {
-        if (seconds > 1e-9) {
-            dt = std::min(dt, seconds);
+        if (seconds > 1e-9 && seconds < dt - 1e-9) {
+            dt = seconds;
         }
     };
     limit(m_case.duration_s - m_time);
@@ -197,13 +282,13 @@ double Simulation::nextStep() const
     for (const ValveActor& valve : m_valves) {
         const double goal = valve.held >= 0 ? valve.held : (valve.commanded ? 1.0 : 0.0);
         if (valve.position != goal) {
-            limit(std::min(kTravelStep_s, 0.5 * m_options.step_s));
+            limit(travelStep_s(m_options.step_s));
             limit(std::abs(goal - valve.position) * valve.part->model.motorValve->travel_s * valve.slowness);
         }
     }
     for (const PumpActor& pump : m_pumps) {
         if (pump.speed != pump.target) {
-            limit(std::min(kSpinStep_s, 0.2 * m_options.step_s));
+            limit(spinStep_s(m_options.step_s));
         }
     }
     for (const HeaterActor& heater : m_heaters) {
@@ -244,7 +329,7 @@ double Simulation::nextStep() const
         const Place& place = m_accumulator.place;
         const double out = place.reversed ? -m_flows[place.link] : m_flows[place.link];
         if (std::abs(out) > 1e-8) {
-            limit(std::min(kTravelStep_s, 0.5 * m_options.step_s));
+            limit(travelStep_s(m_options.step_s));
             // Up to the switch point that lies ahead, exactly.
             if (m_demandPump && m_supply == document::ActionKind::UsePump) {
                 const double mark =
@@ -261,6 +346,7 @@ double Simulation::nextStep() const
 
 void Simulation::advance(double dt_s)
 {
+    followWater(dt_s);
     startStep(dt_s);
     m_field.step(dt_s, m_flows);
     endStep(dt_s);

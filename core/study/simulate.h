@@ -9,8 +9,9 @@
 namespace tapward::study {
 
 /// Runs one case on a plant, from its starting temperatures to its end.
-/// Flows are re-solved when a setting changes and once a second while water moves; timers, stops, switch
-/// points and actions are met at their exact instant; between them steps are at most options.step_s.
+/// Flows are re-solved when a setting changes and when the water's warmth has changed them enough, and follow that warmth
+/// in between; timers, stops, switch points and actions are met at their exact instant; between them steps are at most
+/// options.step_s.
 /// @return a Problem only when stopped by options.stop.
 Result<CaseResult> simulate(const document::Drawing& drawing, const Plant& plant, const LoopMap& loop,
                             const document::Case& script, const Options& options);

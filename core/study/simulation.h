@@ -27,6 +27,10 @@ private:
     // simulate.cpp
     void solve();
     bool flowsAreOld() const;
+    double drift_K() const;
+    void learnFlows(bool warmed);
+    void followWater(double dt_s);
+    void readFlows();
     void refreshWater();
     void look();
     double nextStep() const;
@@ -96,8 +100,15 @@ private:
 
     network::Network m_network;
     thermal::Field m_field;
-    std::vector<double> m_flows;
+    std::vector<double> m_flows;        ///< of the step in hand
+    // Between two solutions the flows follow the water as it warms.
+    std::vector<double> m_solvedFlows;
+    std::vector<double> m_flowSlope;    ///< m³/s per kelvin of drift
+    std::vector<double> m_weight;       ///< of each chain in the drift: its tubes' share
+    double m_driftAllowed_K = 0.5;
+    double m_drift_K = 0, m_driftRate_K_s = 0, m_driftAt_s = 0;  ///< at the start of the last step
     std::vector<double> m_solvedMean_C;  ///< of each chain at the last solution
+    std::vector<double> m_stretchMean_C;  ///< of the chain in hand
     double m_time = 0;
     double m_solvedAt = -1;
     double m_stillSince_s = 0;
@@ -108,6 +119,8 @@ private:
     double m_massResidual = 0;
     Supply m_power;
     WiringNet m_wiring;
+    bool m_wired = false;  ///< solved for the draws it has ...
+    Supply m_wiredTo;      ///< ... and this supply
     bool m_powerCut = false;
     double m_lowVolts = kNan;
     document::ActionKind m_supply = document::ActionKind::UseCity;

@@ -30,7 +30,8 @@ struct Part {
 };
 using CellParts = std::vector<Part>;
 
-constexpr int kMostCoilCells = 64;
+constexpr int kMostCoilCells = 128;
+constexpr double kCoilCell = 0.4;  // of a tube's: a coil has no wall to reckon, and all the heat goes in there
 
 bool isTube(const Stretch& s) { return s.length_m >= kNoTube_m; }
 bool hasMetal(const Stretch& s) { return s.body_J_K >= kNoMetal_J_K; }
@@ -85,10 +86,11 @@ std::vector<CellParts> layOut(const RunCells& run, const Grid& grid)
             }
             continue;
         }
-        const int count = isTube(s)   ? std::max(1, static_cast<int>(std::lround(s.length_m / grid.cell_m)))
-                          : isCoil(s) ? static_cast<int>(std::clamp(std::round(coilLength(s, volume) / grid.cell_m),
-                                                                    1.0, static_cast<double>(kMostCoilCells)))
-                                      : std::max(1, s.bodyCells);
+        const int count =
+            isTube(s)   ? std::max(1, static_cast<int>(std::lround(s.length_m / grid.cell_m)))
+            : isCoil(s) ? static_cast<int>(std::clamp(std::round(coilLength(s, volume) / (kCoilCell * grid.cell_m)),
+                                                      1.0, static_cast<double>(kMostCoilCells)))
+                        : std::max(1, s.bodyCells);
         CellParts first;
         if (isTube(s) || waitingVolume < kNoVolume * cellVolume)
             first.swap(waiting);

@@ -24,9 +24,9 @@ bool hasWideExchange()
 #endif
 }
 
-void solveLadder(const Ladder& ladder, double time_s, bool withSources, Propagator& out)
+void solveLadder(const Ladder& ladder, double time_s, bool withSources, Propagator& half, Propagator& whole)
 {
-    variant().solveLadder(ladder, time_s, withSources, out);
+    variant().solveLadder(ladder, time_s, withSources, half, whole);
 }
 
 double exchange(const Propagator& p, int nodes, double* const* temperature, std::size_t cells, double surroundings,

@@ -33,7 +33,8 @@ struct Propagator {
 /// Matrix exponential by uniformization (every term positive, so no cancellation and no overshoot), then
 /// doubling of the time. Accurate to rounding for any stiffness.
 /// The heat lost is integrated beside it, not taken from the balance, so that the ledger is a check.
-void solveLadder(const Ladder& ladder, double time_s, bool withSources, Propagator& out);
+/// @param half,whole  for half the time and for all of it.
+void solveLadder(const Ladder& ladder, double time_s, bool withSources, Propagator& half, Propagator& whole);
 
 /// Cells side by side that share one propagator. nodes[i] points at the temperatures of node i.
 /// @return heat lost to the surroundings, J; sums[i] = sum of node i before the step.

@@ -84,16 +84,16 @@ struct Solver {
 
     double& e(int i, int j) { return reinterpret_cast<double*>(rows[i])[j]; }
 
-    void run(const Ladder& ladder, double time_s, bool withSources, Propagator& out)
+    void run(const Ladder& ladder, double time_s, bool withSources, Propagator& half, Propagator& whole)
     {
         const Chain<N> chain(ladder);
         const double scale = chain.scale;
         int doublings = 0;
         double part = time_s;
-        while (chain.rate * part > kMostSteps) {
+        do {  // once at least: the half is asked for too
             part *= 0.5;
             ++doublings;
-        }
+        } while (chain.rate * part > kMostSteps);
         const Poisson poisson(chain.rate * part);
         const int terms = poisson.terms;
 
@@ -155,8 +155,26 @@ struct Solver {
             }
             std::memcpy(sum, later, sizeof(later));
         };
+        const auto write = [&](Propagator& out) {
+            double* e_out = out.e.data();
+            for (int i = 0; i < N; ++i) {
+                double sum = 0;
+                for (int j = 0; j < N; ++j) {
+                    e_out[i * N + j] = e(i, j);
+                    sum += e(i, j);
+                }
+                out.leak.data()[i] = 1.0 - sum;
+                out.lossRow.data()[i] = e(N, i);
+                out.waterSource.data()[i] = water[i];
+                out.bodySource.data()[i] = metal[i];
+            }
+            out.waterSourceLoss = waterLoss;
+            out.bodySourceLoss = metalLoss;
+        };
         Quad next[N + 1][W];
         for (int d = 0; d < doublings; ++d) {
+            if (d + 1 == doublings)
+                write(half);
             if (withSources) {
                 doubleSource(water, waterLoss);
                 doubleSource(metal, metalLoss);
@@ -174,20 +192,7 @@ struct Solver {
             std::memcpy(rows, next, sizeof(rows));
         }
 
-        double* e_out = out.e.data();
-        for (int i = 0; i < N; ++i) {
-            double sum = 0;
-            for (int j = 0; j < N; ++j) {
-                e_out[i * N + j] = e(i, j);
-                sum += e(i, j);
-            }
-            out.leak.data()[i] = 1.0 - sum;
-            out.lossRow.data()[i] = e(N, i);
-            out.waterSource.data()[i] = water[i];
-            out.bodySource.data()[i] = metal[i];
-        }
-        out.waterSourceLoss = waterLoss;
-        out.bodySourceLoss = metalLoss;
+        write(whole);
     }
 };
 
@@ -291,8 +296,8 @@ auto withNodes(int nodes, F&& f)
 }
 
 constexpr ExchangeVariant kVariant{
-    [](const Ladder& ladder, double time_s, bool withSources, Propagator& out) {
-        withNodes(ladder.nodes, [&](auto n) { Solver<n.count>{}.run(ladder, time_s, withSources, out); });
+    [](const Ladder& ladder, double time_s, bool withSources, Propagator& half, Propagator& whole) {
+        withNodes(ladder.nodes, [&](auto n) { Solver<n.count>{}.run(ladder, time_s, withSources, half, whole); });
     },
     [](const Propagator& p, int nodes, double* const* temperature, std::size_t cells, double surroundings,
        double waterWatts, double bodyWatts, double* sums) {

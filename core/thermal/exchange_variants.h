@@ -7,7 +7,7 @@ namespace tapward::thermal {
 
 /// The functions of exchange.h as compiled for one kind of machine. All variants give the same bytes.
 struct ExchangeVariant {
-    void (*solveLadder)(const Ladder&, double, bool, Propagator&);
+    void (*solveLadder)(const Ladder&, double, bool, Propagator&, Propagator&);
     double (*exchange)(const Propagator&, int, double* const*, std::size_t, double, double, double, double*);
 };
 

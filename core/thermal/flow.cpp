@@ -24,6 +24,23 @@ double Field::Work::inletOf(std::size_t lane) const
     return junctions[j].volumeIn > 0 ? junctions[j].heatIn / junctions[j].volumeIn : junctions[j].temperature;
 }
 
+/// The water that came in within the step, as a straight line: K per m³ of what came before. Its mean, its last and the
+/// last of the step before are known; no end of the line passes the two lasts.
+double Field::Work::inletSlope(std::size_t lane, double inletCelsius)
+{
+    LaneState& s = state[lane];
+    const int j = upstream(lane);
+    const double back =
+        j < 0 || !(junctions[j].volumeIn > 0) ? inletCelsius : junctions[j].backHeat / junctions[j].volumeIn;
+    const double front = s.beyondVolume > 0 && s.beyondForward == s.forward ? s.inletBack : inletCelsius;
+    s.inletBack = back;
+    if (s.shift > lanes[lane].volume_m3)
+        return 0;  // some of it has passed through: outflow() counted that at its mean
+    const double toBack = inletCelsius - back, toFront = front - inletCelsius;
+    return toBack * toFront > 0 ? std::copysign(std::min(std::abs(toBack), std::abs(toFront)), toBack) / (0.5 * s.shift)
+                                : 0.0;
+}
+
 /// The outflow needs the inlet's temperature when the water leaving reaches into the first cell.
 bool Field::Work::dependsOnInlet(std::size_t lane) const
 {
@@ -47,7 +64,9 @@ void Field::Work::prepareSlopes(std::size_t lane)
     double* slopes = slope.data() + l.firstCell;
     remap::innerSlopes(t, v, l.cells, slopes);
     const std::size_t last = l.cells - 1;
-    if (l.cells > 1)
+    if (l.cells > 2 && runState[l.run].heated)
+        slopes[last] = remap::slopeAtEnd({t[last - 2], v[last - 2]}, {t[last - 1], v[last - 1]}, {t[last], v[last]});
+    else if (l.cells > 1)
         slopes[last] =
             s.beyondVolume > 0 && s.beyondForward == s.forward
                 ? remap::slopeBetween({t[last - 1], v[last - 1]}, {t[last], v[last]}, {s.outflow, s.beyondVolume})
@@ -68,6 +87,7 @@ void Field::Work::evaluate(std::size_t lane, double inletCelsius)
         const double kept = s.explicitly ? 1.0 : -std::expm1(-turnover) / turnover;
         const double held = temperature[l.firstCell];
         s.outHeat = s.shift * (inletCelsius + (held - inletCelsius) * kept);
+        s.back = held + (s.shift * inletCelsius - s.outHeat) * inverseVolume[l.firstCell];
     } else {
         const bool known = s.beyondVolume > 0 && s.beyondForward == s.forward;
         const remap::Beyond inlet{inletCelsius, s.shift};
@@ -75,13 +95,14 @@ void Field::Work::evaluate(std::size_t lane, double inletCelsius)
             slopes[0] = remap::slopeBetween(inlet, {t[0], v[0]}, {t[1], v[1]});
         else
             slopes[0] = known ? remap::slopeBetween(inlet, {t[0], v[0]}, {s.outflow, s.beyondVolume}) : 0.0;
-        s.outHeat = remap::outflow(t, v, slopes, l.cells, s.shift, inletCelsius);
+        s.outHeat = remap::outflow(t, v, slopes, l.cells, s.shift, inletCelsius, s.back);
     }
     s.evaluated = true;
     const int j = downstream(lane);
     if (j >= 0) {
         junctions[j].volumeIn += s.shift;
         junctions[j].heatIn += s.outHeat;
+        junctions[j].backHeat += s.shift * s.back;
         --junctions[j].pending;
     }
 }
@@ -123,7 +144,7 @@ bool Field::Work::orderExists(double share)
 void Field::Work::advect(double dt_s)
 {
     for (Junction& j : junctions) {
-        j.volumeIn = j.heatIn = j.volumeOut = 0;
+        j.volumeIn = j.heatIn = j.volumeOut = j.backHeat = 0;
         j.pending = 0;
     }
     for (std::size_t l = 0; l < lanes.size(); ++l) {
@@ -180,8 +201,6 @@ void Field::Work::advect(double dt_s)
     for (Junction& j : junctions) {
         if (j.volumeIn > 0)
             j.temperature = j.heatIn / j.volumeIn;
-        j.mixedVolume += j.volumeIn;
-        j.mixedHeat += j.heatIn;
         const double lack = j.volumeOut - j.volumeIn;
         (lack > 0 ? ledger.in : ledger.out) += rhoC * std::abs(lack) * j.temperature;
     }
@@ -202,7 +221,7 @@ void Field::Work::move(std::size_t lane, double dt_s)
         if (!dependsOnInlet(lane))
             slopes[0] = remap::slopeBetween({inlet, s.shift}, {t[0], v[0]}, {t[1], v[1]});
         remap::shift(t, v, flowOrder(turnedInverse, inverseVolume, lane), slopes, l.cells, l.smallest_m3, s.shift,
-                     inlet, scratch.data());
+                     {inlet, inletSlope(lane, inlet)}, scratch.data());
         if (!s.forward)
             std::reverse_copy(t, t + l.cells, straight);
         if (grid.dispersion)
@@ -210,6 +229,8 @@ void Field::Work::move(std::size_t lane, double dt_s)
                             runState[l.run].largest, dt_s, scratch.data());
     }
     s.inflow = inlet;
+    s.beyondBefore = s.beyondForward == s.forward ? s.beyondVolume : 0;
+    s.outflowBefore = s.outflow;
     s.outflow = s.outHeat / s.shift;
     s.left += s.outHeat;
     s.beyondVolume = s.shift;
@@ -242,15 +263,13 @@ void Field::step(double dt_s, std::span<const double> flow_m3s)
             s.forward = flow >= 0;
             s.shift = shift;
             if (!moving)
-                s.beyondVolume = 0;
+                s.beyondVolume = s.beyondBefore = 0;
         }
         anyMoves = anyMoves || moving;
         if (moving) {
-            w.settle(r);
-            w.runState[r].stood = 0;
+            w.startMoving(r, std::abs(flow), dt_s);
             if (w.grid.dispersion)
-                w.reckonDispersion(r, std::abs(flow));
-            w.exchangeRun(r, std::abs(flow), 0.5 * dt_s);
+                w.reckonDispersion(r, std::abs(flow), dt_s);
         } else {
             w.stand(r, dt_s);
         }
@@ -266,20 +285,58 @@ void Field::step(double dt_s, std::span<const double> flow_m3s)
         s.shift /= parts;
         s.left = 0;
     }
-    for (Work::Junction& j : w.junctions)
-        j.mixedVolume = j.mixedHeat = 0;
     for (int p = 0; p < parts; ++p)
         w.advect(dt_s / parts);
     for (LaneState& s : w.state)
         if (s.moving)
             s.leaving = s.left / (s.shift * parts);
-    for (Work::Junction& j : w.junctions)
-        if (j.mixedVolume > 0)
-            j.shown = j.mixedHeat / j.mixedVolume;
     timer.emplace(w.phases, &PhaseTimes::exchange);
     for (std::size_t r = 0; r < w.runs.size(); ++r)
         if (w.runState[r].moving)
-            w.exchangeRun(r, std::abs(flowOf(r)), 0.5 * dt_s);
+            w.endMoving(r, std::abs(flowOf(r)), dt_s);
+    w.readFaces();
+}
+
+/// Water that leaves a lane now: the mean of what left in the last step, drawn on by half a step. (The end cell itself is
+/// no witness: where dispersion ends it holds back a little.)
+double Field::Work::faceNow(std::size_t lane)
+{
+    const Lane& l = lanes[lane];
+    LaneState& s = state[lane];
+    const double own = waterNow(s.forward ? l.firstCell + l.cells - 1 : l.firstCell);
+    const double wasThere = s.end;
+    s.end = own;
+    if (l.mixed || l.cells < 2 || !(s.beyondBefore > 0))
+        return own;
+    // A coil by the change of its end, which what heats it changes at once; a tube by that of the means.
+    const double on =
+        runState[l.run].coil
+            ? s.outflow + 0.5 * (own - wasThere)
+            : s.outflow + (s.outflow - s.outflowBefore) * s.beyondVolume / (s.beyondVolume + s.beyondBefore);
+    if (runState[l.run].heated)
+        return on;
+    // No further than to the water that comes next.
+    return std::clamp(on, std::min(s.outflow, own), std::max(s.outflow, own));
+}
+
+/// What leaves the lanes and stands at the junctions at the end of a step.
+void Field::Work::readFaces()
+{
+    for (Junction& j : junctions)
+        j.nowVolume = j.nowHeat = 0;
+    for (std::size_t l = 0; l < lanes.size(); ++l) {
+        LaneState& s = state[l];
+        if (!s.moving)
+            continue;
+        s.face = faceNow(l);
+        if (const int j = downstream(l); j >= 0) {
+            junctions[j].nowVolume += s.shift;
+            junctions[j].nowHeat += s.shift * s.face;
+        }
+    }
+    for (Junction& j : junctions)
+        if (j.nowVolume > 0)
+            j.now = j.nowHeat / j.nowVolume;
 }
 
 }  // namespace tapward::thermal

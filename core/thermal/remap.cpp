@@ -34,12 +34,22 @@ double slopeBetween(const Beyond& before, const Beyond& cell, const Beyond& afte
                    2.0 / cell.volume_m3);
 }
 
+double slopeAtEnd(const Beyond& first, const Beyond& before, const Beyond& cell)
+{
+    const double near = (cell.celsius - before.celsius) / (0.5 * (before.volume_m3 + cell.volume_m3));
+    const double far = (before.celsius - first.celsius) / (0.5 * (first.volume_m3 + before.volume_m3));
+    return near * far > 0 ? std::copysign(std::min(std::abs(near), 2 * std::abs(far)), near) : 0.0;
+}
+
 double outflow(const double* t, const double* v, const double* slope, std::size_t n, double shift_m3,
-               double inletCelsius)
+               double inletCelsius, double& back)
 {
     double heat = 0;
     double rest = shift_m3;
+    back = inletCelsius;
     for (std::size_t i = n; i-- > 0;) {
+        if (rest <= v[i])
+            back = t[i] + slope[i] * (0.5 * v[i] - rest);
         if (rest <= v[i])
             return heat + rest * (t[i] + 0.5 * slope[i] * (v[i] - rest));
         heat += v[i] * t[i];
@@ -49,12 +59,12 @@ double outflow(const double* t, const double* v, const double* slope, std::size_
 }
 
 void shift(double* t, const double* v, const double* inverseV, const double* slope, std::size_t n, double smallest,
-           double shift_m3, double inletCelsius, double* scratch)
+           double shift_m3, const Inflow& inlet, double* scratch)
 {
     if (shift_m3 <= smallest) {
         for (std::size_t i = 0; i < n; ++i)
             scratch[i] = shift_m3 * (t[i] + 0.5 * slope[i] * (v[i] - shift_m3));
-        double before = shift_m3 * inletCelsius;
+        double before = shift_m3 * inlet.celsius;
         for (std::size_t i = 0; i < n; ++i) {
             t[i] += (before - scratch[i]) * inverseV[i];
             before = scratch[i];
@@ -70,7 +80,7 @@ void shift(double* t, const double* v, const double* inverseV, const double* slo
         double heat = 0;
         if (rest > 0) {
             const double take = std::min(rest, need);
-            heat += take * inletCelsius;
+            heat += take * (inlet.celsius + inlet.slope * (0.5 * (shift_m3 + take) - rest));
             rest -= take;
             need -= take;
         }

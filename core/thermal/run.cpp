@@ -64,16 +64,21 @@ void Field::prepare(const Grid& grid)
         }
     w.runState.assign(w.runs.size(), {});
     for (std::size_t r = 0; r < w.runs.size(); ++r) {
-        const auto first = w.lanes.begin() + static_cast<std::ptrdiff_t>(w.runs[r].firstLane);
-        w.runState[r].tubesOnly = std::none_of(first, first + static_cast<std::ptrdiff_t>(w.runs[r].lanes),
-                                               [](const Lane& l) { return l.mixed; })
-                                  && std::none_of(w.runs[r].stretches.begin(), w.runs[r].stretches.end(),
-                                                  [](const Stretch& s) { return s.bodyBore_m > 0; });
+        const std::vector<Stretch>& stretches = w.runs[r].stretches;
+        w.runState[r].coil =
+            std::any_of(stretches.begin(), stretches.end(), [](const Stretch& s) { return s.bodyBore_m > 0; });
+        w.runState[r].defers = !w.runState[r].coil
+                               && std::none_of(stretches.begin(), stretches.end(),
+                                               [](const Stretch& s) { return s.volume_m3 > kLargeBody_m3; });
     }
     w.state.assign(w.lanes.size(), {});
     w.ready.assign(w.lanes.size(), 0);
     w.groupState.assign(w.groups.size(), {});
-    w.propagators.assign(w.groups.size() * kSlots, {});
+    w.propagators.assign(w.groups.size() * kSlots * 2, {});
+    w.groupOf.assign(w.cells, 0);
+    for (std::size_t g = 0; g < w.groups.size(); ++g)
+        std::fill_n(w.groupOf.begin() + static_cast<std::ptrdiff_t>(w.groups[g].firstCell), w.groups[g].cells,
+                    static_cast<std::uint32_t>(g));
     w.stretchState.clear();
     for (std::size_t r = 0; r < w.runs.size(); ++r) {
         auto& states = w.stretchState.emplace_back(w.runs[r].stretches.size());
@@ -108,27 +113,46 @@ void Field::fill(double celsius)
 {
     std::fill(m->temperature.begin(), m->temperature.end(), celsius);
     for (auto& junction : m->junctions)
-        junction.temperature = junction.shown = celsius;
+        junction.temperature = junction.now = celsius;
     for (std::size_t r = 0; r < m->runs.size(); ++r)
-        fillRun(static_cast<int>(r), celsius);
+        m->fill(r, celsius);
+    m->startLedger();
 }
 
 void Field::fillRun(int run, double celsius)
 {
-    const RunCells& cells = m->runs[run];
-    for (int n = 0; n < m->nodes; ++n)
-        std::fill_n(m->node(n) + cells.firstCell, cells.cells, celsius);
-    for (std::size_t l = cells.firstLane; l < cells.firstLane + cells.lanes; ++l) {
-        LaneState& state = m->state[l];
-        state.outflow = state.inflow = state.leaving = celsius;
-        state.beyondVolume = 0;
-        if (l > cells.firstLane)
-            m->junctions[m->lanes[l].from].temperature = celsius;
-    }
-    m->runState[run].owed = 0;
-    m->runState[run].stood = kSettled_s;  // water and wall are at one temperature
-    m->noteMeans(run);
+    m->fill(static_cast<std::size_t>(run), celsius);
     m->startLedger();
+}
+
+void Field::Work::fill(std::size_t run, double celsius)
+{
+    const RunCells& cellsOf = runs[run];
+    for (int n = 0; n < nodes; ++n)
+        std::fill_n(node(n) + cellsOf.firstCell, cellsOf.cells, celsius);
+    for (std::size_t l = cellsOf.firstLane; l < cellsOf.firstLane + cellsOf.lanes; ++l) {
+        state[l].outflow = state[l].inflow = state[l].leaving = state[l].face = celsius;
+        state[l].beyondVolume = state[l].beyondBefore = 0;
+        if (l > cellsOf.firstLane)
+            junctions[lanes[l].from].temperature = celsius;
+    }
+    for (std::size_t g = cellsOf.firstGroup; g < cellsOf.firstGroup + cellsOf.groups; ++g)
+        std::fill_n(groupState[g].mean.begin(), groups[g].ladder.nodes, celsius);
+    runState[run].owed = runState[run].owedHalf = 0;
+    runState[run].stood = kSettled_s;  // water and wall are at one temperature
+    noteSleep(run);
+}
+
+/// Whether standing changes nothing: water, wall and bay are at one temperature, and no heat is put in.
+void Field::Work::noteSleep(std::size_t run)
+{
+    const RunCells& r = runs[run];
+    RunState& s = runState[run];
+    s.asleep = s.defers;
+    for (std::size_t g = r.firstGroup; g < r.firstGroup + r.groups && s.asleep; ++g)
+        for (int n = 0; n < groups[g].ladder.nodes; ++n)
+            for (std::size_t c = groups[g].firstCell; c < groups[g].firstCell + groups[g].cells; ++c)
+                s.asleep = s.asleep && node(n)[c] == groupState[g].ambient;
 }
 
 void Field::setAmbient(int run, int stretch, double celsius)
@@ -138,6 +162,7 @@ void Field::setAmbient(int run, int stretch, double celsius)
     m->settle(run);
     m->stretchState[run][stretch].ambient = celsius;
     m->reckonSources(run);
+    m->noteSleep(static_cast<std::size_t>(run));
 }
 
 void Field::setSupply(int run, double celsius) { m->runState[run].supply = celsius; }
@@ -148,7 +173,7 @@ void Field::setSource(int run, int stretch, double watts)
         return;
     m->settle(run);
     m->stretchState[run][stretch].watts = watts;
-    m->runState[run].tubesOnly = false;  // with heat of its own it never settles
+    m->runState[run].defers = m->runState[run].asleep = false;  // with heat of its own it never settles
     m->reckonSources(run);
 }
 
@@ -181,31 +206,27 @@ double Field::Work::stored() const
     return heat;
 }
 
-void Field::Work::noteMeans(std::size_t run)
-{
-    const RunCells& cellsOf = runs[run];
-    for (std::size_t g = cellsOf.firstGroup; g < cellsOf.firstGroup + cellsOf.groups; ++g)
-        for (int n = 0; n < groups[g].ladder.nodes; ++n) {
-            double sum = 0;
-            for (std::size_t c = groups[g].firstCell; c < groups[g].firstCell + groups[g].cells; ++c)
-                sum += node(n)[c];
-            groupState[g].mean[n] = sum / static_cast<double>(groups[g].cells);
-        }
-}
-
 double Field::outletTemperature(int run) const
 {
     const RunState& s = m->runState[run];
     if (s.moving)
         return m->state[m->lastLane(run)].leaving;
     const RunCells& r = m->runs[run];
-    return m->node(0)[r.firstCell + (s.forward ? r.cells - 1 : 0)];
+    return m->waterNow(r.firstCell + (s.forward ? r.cells - 1 : 0));
 }
 
-double Field::junctionTemperature(int junction) const { return m->junctions[junction].shown; }
+double Field::leavingTemperature(int run) const
+{
+    const RunState& s = m->runState[run];
+    const RunCells& r = m->runs[run];
+    return s.moving ? m->state[m->lastLane(run)].face : m->waterNow(r.firstCell + (s.forward ? r.cells - 1 : 0));
+}
+
+double Field::junctionTemperature(int junction) const { return m->junctions[junction].now; }
 
 std::span<const double> Field::cells(int run) const
 {
+    m->settle(static_cast<std::size_t>(run));
     return {m->node(0) + m->runs[run].firstCell, m->runs[run].cells};
 }
 std::span<const double> Field::cellVolumes(int run) const
@@ -217,16 +238,63 @@ double Field::stretchStart(int run, int stretch) const { return m->runs[run].str
 
 double Field::at(int run, double volumeFraction) const
 {
-    const auto t = cells(run);
-    const auto v = cellVolumes(run);
-    double place = std::clamp(volumeFraction, 0.0, 1.0) * m->runs[run].heldVolume_m3;
+    const Work& w = *m;
+    const RunCells& r = w.runs[run];
+    const double* v = w.volume.data() + r.firstCell;
+    double place = std::clamp(volumeFraction, 0.0, 1.0) * r.heldVolume_m3;
     std::size_t c = 0;
-    while (c + 1 < t.size() && place > v[c])
+    while (c + 1 < r.cells && place > v[c])
         place -= v[c++];
-    if (c == 0 || c + 1 == t.size() || m->mixedCell[m->runs[run].firstCell + c])
-        return t[c];
-    const double slope = remap::slopeBetween({t[c - 1], v[c - 1]}, {t[c], v[c]}, {t[c + 1], v[c + 1]});
-    return t[c] + slope * (std::min(place, v[c]) - 0.5 * v[c]);
+    const double own = w.waterNow(r.firstCell + c);
+    if (w.mixedCell[r.firstCell + c])
+        return own;
+    // Beyond the run's end: where water comes in, what stands at that face; where it goes out, what left last.
+    const auto beyond = [&](bool atFrom) -> remap::Beyond {
+        const RunState& s = w.runState[run];
+        if (!s.moving)
+            return {own, v[c]};
+        const std::size_t lane = s.forward == atFrom ? w.firstLane(run) : w.lastLane(run);
+        if (s.forward != atFrom)
+            return {w.state[lane].outflow, w.state[lane].beyondVolume};
+        const int j = w.upstream(lane);
+        return {j < 0 ? s.supply : w.junctions[j].now, 0};
+    };
+    const remap::Beyond before = c > 0 ? remap::Beyond{w.waterNow(r.firstCell + c - 1), v[c - 1]} : beyond(true);
+    if (!w.runState[run].moving && w.runState[run].heated && r.cells > 2 && (c == 0 || c + 1 == r.cells)) {
+        const std::size_t first = r.firstCell + (c == 0 ? 2 : c - 2), next = r.firstCell + (c == 0 ? 1 : c - 1);
+        const double outward =
+            remap::slopeAtEnd({w.waterNow(first), w.volume[first]}, {w.waterNow(next), w.volume[next]}, {own, v[c]});
+        return own + (c == 0 ? -outward : outward) * (std::min(place, v[c]) - 0.5 * v[c]);
+    }
+    const remap::Beyond after =
+        c + 1 < r.cells ? remap::Beyond{w.waterNow(r.firstCell + c + 1), v[c + 1]} : beyond(false);
+    const double slope = remap::slopeBetween(before, {own, v[c]}, after);
+    return own + slope * (std::min(place, v[c]) - 0.5 * v[c]);
+}
+
+double Field::roughMean(int run) const
+{
+    const RunCells& r = m->runs[run];
+    const double* t = m->node(0) + r.firstCell;
+    const double* v = m->volume.data() + r.firstCell;
+    double heat = 0;
+    for (std::size_t c = 0; c < r.cells; ++c)
+        heat += t[c] * v[c];
+    return heat / r.heldVolume_m3;
+}
+
+void Field::roughMeans(int run, std::span<double> stretches) const
+{
+    std::fill(stretches.begin(), stretches.end(), 0.0);
+    const RunCells& r = m->runs[run];
+    for (std::size_t g = r.firstGroup; g < r.firstGroup + r.groups; ++g) {
+        const Group& group = m->groups[g];
+        double sum = 0;
+        for (std::size_t c = group.firstCell; c < group.firstCell + group.cells; ++c)
+            sum += m->node(0)[c];
+        for (std::size_t p = group.firstPiece; p < group.firstPiece + group.pieces; ++p)
+            stretches[static_cast<std::size_t>(m->pieces[p].stretch)] += m->pieces[p].share * sum;
+    }
 }
 
 double Field::meanTemperature(int run) const
@@ -241,6 +309,7 @@ double Field::meanTemperature(int run) const
 
 double Field::meanTemperature(int run, int stretch) const
 {
+    m->settle(static_cast<std::size_t>(run));
     const RunCells& r = m->runs[run];
     double heat = 0, share = 0;
     for (std::size_t g = r.firstGroup; g < r.firstGroup + r.groups; ++g)
@@ -255,6 +324,7 @@ double Field::meanTemperature(int run, int stretch) const
 
 double Field::bodyTemperature(int run, int stretch) const
 {
+    m->settle(static_cast<std::size_t>(run));
     const RunCells& r = m->runs[run];
     double heat = 0, share = 0;
     for (std::size_t g = r.firstGroup; g < r.firstGroup + r.groups; ++g)
@@ -269,6 +339,8 @@ double Field::bodyTemperature(int run, int stretch) const
 
 Field::Ledger Field::ledger() const
 {
+    for (std::size_t r = 0; r < m->runs.size(); ++r)
+        m->settle(r);
     Ledger ledger = m->ledger;
     ledger.stored = m->stored();
     return ledger;

@@ -55,7 +55,8 @@ struct Grid {
 /// heat is counted with the constant water::referenceVolumeHeat(), so it balances to rounding.
 /// Scheme: flux-form semi-Lagrangian advection with monotone piecewise-linear reconstruction (van Leer
 /// 1977; unconditionally stable, no new extremes, conservative for any Courant number), split (Strang)
-/// from the exact solution of the linear exchange water-wall-surroundings in each cell.
+/// from the exact solution of the linear exchange water-wall-surroundings in each cell. Second order in the step: water
+/// that comes in within a step is a straight line, readings are of the step's end.
 class Field {
 public:
     Field();
@@ -72,11 +73,11 @@ public:
     int runCount() const;
     int cellCount() const;
 
-    void fill(double celsius);                          ///< everything, walls included
+    void fill(double celsius);  ///< everything, walls included
     void fillRun(int run, double celsius);
     void setAmbient(int run, int stretch, double celsius);
-    void setSupply(int run, double celsius);            ///< water entering from the outside end of this run
-    void setSource(int run, int stretch, double watts); ///< heat put into the body of that stretch (or its water)
+    void setSupply(int run, double celsius);  ///< water entering from the outside end of this run
+    void setSource(int run, int stretch, double watts);  ///< heat put into the body of that stretch (or its water)
     void setExtraLoss(int run, int stretch, double watts_K);  ///< of a body to its surroundings, beside its own
 
     /// One step of dt_s with flows per run (m³/s, positive from -> to). Any dt; accuracy wants dt small
@@ -88,18 +89,23 @@ public:
     void timeInto(PhaseTimes* phases);
 
     // --- reading, °C ---
-    double outletTemperature(int run) const;   ///< mean of what left it in the last step at its downstream end;
-                                               ///< at rest the end cell
-    double junctionTemperature(int junction) const;  ///< mixed inflow in the last step; kept at rest
+    double outletTemperature(int run) const;  ///< mean of what left it in the last step at its downstream end;
+        ///< at rest the end cell
+    double leavingTemperature(int run) const;  ///< what leaves it at the end of the last step; at rest the end cell
+    double junctionTemperature(int junction) const;  ///< mixed inflow at the end of the last step; kept at rest
     double at(int run, double volumeFraction) const;  ///< reconstructed water temperature 0 (from) .. 1 (to)
-    double meanTemperature(int run) const;      ///< volume mean, for density and viscosity
+    /// Volume mean as of the last exchange with the walls: half a step old, five seconds where water stands. For density
+    /// and viscosity.
+    double roughMean(int run) const;
+    void roughMeans(int run, std::span<double> stretches) const;  ///< the same of each stretch
+    double meanTemperature(int run) const;  ///< volume mean
     double meanTemperature(int run, int stretch) const;
     double bodyTemperature(int run, int stretch) const;
     /// Volume fraction (0..1 along the run) of the `from` end of stretch k; stretch count gives 1.
     double stretchStart(int run, int stretch) const;
-    std::span<const double> cells(int run) const;      ///< water temperature per cell, from -> to
+    std::span<const double> cells(int run) const;  ///< water temperature per cell, from -> to
     std::span<const double> cellVolumes(int run) const;
-    double volume(int run) const;                       ///< m³
+    double volume(int run) const;  ///< m³
 
     /// Heat ledger since prepare()/fill(), J, relative to 0 °C: closes as
     /// stored(now) - stored(start) = in - out + sources - lost.

@@ -13,6 +13,9 @@ namespace {
 constexpr double kFilmFlowTolerance = 0.01;    // films are reckoned again when the flow has changed by this,
 constexpr double kFilmWaterTolerance_K = 2.0;  // ... the water's mean by this (about two per cent of film),
 constexpr double kFilmSkinTolerance_K = 3.0;   // ... or the wall's by this (three per cent of the outside film)
+constexpr double kSameLink = 0.002;  // what changes a conductance by less than this changes no propagator
+constexpr double kSameLoss = 0.005;
+constexpr double kLeastDispersion = 0.01;  // of the axial one, where a step spreads more than the tube does
 constexpr double kBodyFilmFullFlow_m3s = 2e-5;
 constexpr double kBodyFilmAtRest = 0.3;
 
@@ -22,6 +25,9 @@ constexpr double kBodyFilmAtRest = 0.3;
 void Field::Work::reckonSources(std::size_t run)
 {
     const RunCells& cellsOf = runs[run];
+    runState[run].heated = runState[run].coil
+                           && std::any_of(stretchState[run].begin(), stretchState[run].end(),
+                                          [](const StretchState& s) { return s.watts != 0; });
     for (std::size_t g = cellsOf.firstGroup; g < cellsOf.firstGroup + cellsOf.groups; ++g) {
         GroupState& s = groupState[g];
         s.waterWatts = s.bodyWatts = 0;
@@ -75,7 +81,7 @@ void Field::Work::reckonFilms(std::size_t index, double flow)
                                          * (kBodyFilmAtRest
                                             + (1.0 - kBodyFilmAtRest) * std::min(1.0, flow / kBodyFilmFullFlow_m3s));
             }
-            if (link != ladder.link[0]) {
+            if (std::abs(link - ladder.link[0]) > kSameLink * ladder.link[0]) {
                 ladder.link[0] = link;
                 s.time.fill(0);
             }
@@ -106,13 +112,30 @@ void Field::Work::reckonFilms(std::size_t index, double flow)
         }
         loss += 1.0 / (before + outside);
     }
-    if (loss != ladder.loss) {
+    if (std::abs(loss - ladder.loss) > kSameLoss * ladder.loss) {
         ladder.loss = loss;
         s.time.fill(0);
     }
 }
 
-void Field::Work::reckonDispersion(std::size_t run, double flow)
+/// Heat that waits in the wall while its water goes on is spread along the tube. Taken in steps, water and wall by turns,
+/// that spread is the trapezoidal sum over steps of how much of the water's heat is in the water still (the propagator's
+/// first entry, E(t)), where the integral over time is meant: so much is known to be too much, m²/s. From E at half a
+/// step and a whole one, by Simpson's rule, the later steps as a geometric series.
+double Field::Work::splitDispersion(std::size_t group, double speed_m_s, double dt_s) const
+{
+    const GroupState& s = groupState[group];
+    if (groups[group].ladder.nodes < 2 || s.time[s.slot] != dt_s)
+        return 0;
+    const double half = propagator(group, s.slot, Span::Half).e[0], whole = propagator(group, s.slot, Span::Whole).e[0];
+    const double first = 1.0 - half, second = half - whole;
+    if (!(first > 1e-9) || !(second < first))
+        return 0;
+    const double ratio = second / first;
+    return speed_m_s * speed_m_s * dt_s / 3.0 * (first - second) / (1.0 - ratio * ratio);
+}
+
+void Field::Work::reckonDispersion(std::size_t run, double flow, double dt_s)
 {
     const RunCells& r = runs[run];
     RunState& s = runState[run];
@@ -120,10 +143,14 @@ void Field::Work::reckonDispersion(std::size_t run, double flow)
     for (std::size_t g = r.firstGroup; g < r.firstGroup + r.groups; ++g)
         mean += groupState[g].mean[0] * groups[g].volume_m3 * static_cast<double>(groups[g].cells);
     mean /= r.heldVolume_m3;
-    if (std::abs(flow - s.filmFlow) <= 0.02 * s.filmFlow && std::abs(mean - s.filmMean) <= 3.0)
+    const bool sameWater = std::abs(flow - s.filmFlow) <= 0.02 * s.filmFlow && std::abs(mean - s.filmMean) <= 3.0;
+    if (sameWater && s.dispersionStep == dt_s)
         return;
-    s.filmFlow = flow;
-    s.filmMean = mean;
+    s.dispersionStep = dt_s;
+    if (!sameWater) {
+        s.filmFlow = flow;
+        s.filmMean = mean;
+    }
     // Half-cell resistances in series between the centres; a mixed body passes none.
     double lastHalf = 0;
     for (std::size_t g = r.firstGroup; g < r.firstGroup + r.groups; ++g) {
@@ -134,9 +161,15 @@ void Field::Work::reckonDispersion(std::size_t run, double flow)
                 bore = std::max(bore, pieces[p].bore_m);
                 held += pieces[p].heldMetal_m3;
             }
-        const double area = length > 0 ? (groups[g].volume_m3 - held) / length : 0.0;
-        const double coefficient = length > 0 ? axialDispersion(flow, bore, r.tubeLength_m, mean) : 0.0;
-        const double half = coefficient > 0 ? 0.5 * length / (area * coefficient) : 0.0;
+        double half = 0;
+        if (length > 0) {
+            const double area = (groups[g].volume_m3 - held) / length;
+            if (!sameWater)
+                groupState[g].axial = axialDispersion(flow, bore, r.tubeLength_m, mean);
+            const double coefficient = std::max(groupState[g].axial - splitDispersion(g, flow / area, dt_s),
+                                                kLeastDispersion * groupState[g].axial);
+            half = coefficient > 0 ? 0.5 * length / (area * coefficient) : 0.0;
+        }
         for (std::size_t c = groups[g].firstCell; c < groups[g].firstCell + groups[g].cells; ++c) {
             if (c > r.firstCell)
                 dispersion[c - 1] = half > 0 && lastHalf > 0 ? 1.0 / (half + lastHalf) : 0.0;
@@ -151,15 +184,16 @@ void Field::Work::reckonDispersion(std::size_t run, double flow)
     }
 }
 
-void Field::Work::exchangeRun(std::size_t run, double flow, double time_s)
+void Field::Work::exchangeRun(std::size_t run, double flow, double step_s, Span span)
 {
     const RunCells& r = runs[run];
+    const double time_s = span == Span::Half ? 0.5 * step_s : step_s;
     for (std::size_t g = r.firstGroup; g < r.firstGroup + r.groups; ++g) {
         reckonFilms(g, flow);
         Group& group = groups[g];
         GroupState& s = groupState[g];
         int slot = 0;
-        while (slot < kSlots && s.time[slot] != time_s)
+        while (slot < kSlots && s.time[slot] != step_s)
             ++slot;
         if (slot < kSlots) {
             if (slot == s.nextSlot)  // used again: the next one goes first
@@ -167,14 +201,16 @@ void Field::Work::exchangeRun(std::size_t run, double flow, double time_s)
         } else {
             slot = s.nextSlot;
             s.nextSlot = (s.nextSlot + 1) % kSlots;
-            s.time[slot] = time_s;
-            solveLadder(group.ladder, time_s, s.hasSource, propagators[g * kSlots + slot]);
+            s.time[slot] = step_s;
+            Propagator* pair = propagators.data() + (g * kSlots + static_cast<std::size_t>(slot)) * 2;
+            solveLadder(group.ladder, step_s, s.hasSource, pair[0], pair[1]);
         }
+        s.slot = slot;
         double* nodesAt[kMostNodes];
         for (int n = 0; n < group.ladder.nodes; ++n)
             nodesAt[n] = node(n) + group.firstCell;
         double sums[kMostNodes];
-        ledger.lost += exchange(propagators[g * kSlots + slot], group.ladder.nodes, nodesAt, group.cells, s.ambient,
+        ledger.lost += exchange(propagator(g, slot, span), group.ladder.nodes, nodesAt, group.cells, s.ambient,
                                 s.waterWatts, s.bodyWatts, sums);
         ledger.sources += static_cast<double>(group.cells) * (s.waterWatts + s.bodyWatts) * time_s;
         const double share = 1.0 / static_cast<double>(group.cells);
@@ -183,34 +219,87 @@ void Field::Work::exchangeRun(std::size_t run, double flow, double time_s)
     }
 }
 
+/// The half of a step's exchange before its water is moved. Tubes keep the half after it for the next step, so that
+/// two halves become one whole; whoever reads in between sees it done (waterNow(), settle()).
+void Field::Work::startMoving(std::size_t run, double flow, double dt_s)
+{
+    RunState& s = runState[run];
+    s.stood = 0;
+    s.asleep = false;
+    if (s.owedHalf == dt_s && s.owed == 0) {
+        exchangeRun(run, flow, dt_s, Span::Whole);
+    } else {
+        settle(run);
+        exchangeRun(run, flow, dt_s, Span::Half);
+    }
+    s.owedHalf = 0;
+}
+
+void Field::Work::endMoving(std::size_t run, double flow, double dt_s)
+{
+    if (runState[run].defers) {
+        runState[run].owedHalf = dt_s;
+        runState[run].filmsAt = flow;
+    } else {
+        exchangeRun(run, flow, dt_s, Span::Half);
+    }
+}
+
 void Field::Work::stand(std::size_t run, double dt_s)
 {
     RunState& s = runState[run];
-    const bool settled = s.tubesOnly && s.stood >= kSettled_s;
+    if (s.asleep)
+        return;
+    if (s.owedHalf > 0)
+        settle(run);
+    const bool settled = s.defers && s.stood >= kSettled_s;
     s.stood += dt_s;
     if (!settled) {
-        exchangeRun(run, 0, dt_s);
+        exchangeRun(run, 0, dt_s, Span::Whole);
         return;
     }
     s.owed += dt_s;
     if (s.owed >= 2.0 * kSettledStep_s) {
         // A long step at once; the odd rest of it is owed on.
         const double whole = std::floor(s.owed / kSettledStep_s) * kSettledStep_s;
-        exchangeRun(run, 0, whole);
+        exchangeRun(run, 0, whole, Span::Whole);
         s.owed -= whole;
     } else if (s.owed >= kSettledStep_s) {
-        exchangeRun(run, 0, kSettledStep_s);
+        exchangeRun(run, 0, kSettledStep_s, Span::Whole);
         s.owed -= kSettledStep_s;
     }
 }
 
-/// Does the exchange a standing run is owed.
+/// Does the exchange a run is owed.
 void Field::Work::settle(std::size_t run)
 {
     RunState& s = runState[run];
-    if (s.owed > 0)
-        exchangeRun(run, 0, s.owed);
-    s.owed = 0;
+    const double half = s.owedHalf, rest = s.owed;
+    s.owed = s.owedHalf = 0;
+    if (half > 0)
+        exchangeRun(run, s.filmsAt, half, Span::Half);
+    if (rest > 0)
+        exchangeRun(run, 0, rest, Span::Whole);
+}
+
+/// A cell's water with the exchange it is owed: of half a step exactly, of standing water evenly over the time.
+double Field::Work::waterNow(std::size_t cell) const
+{
+    const std::size_t g = groupOf[cell];
+    const Group& group = groups[g];
+    const GroupState& s = groupState[g];
+    const RunState& run = runState[group.run];
+    const double now = node(0)[cell];
+    if (run.owedHalf <= 0 && run.owed <= 0)
+        return now;
+    const bool half = run.owedHalf > 0;
+    const Propagator& p = propagator(g, s.slot, half ? Span::Half : Span::Whole);
+    double after = p.leak[0] * s.ambient;
+    for (int n = 0; n < group.ladder.nodes; ++n)
+        after += p.e[static_cast<std::size_t>(n)] * node(n)[cell];
+    if (half)
+        return after;
+    return s.time[s.slot] > 0 ? now + std::min(run.owed / s.time[s.slot], 1.0) * (after - now) : now;
 }
 
 }  // namespace tapward::thermal

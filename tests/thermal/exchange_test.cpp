@@ -64,9 +64,9 @@ TEST_CASE("one node cools by Newton's law", "[exchange]")
     Ladder ladder;
     ladder.capacity = {1000};
     ladder.loss = 2;
-    Propagator p;
+    Propagator half, p;
     for (const double time : {0.01, 1.0, 500.0, 2e4}) {
-        solveLadder(ladder, time, true, p);
+        solveLadder(ladder, time, true, half, p);
         CHECK_THAT(p.e[0], WithinRel(std::exp(-time * 2e-3), 1e-12));
         CHECK_THAT(p.lossRow[0], WithinRel(-1000 * std::expm1(-time * 2e-3), 1e-12));
         CHECK_THAT(p.waterSource[0], WithinRel(-0.5 * std::expm1(-time * 2e-3), 1e-12));
@@ -79,8 +79,8 @@ TEST_CASE("a ladder's propagator agrees with small Runge-Kutta steps", "[exchang
     const Ladder ladder = pexCell();
     const double time = GENERATE(0.05, 0.5, 7.0);
     CAPTURE(time);
-    Propagator p;
-    solveLadder(ladder, time, true, p);
+    Propagator half, p;
+    solveLadder(ladder, time, true, half, p);
     const std::vector<double> start{30, 20, -5, 3, 1};
     double lost = 0;
     const auto judge = rungeKutta(ladder, start, 50, 200, time, 20000, lost);
@@ -100,9 +100,15 @@ TEST_CASE("a ladder's propagator agrees with small Runge-Kutta steps", "[exchang
 
 TEST_CASE("two half steps are one whole step", "[exchange]")
 {
-    Propagator half, whole;
-    solveLadder(pexCell(), 0.3, false, half);
-    solveLadder(pexCell(), 0.6, false, whole);
+    Propagator quarter, alone, half, whole;
+    solveLadder(pexCell(), 0.3, true, quarter, alone);
+    solveLadder(pexCell(), 0.6, true, half, whole);
+    for (int i = 0; i < 5; ++i) {
+        CHECK_THAT(half.lossRow[i], WithinRel(alone.lossRow[i], 1e-12));
+        CHECK_THAT(half.bodySource[i], WithinRel(alone.bodySource[i], 1e-12));
+        for (int j = 0; j < 5; ++j)
+            CHECK_THAT(half.e[i * 5 + j], WithinAbs(alone.e[i * 5 + j], 1e-14));
+    }
     for (int i = 0; i < 5; ++i)
         for (int j = 0; j < 5; ++j) {
             double sum = 0;
@@ -120,8 +126,8 @@ TEST_CASE("heat that leaves a ladder is heat it lost, however stiff it is", "[ex
     const double time = GENERATE(0.01, 0.5, 3600.0);
     CAPTURE(stiffness, time);
     ladder.link[1] *= stiffness;
-    Propagator p;
-    solveLadder(ladder, time, true, p);
+    Propagator half, p;
+    solveLadder(ladder, time, true, half, p);
     for (int j = 0; j < 5; ++j) {
         double kept = 0;
         for (int i = 0; i < 5; ++i) {
@@ -138,8 +144,8 @@ TEST_CASE("heat that leaves a ladder is heat it lost, however stiff it is", "[ex
 
 TEST_CASE("many cells side by side change like one", "[exchange]")
 {
-    Propagator p;
-    solveLadder(pexCell(), 0.5, false, p);
+    Propagator half, p;
+    solveLadder(pexCell(), 0.5, false, half, p);
     constexpr int kCells = 7;
     double together[5][kCells], alone[5][kCells];
     for (int i = 0; i < 5; ++i)
@@ -170,9 +176,9 @@ TEST_CASE("the exchange compiled for wide vectors gives the same bytes as the pl
         return;
     }
     const double time = GENERATE(0.05, 0.5, 7.0);
-    Propagator plain, wide;
-    kPlainExchange.solveLadder(pexCell(), time, true, plain);
-    kWideExchange.solveLadder(pexCell(), time, true, wide);
+    Propagator half, plain, wide;
+    kPlainExchange.solveLadder(pexCell(), time, true, half, plain);
+    kWideExchange.solveLadder(pexCell(), time, true, half, wide);
     CHECK(plain.e == wide.e);
     CHECK(plain.lossRow == wide.lossRow);
     CHECK(plain.bodySource == wide.bodySource);

@@ -242,7 +242,7 @@ TEST_CASE("streams mix by their flows", "[field]")
     for (int k = 0; k < 200; ++k)
         field.step(0.5, std::vector<double>{2e-5, 6e-5, 8e-5});
     // The tubes lose a little on the way: measured against what arrives.
-    const double mixed = (2 * field.outletTemperature(0) + 6 * field.outletTemperature(1)) / 8;
+    const double mixed = (2 * field.leavingTemperature(0) + 6 * field.leavingTemperature(1)) / 8;
     CHECK_THAT(field.junctionTemperature(j), WithinAbs(mixed, 1e-12));
     CHECK_THAT(field.junctionTemperature(j), WithinAbs(22.5, 0.2));
     field.step(5, std::vector<double>{0.0, 0.0, 0.0});
