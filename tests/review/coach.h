@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <algorithm>
+#include <cmath>
+#include <map>
 #include <string>
 #include <utility>
 #include <vector>
@@ -9,6 +12,7 @@
 #include "document/drawing.h"
 #include "review/finding.h"
 #include "study/prediction.h"
+#include "support/catch.h"
 
 namespace tapward::test {
 
@@ -164,11 +168,89 @@ inline study::CaseResult& Coach::addCase(const std::string& name, int presses,
     return prediction.cases.back();
 }
 
+/// What holds of every finding, whichever rule makes it and whichever test asks for it.
+inline void checkWhole(const review::Finding& finding, const document::Drawing& drawing)
+{
+    INFO(finding.rule << ": " << finding.what.text);
+    CHECK_FALSE(finding.source.empty());
+    const document::Part* part = drawing.find(finding.part);
+    CHECK((part || finding.part == document::kNoPart));
+    for (const Message* message : {&finding.what, &finding.why, &finding.remedy}) {
+        CHECK_FALSE(message->text.empty());
+        // Every argument has its place in the text, and every place its argument.
+        std::size_t places = 0;
+        for (std::size_t k = 0; k < 10; ++k) {
+            places += message->text.find('{' + std::to_string(k) + '}') != std::string::npos ? 1 : 0;
+            CHECK((k < message->arguments.size())
+                  == (message->text.find('{' + std::to_string(k) + '}') != std::string::npos));
+        }
+        CHECK(places == message->arguments.size());
+    }
+    // D: people are scalded, a part bursts or burns; C: it harms or fails; N: to be known.
+    static const std::map<std::string, std::string> severities{
+        {"scald_at_tap", "D"},       {"cold_outlet_warm", "DC"},   {"repeated_presses_unprotected", "DC"},
+        {"fuse_above_wire", "D"},    {"part_over_pressure", "D"},  {"part_too_hot", "DC"},
+        {"part_not_listed", "DN"},   {"circulator_too_hot", "CN"}, {"clipped_on_sensor", "CN"},
+        {"flow_margin_thin", "CN"},  {"open_end", "CN"},           {"heater_recirculation_unknown", "CN"},
+        {"pump_dead_headed", "N"},   {"tap_flow_margin", "CN"},    {"part_volts_exceeded", "CN"},
+        {"rests_on_estimates", "N"},
+    };
+    const auto severity = severities.find(finding.rule);
+    CHECK((severity == severities.end() ? std::string("C") : severity->second)
+              .find("NCD"[static_cast<int>(finding.severity)])
+          != std::string::npos);
+    // What stands where in the sentence. t: the part it jumps to, s: another name, q: a figure.
+    static const std::map<std::string, std::vector<std::string>> places{
+        {"branch_overloaded", {"tqq"}},
+        {"cold_outlet_warm", {"tq"}},
+        {"dead_end", {"tq"}},
+        {"inlet_lockout_missing", {"qt"}},
+        {"open_end", {"t", "ts"}},
+        {"part_over_pressure", {"tqq", "qtq"}},
+        {"part_too_hot", {"tqq"}},
+        {"protection_without_sensor", {"ts"}},
+        {"pump_without_own_check", {"ts"}},
+        {"regulator_missing", {"qt"}},
+        {"shower_without_mixing_valve", {"sqt"}},
+        {"tank_overfills", {"st"}},
+        {"winter_trapped", {"tq"}},
+        {"wire_drop", {"tqqq"}},
+    };
+    std::string kinds;
+    for (const Argument& argument : finding.what.arguments) {
+        if (const auto* name = std::get_if<std::string>(&argument)) {
+            CHECK_FALSE(name->empty());
+            kinds += part && name->find(part->tag) != std::string::npos ? 't' : 's';
+        } else if (const auto* figure = std::get_if<Measure>(&argument)) {
+            CHECK(std::isfinite(figure->si));
+            kinds += 'q';
+        } else {
+            kinds += 'n';
+        }
+    }
+    if (const auto known = places.find(finding.rule); known != places.end()) {
+        CAPTURE(kinds);
+        CHECK(std::find(known->second.begin(), known->second.end(), kinds) != known->second.end());
+    }
+    // What is above its rating is more than it.
+    for (std::size_t k = 0; k < finding.what.arguments.size(); ++k) {
+        const auto* rated = std::get_if<Measure>(&finding.what.arguments[k]);
+        for (const Argument& argument : finding.what.arguments) {
+            const auto* other = std::get_if<Measure>(&argument);
+            if (rated && other && other != rated && other->quantity == rated->quantity
+                && finding.what.text.find("rated for {" + std::to_string(k) + '}') != std::string::npos) {
+                CHECK(other->si > rated->si);
+            }
+        }
+    }
+}
+
 inline std::vector<review::Finding> Coach::found(const std::string& rule) const
 {
     std::vector<review::Finding> all;
     for (review::Finding& finding : review::review(drawing, prediction)) {
         if (finding.rule == rule) {
+            checkWhole(finding, drawing);
             all.push_back(std::move(finding));
         }
     }

@@ -74,6 +74,7 @@ TEST_CASE("a blocked loop names the part in the way", "[review]")
     CHECK_FALSE(coach.finds("loop_blocked"));
     coach.prediction.loop.flow_m3s = 0;
     coach.prediction.loop.blockedBy = coach.id("MV1");
+    coach.prediction.loop.reason = "MV1 blocks the loop.";  // whoever finds a part in the way says so
     const auto found = coach.found("loop_blocked");
     REQUIRE(found.size() == 1);
     CHECK(found[0].part == coach.id("MV1"));
