@@ -107,6 +107,9 @@ void LoopBuilder::drawRun(const PlanRun& run)
         pipe.entries["length_m"] = {run.length_m, parts::Basis::Estimated};
         pipe.entries["couplings"] = {static_cast<double>(run.couplings), parts::Basis::Estimated};
         pipe.entries["carries"] = {std::string("return"), parts::Basis::Estimated};
+        if (run.extraK > 0) {
+            pipe.entries["extra_k"] = {run.extraK, parts::Basis::Estimated};
+        }
         if (run.elbows > 0) {
             pipe.entries["elbows"] = {static_cast<double>(run.elbows), parts::Basis::Estimated};
         }

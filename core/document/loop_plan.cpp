@@ -50,10 +50,20 @@ parts::Entries throttleEntries()
     return entries;
 }
 
+/// From the battery to a sink at the other end of a coach of 30 ft; small pumps are wired with AWG 16 as a rule. Common
+/// practice, no published source.
 parts::Entries pumpEntries()
 {
-    return {{"wire_length_m", estimated(4.0)}, {"wire_gauge", estimated(std::string("14"))}};
+    return {{"wire_length_m", estimated(9.0)}, {"wire_gauge", estimated(std::string("16"))}};
 }
+
+/// Loss of a flexible connector on the velocity head in 1/2 in tube: bore 0.275 in (0.25 to 0.30), 12 in long; entry, exit
+/// and friction are 3.1 velocity heads of its own, (0.475/0.275)^4 = 8.9 times as much on the tube's. Bore and length from
+/// memory.
+constexpr double kConnectorK = 27.6;
+
+/// A coach's tube has an elbow about every five feet; common practice, no published source.
+int usualElbows(double length_m) { return static_cast<int>(std::lround(length_m / (5 * us::kFoot))); }
 
 }  // namespace
 
@@ -87,10 +97,12 @@ Plan planFor(Variant variant, const Survey& survey)
                               parts::Entries entries = {}) {
         plan.items.push_back({std::string(role), kind, at, 0, leftward, std::move(entries)});
     };
+    // A pump hangs on flexible connectors, for quiet and to come off again.
+    const auto hose = [&plan] { plan.runs.back().extraK = kConnectorK; };
     const auto run = [&plan](std::string_view role, std::string_view from, std::string_view fromPort,
                              std::string_view to, std::string_view toPort, double length_m = 0.15, int elbows = 0) {
         plan.runs.push_back({std::string(role), std::string(from), std::string(fromPort), std::string(to),
-                             std::string(toPort), length_m, elbows, 1});
+                             std::string(toPort), length_m, elbows, 1, 0});
     };
     // Upper row, water to the right: what senses and what opens.
     item(kStopSensor, "temperature_sensor", {0, 0}, false, named("Stop sensor"));
@@ -116,9 +128,13 @@ Plan planFor(Variant variant, const Survey& survey)
         item("join_tee", "tee", {kPitch + 1, row});
         run("to_split", kFlowSensor, "outlet", "split_tee", "run_a", 0.15, 1);
         run("to_pump_1", "split_tee", "branch", "pump_1", "inlet");
+        hose();
         run("to_pump_2", "split_tee", "run_b", "pump_2", "inlet", 0.2, 1);
+        hose();
         run("to_check_1", "pump_1", "outlet", "check_1", "inlet");
+        hose();
         run("to_check_2", "pump_2", "outlet", "check_2", "inlet");
+        hose();
         run("to_join_1", "check_1", "outlet", "join_tee", "run_b");
         run("to_join_2", "check_2", "outlet", "join_tee", "branch", 0.2, 1);
         last = "join_tee";
@@ -128,15 +144,18 @@ Plan planFor(Variant variant, const Survey& survey)
         const bool series = variant.pumps == PumpSet::TwoInSeries;
         item("pump_1", "circulator", {3 * kPitch, row}, true, pumpEntries());
         run("to_pump_1", kFlowSensor, "outlet", "pump_1", "inlet", 0.2, 2);
+        hose();
         last = "pump_1";
         if (series) {
             item("pump_2", "circulator", {2 * kPitch, row}, true, pumpEntries());
             run("to_pump_2", "pump_1", "outlet", "pump_2", "inlet");
+            hose();
             last = "pump_2";
         }
         const double at = (series ? 1 : 2) * kPitch;
         item("check_1", "check_valve", {at, row}, true);
         run("to_check_1", last, "outlet", "check_1", "inlet");
+        hose();
         last = "check_1";
         plan.out = {at - 2, row};
     }
@@ -157,7 +176,7 @@ Plan planFor(Variant variant, const Survey& survey)
     // A line of its own is as long as the hot way: the coach is that far.
     const double own_m = std::max(1.0, std::round(survey.hotLength_m * 10) / 10);
     const bool far = variant.way != ReturnWay::ColdLine;
-    run(returnRole(variant.way), last, lastPort, {}, {}, far ? own_m : 0.5, far ? 4 : 1);
+    run(returnRole(variant.way), last, lastPort, {}, {}, far ? own_m : 0.5, far ? std::max(1, usualElbows(own_m)) : 1);
 
     const double electric = (parallel ? 3 : 2) * row;
     item(kController, "controller", {0, electric}, false, controllerEntries(survey));

@@ -32,6 +32,7 @@ struct PlanRun {
     std::string from, fromPort, to, toPort;
     double length_m = 0.15;
     int elbows = 0, couplings = 1;
+    double extraK = 0;  ///< on the velocity head in the tube
 };
 struct Plan {
     std::vector<PlanItem> items;

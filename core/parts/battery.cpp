@@ -32,8 +32,10 @@ const PartKind& battery()
                     .label = "Voltage, no load",
                     .quantity = Quantity::Voltage,
                     .most = 60,
-                    .initial = 12.6,
-                    .source = kCommonPractice},
+                    .initial = kBattery_V,
+                    .source =
+                        "half to fully charged, off the charger, lights and fans on: 11.8..12.6 V, common practice, "
+                        "no published source"},
                    {.key = "internal_ohm",
                     .label = "Internal resistance",
                     .quantity = Quantity::Resistance,

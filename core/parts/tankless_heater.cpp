@@ -216,7 +216,7 @@ const PartKind& tanklessHeater()
                  .most = 60,
                  .initial = 0.0,
                  .source = kFromMemory},
-                lossField(5 * us::kPsi, "3..8 psi at 2 gpm, from memory"),
+                lossField(5.5 * us::kPsi, "3..8 psi at 2 gpm with the strainer in its inlet, from memory"),
                 lossFlowField(2 * us::kGpm),
                 {.key = "exchanger_volume_m3",
                  .label = "Water in the exchanger",

@@ -5,6 +5,7 @@
 #include <charconv>
 #include <cmath>
 
+#include "parts/battery.h"
 #include "parts/wire_gauge.h"
 
 namespace tapward::study {
@@ -120,7 +121,7 @@ Supply batterySupply(const Plant& plant)
             return {part.model.battery->volts, part.model.battery->internal_ohm};
         }
     }
-    return {12.6, 0};  // a rested, full lead battery: common practice, no published source
+    return {parts::kBattery_V, 0};
 }
 
 double circulatorSpeed(const Load& pump, double volts)

@@ -15,7 +15,7 @@ struct Supply {
     friend bool operator==(const Supply&, const Supply&) = default;
 };
 
-/// The drawing's battery with nothing connected, and its internal resistance; 12.6 V without a battery.
+/// The drawing's battery with nothing connected, and its internal resistance; the usual volts without one.
 Supply batterySupply(const Plant& plant);
 
 /// One consumer with its own wire.

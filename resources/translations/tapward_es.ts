@@ -146,10 +146,6 @@
         <translation>3..5.5 gpm, publicado</translation>
     </message>
     <message>
-        <source>3..8 psi at 2 gpm, from memory</source>
-        <translation>3..8 psi a 2 gpm, de memoria</translation>
-    </message>
-    <message>
         <source>4 % per 1,000 ft, counted from 2,000 ft</source>
         <translation>4 % por cada 1,000 ft, contado desde 2,000 ft</translation>
     </message>
@@ -6910,6 +6906,22 @@ Sin averías: tomas</translation>
     <message>
         <source>about 3 °F in a post-purge, common practice</source>
         <translation>unos 3 °F en una pospurga, práctica común</translation>
+    </message>
+    <message>
+        <source>3..8 psi at 2 gpm with the strainer in its inlet, from memory</source>
+        <translation>3..8 psi a 2 gpm con el filtro de su entrada, de memoria</translation>
+    </message>
+    <message>
+        <source>coaches are built with plastic insert fittings: common practice, no published source</source>
+        <translation>los vehículos se construyen con accesorios de plástico de inserción: práctica común, sin fuente publicada</translation>
+    </message>
+    <message>
+        <source>half to fully charged, off the charger, lights and fans on: 11.8..12.6 V, common practice, no published source</source>
+        <translation>de media carga a carga completa, sin cargador, con luces y ventiladores encendidos: 11.8..12.6 V, práctica común, sin fuente publicada</translation>
+    </message>
+    <message>
+        <source>its ends: one published data sheet, 10.8 ft and 1.9 gpm; the droop between them: common practice, no published source</source>
+        <translation>sus extremos: una hoja de datos publicada, 10.8 ft y 1.9 gpm; la caída entre ellos: práctica común, sin fuente publicada</translation>
     </message>
 </context>
 <context>

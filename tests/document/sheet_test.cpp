@@ -512,7 +512,7 @@ TEST_CASE("a return of its own is as long as the hot way, in the cold line it is
     Survey survey;
     survey.hotLength_m = 8.46;
     CHECK(run(planFor({ReturnWay::OwnLine, PumpSet::One}, survey), "return_own").length_m == 8.5);
-    CHECK(run(planFor({ReturnWay::OwnLine, PumpSet::One}, survey), "return_own").elbows == 4);
+    CHECK(run(planFor({ReturnWay::OwnLine, PumpSet::One}, survey), "return_own").elbows == 6);  // one in 5 ft
     CHECK(run(planFor({ReturnWay::Tank, PumpSet::One}, survey), "return_tank").length_m == 8.5);
     CHECK(run(planFor({ReturnWay::ColdLine, PumpSet::One}, survey), "return_cold").length_m == 0.5);
     CHECK(run(planFor({ReturnWay::ColdLine, PumpSet::One}, survey), "return_cold").elbows == 1);

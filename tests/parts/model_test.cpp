@@ -31,17 +31,18 @@ const Law& law(const parts::PartModel& model, std::size_t path = 0, std::size_t 
 
 }  // namespace
 
-TEST_CASE("the circulator's default curve is the sheet's parabola", "[parts][published]")
+TEST_CASE("the circulator's default curve droops from the sheet's shut-off to its run-out", "[parts][published]")
 {
     // Shut-off 10.8 ft and run-out 1.9 gpm: one published data sheet of a small 12 V circulator. Shape
-    // H = Hmax (1 - (Q/Qmax)²): common practice, no published source.
+    // between a parabola and a straight line, H = Hmax (1 - s)(1 + s/2): common practice, no published source.
     const auto model = modelOf("circulator");
     const auto& curve = *law<network::PumpLaw>(model).curve;
     CHECK_THAT(curve.headAt(0) / us::kFoot, WithinAbs(10.8, 1e-9));
     CHECK_THAT(curve.headAt(1.9 * us::kGpm), WithinAbs(0.0, 1e-4));  // the curve is kept strictly falling
-    // Between nine readings the monotone cubic stays within half a percent of shut-off of the parabola.
+    // Between nine readings the monotone cubic stays within half a percent of shut-off of the shape.
     for (double share = 0.05; share < 1; share += 0.1) {
-        CHECK_THAT(curve.headAt(share * 1.9 * us::kGpm) / (10.8 * us::kFoot), WithinAbs(1 - share * share, 0.005));
+        CHECK_THAT(curve.headAt(share * 1.9 * us::kGpm) / (10.8 * us::kFoot),
+                   WithinAbs((1 - share * share + 1 - share) / 2, 0.005));
     }
 }
 
@@ -127,9 +128,9 @@ TEST_CASE("a tee loses its run's K straight on and its branch's K round the corn
     using network::FittingFamily;
     using network::FittingShape;
     CHECK_THAT((loss(0) + loss(1)) / velocityHead,
-               WithinRel(network::fittingK(FittingFamily::BrassInsert, FittingShape::TeeRun, bore), 1e-9));
+               WithinRel(network::fittingK(FittingFamily::PolymerInsert, FittingShape::TeeRun, bore), 1e-9));
     CHECK_THAT((loss(0) + loss(2)) / velocityHead,
-               WithinRel(network::fittingK(FittingFamily::BrassInsert, FittingShape::TeeBranch, bore), 1e-9));
+               WithinRel(network::fittingK(FittingFamily::PolymerInsert, FittingShape::TeeBranch, bore), 1e-9));
 }
 
 TEST_CASE("the demand pump gives its open flow at no pressure and nothing well past cut-out", "[parts]")
