@@ -11,7 +11,7 @@ namespace {
 
 Result<PartModel> model(const Values& values)
 {
-    const Tube& size = tube(values.text("tube"));
+    const Tube size = tubeOf(values);
     const network::FittingFamily family = fittingFamily(values);
     network::PipeLaw law;
     law.length_m = values.number("length_m");
@@ -29,6 +29,7 @@ Result<PartModel> model(const Values& values)
     tubeOfWater.wallVolumeHeat = size.volumeHeat_J_m3K;
     tubeOfWater.insulation_m = values.number("insulation_m");
     tubeOfWater.insulationConductivity = values.number("insulation_conductivity_W_mK");
+    tubeOfWater.loss_W_mK = values.number("measured_loss_W_mK");
     tubeOfWater.ambient = values.number("bay_C");
 
     PartModel model;
@@ -121,6 +122,41 @@ const PartKind& pipeRun()
                  .most = 1.0,
                  .initial = 0.038,
                  .source = "polyethylene foam 0.035..0.040 W/(m K), test-bench data record"},
+                {.key = "own_bore_m",
+                 .label = "Bore, measured",
+                 .quantity = Quantity::Bore,
+                 .most = 0.1,
+                 .initial = 0.0,
+                 .source = "a caliper at a cut end; 0 means the tube's",
+                 .help = "For tube that is in no table, flexible connectors too. 0: as the tube above."},
+                {.key = "own_wall_m",
+                 .label = "Wall thickness, measured",
+                 .quantity = Quantity::Bore,
+                 .most = 0.02,
+                 .initial = 0.0,
+                 .source = "a caliper at a cut end; 0 means the tube's",
+                 .help = "0: as the tube above."},
+                {.key = "own_conductivity_W_mK",
+                 .label = "Conductivity of the wall",
+                 .quantity = Quantity::Conductivity,
+                 .most = 500,
+                 .initial = 0.0,
+                 .source = "the maker's sheet; 0 means the tube's",
+                 .help = "0: as the tube above."},
+                {.key = "own_wall_heat_J_m3K",
+                 .label = "Heat capacity of the wall (J/(m³ K))",
+                 .most = 1e7,
+                 .initial = 0.0,
+                 .source = "density times specific heat, the maker's sheet; 0 means the tube's",
+                 .help = "0: as the tube above."},
+                {.key = "measured_loss_W_mK",
+                 .label = "Heat loss, measured (W/(m K))",
+                 .most = 20,
+                 .initial = 0.0,
+                 .source = "a cool-down of standing water; 0 means not measured",
+                 .help =
+                     "Per metre of standing tube and kelvin above the bay's air. It takes the place of insulation and "
+                     "outside air."},
                 bayField(),
                 {.key = "carries",
                  .label = "Carries",

@@ -89,6 +89,24 @@ const Tube& tube(std::string_view id)
     return at != all.end() ? *at : all[1];
 }
 
+Tube tubeOf(const Values& run)
+{
+    Tube own = tube(run.text("tube"));
+    const auto measured = [&run](std::string_view key, double least, double table) {
+        const double value = run.number(key);
+        return value >= least ? value : table;
+    };
+    const double bore_m = measured("own_bore_m", 1e-3, own.bore_m);
+    const double wall_m = measured("own_wall_m", 1e-4, own.wall_m());
+    if (bore_m != own.bore_m || wall_m != own.wall_m()) {
+        own.bore_m = bore_m;
+        own.outside_m = bore_m + 2 * wall_m;
+    }
+    own.conductivity_W_mK = measured("own_conductivity_W_mK", 0.01, own.conductivity_W_mK);
+    own.volumeHeat_J_m3K = measured("own_wall_heat_J_m3K", 1e4, own.volumeHeat_J_m3K);
+    return own;
+}
+
 std::vector<Choice> tubeChoices()
 {
     std::vector<Choice> choices;

@@ -31,6 +31,10 @@ struct Tube {
 const std::vector<Tube>& tubes();
 /// The size with this id, or PEX 1/2 in for an id that is not in the table (fields are checked at the door).
 const Tube& tube(std::string_view id);
+/// The tube of a pipe run: the size it names, with the bore, wall, conductivity and heat of the wall that were measured on
+/// it in place of the table's. 0 in such a field means not measured, and so does
+/// what no tube has: a bore below 1 mm, a wall below 0.1 mm, 0.01 W/(m K), 1e4 J/(m³ K).
+Tube tubeOf(const Values& run);
 /// The table as choices of a field.
 std::vector<Choice> tubeChoices();
 

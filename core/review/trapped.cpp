@@ -22,7 +22,8 @@ Held heldBy(const Piece& piece)
     held.volume_m3 = piece.volume_m3;
     const parts::Values values = document::values(*piece.part->part);
     if (piece.isPipe && values.kind().field("tube")) {
-        const parts::Tube& tube = parts::tube(values.text("tube"));
+        const parts::Tube tube =
+            piece.part->part->kind == "pipe_run" ? parts::tubeOf(values) : parts::tube(values.text("tube"));
         held.bore_m = tube.bore_m;
         held.wall_m = tube.wall_m();
         held.elasticity_Pa = tube.elasticity_Pa;

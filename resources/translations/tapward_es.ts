@@ -6923,6 +6923,54 @@ Sin averías: tomas</translation>
         <source>its ends: one published data sheet, 10.8 ft and 1.9 gpm; the droop between them: common practice, no published source</source>
         <translation>sus extremos: una hoja de datos publicada, 10.8 ft y 1.9 gpm; la caída entre ellos: práctica común, sin fuente publicada</translation>
     </message>
+    <message>
+        <source>0: as the tube above.</source>
+        <translation>0: como el tubo de arriba.</translation>
+    </message>
+    <message>
+        <source>Bore, measured</source>
+        <translation>Paso interior, medido</translation>
+    </message>
+    <message>
+        <source>Conductivity of the wall</source>
+        <translation>Conductividad de la pared</translation>
+    </message>
+    <message>
+        <source>For tube that is in no table, flexible connectors too. 0: as the tube above.</source>
+        <translation>Para un tubo que no está en ninguna tabla, también latiguillos. 0: como el tubo de arriba.</translation>
+    </message>
+    <message>
+        <source>Heat capacity of the wall (J/(m³ K))</source>
+        <translation>Capacidad calorífica de la pared (J/(m³ K))</translation>
+    </message>
+    <message>
+        <source>Heat loss, measured (W/(m K))</source>
+        <translation>Pérdida de calor, medida (W/(m K))</translation>
+    </message>
+    <message>
+        <source>Per metre of standing tube and kelvin above the bay&apos;s air. It takes the place of insulation and outside air.</source>
+        <translation>Por metro de tubo en reposo y kelvin sobre el aire del compartimento. Sustituye al aislamiento y al aire exterior.</translation>
+    </message>
+    <message>
+        <source>Wall thickness, measured</source>
+        <translation>Espesor de la pared, medido</translation>
+    </message>
+    <message>
+        <source>a caliper at a cut end; 0 means the tube&apos;s</source>
+        <translation>un calibre en un extremo cortado; 0 significa el del tubo</translation>
+    </message>
+    <message>
+        <source>a cool-down of standing water; 0 means not measured</source>
+        <translation>el enfriamiento del agua en reposo; 0 significa no medida</translation>
+    </message>
+    <message>
+        <source>density times specific heat, the maker&apos;s sheet; 0 means the tube&apos;s</source>
+        <translation>densidad por calor específico, hoja del fabricante; 0 significa la del tubo</translation>
+    </message>
+    <message>
+        <source>the maker&apos;s sheet; 0 means the tube&apos;s</source>
+        <translation>la hoja del fabricante; 0 significa la del tubo</translation>
+    </message>
 </context>
 <context>
     <name>drawings</name>

@@ -117,6 +117,43 @@ TEST_CASE("a pipe sums its fittings at its own bore", "[parts]")
     CHECK_THAT(model.paths[0].body.wall_m, WithinAbs((0.5 - 0.35) / 2 * us::kInch, 1e-12));
 }
 
+TEST_CASE("what was measured on a pipe run takes the place of the table, each figure by itself", "[parts]")
+{
+    const auto plain = modelOf("pipe_run", {{"elbows", measured(2.0)}});
+    const auto own = modelOf("pipe_run", {{"elbows", measured(2.0)},
+                                          {"own_bore_m", measured(0.007)},
+                                          {"own_wall_m", measured(0.0015)},
+                                          {"own_conductivity_W_mK", measured(0.16)},
+                                          {"own_wall_heat_J_m3K", measured(1.5e6)},
+                                          {"measured_loss_W_mK", measured(0.4)}});
+    const auto& stretch = own.paths[0].body;
+    CHECK(stretch.bore_m == 0.007);
+    CHECK_THAT(stretch.wall_m, WithinAbs(0.0015, 1e-12));
+    CHECK(stretch.wallConductivity == 0.16);
+    CHECK(stretch.wallVolumeHeat == 1.5e6);
+    CHECK(stretch.loss_W_mK == 0.4);
+    CHECK(law<network::PipeLaw>(own).bore_m == 0.007);
+    CHECK_THAT(
+        law<network::PipeLaw>(own).minorK,
+        WithinRel(2 * network::fittingK(network::FittingFamily::PolymerInsert, network::FittingShape::Elbow, 0.007),
+                  1e-12));
+    // 0 is 'not measured': the table's, to the bit.
+    const auto zero = modelOf("pipe_run", {{"elbows", measured(2.0)},
+                                           {"own_bore_m", measured(0.0)},
+                                           {"own_wall_m", measured(0.0)},
+                                           {"own_conductivity_W_mK", measured(0.0)},
+                                           {"own_wall_heat_J_m3K", measured(0.0)},
+                                           {"measured_loss_W_mK", measured(0.0)}});
+    CHECK(zero.paths[0].body.bore_m == plain.paths[0].body.bore_m);
+    CHECK_THAT(zero.paths[0].body.wall_m, WithinAbs(plain.paths[0].body.wall_m, 1e-15));
+    CHECK(zero.paths[0].body.wallConductivity == plain.paths[0].body.wallConductivity);
+    CHECK(zero.paths[0].body.wallVolumeHeat == plain.paths[0].body.wallVolumeHeat);
+    CHECK(zero.paths[0].body.loss_W_mK == 0);
+    // A bore alone leaves the wall as thick as the table's.
+    const auto bore = modelOf("pipe_run", {{"own_bore_m", measured(0.008)}});
+    CHECK_THAT(bore.paths[0].body.wall_m, WithinAbs(plain.paths[0].body.wall_m, 1e-12));
+}
+
 TEST_CASE("a tee loses its run's K straight on and its branch's K round the corner", "[parts]")
 {
     const auto model = modelOf("tee");
