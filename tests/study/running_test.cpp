@@ -406,15 +406,20 @@ TEST_CASE("a sensor lags its water by a first-order law, and a fault changes wha
 {
     SmallCoach coach;
     coach.set("TE1", "lag_s", 0.0);
-    const auto sharp = coach.run(60, {coach.press(2)});
+    study::Options closely;
+    closely.recordEvery_s = 0.1;
+    const auto sharp = coach.run(coach.script(60, {coach.press(2)}), closely);
     coach.set("TE1", "lag_s", 10.0);
-    const auto slow = coach.run(60, {coach.press(2)});
+    const auto slow = coach.run(coach.script(60, {coach.press(2)}), closely);
     // lag dr/dt = water - r, integrated from the start: lag (r - 20) = sum of (water - r) over time.
     const auto area = [](const study::CaseResult& result, double until_s) {  // by the trapezium rule
         const auto& values = result.find("sensor.TE1")->values;
         double sum = 0;
-        for (std::size_t i = 1; i < values.size() && result.time_s[i] < until_s + 1e-6; ++i) {
-            sum += (result.time_s[i] - result.time_s[i - 1]) * 0.5 * (values[i - 1] + values[i]);
+        for (std::size_t i = 1; i < values.size() && result.time_s[i - 1] < until_s; ++i) {
+            const double whole_s = result.time_s[i] - result.time_s[i - 1];
+            const double part_s = std::min(whole_s, until_s - result.time_s[i - 1]);  // the last may end between two
+            const double end = values[i - 1] + part_s / whole_s * (values[i] - values[i - 1]);
+            sum += part_s * 0.5 * (values[i - 1] + end);
         }
         return sum;
     };
