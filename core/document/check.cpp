@@ -55,6 +55,13 @@ std::optional<Problem> numberFlaw(double value, double least, double most, Quant
     if (std::isfinite(value) && value >= least && value <= most) {
         return std::nullopt;
     }
+    // A number that nobody reads as one (1e308, or no longer finite in the shown unit) is not repeated.
+    constexpr double kReadable = 1e9;
+    if (!std::isfinite(value) || std::abs(value) > kReadable * std::max({std::abs(least), std::abs(most), 1e-3})) {
+        return flaw({"The value is nowhere near what is possible here: {0} to {1}.",
+                     {Measure{least, quantity}, Measure{most, quantity}}},
+                    "Check the value and its unit.", where);
+    }
     return flaw({"The value {0} is outside {1} to {2}.",
                  {Measure{value, quantity}, Measure{least, quantity}, Measure{most, quantity}}},
                 "Check the value and its unit.", where);

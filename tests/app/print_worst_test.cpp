@@ -2,7 +2,9 @@
 // The worst file the reader takes, one of each kind: opened, predicted, reviewed, studied, printed and saved, each in a
 // process of its own, within a gigabyte and a minute. Those that take long are run by hand: [worst].
 #include <chrono>
+#include <QBuffer>
 #include <QByteArray>
+#include <QImage>
 #include <stop_token>
 #include <string>
 #include <thread>
@@ -14,6 +16,8 @@
 #include "report/study_report.h"
 #include "review/winter.h"
 #include "study/faults.h"
+#include "study/presses.h"
+#include "study/stop.h"
 #include "study/wiring.h"
 #include "support/catch.h"
 #include "support/cost.h"
@@ -51,26 +55,30 @@ bool useAll(const std::string& text)
     return document::write(*drawing) == document::write(*document::read(document::write(*drawing)));
 }
 
-/// The long study is begun and called off, as a person would: it must let go soon, whatever the coach.
-bool beginFaults(const std::string& text)
+/// The long studies are begun and called off, as a person would: each must let go soon, whatever the coach.
+bool beginStudies(const std::string& text)
 {
     const auto drawing = document::read(text);
     if (!drawing)
         return false;
-    std::stop_source stop;
-    study::FaultsOptions options;
-    options.stop = stop.get_token();
-    const std::jthread later([&] {
-        std::this_thread::sleep_for(std::chrono::seconds(5));
-        stop.request_stop();
-    });
-    (void)study::studyFaults(*drawing, options);
+    const auto begin = [](auto options, auto&& study) {
+        std::stop_source stop;
+        options.stop = stop.get_token();
+        const std::jthread later([&] {
+            std::this_thread::sleep_for(std::chrono::seconds(3));
+            stop.request_stop();
+        });
+        study(options);
+    };
+    begin(study::FaultsOptions{}, [&](const auto& options) { (void)study::studyFaults(*drawing, options); });
+    begin(study::PressesOptions{}, [&](const auto& options) { (void)study::studyPresses(*drawing, options); });
+    begin(study::StopOptions{}, [&](const auto& options) { (void)study::suggestStop(*drawing, options); });
     return true;
 }
 
 struct Hold {
     bool tell = false;  ///< what it took, for the one who runs it by hand
-    bool faults = false;  ///< also begins the longest study and calls it off
+    bool studies = false;  ///< also begins the long studies and calls them off
 
     void operator()(const char* what, const Drawing& drawing) const
     {
@@ -78,8 +86,8 @@ struct Hold {
         CAPTURE(what, text.size());
         REQUIRE(text.size() <= document::Limits{}.bytes);
         check(what, spent::costOf([&] { return useAll(text); }));
-        if (faults)
-            check(what, spent::costOf([&] { return beginFaults(text); }));
+        if (studies)
+            check(what, spent::costOf([&] { return beginStudies(text); }));
     }
 
 private:
@@ -191,6 +199,44 @@ Drawing deepestUnknown()
     return drawing;
 }
 
+std::string png(const QImage& image)
+{
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    image.save(&buffer, "PNG");
+    return bytes.toStdString();
+}
+
+/// Floor plans until the reader takes no more: of many pixels and few bytes, then of many bytes and few pixels.
+Drawing mostPictures()
+{
+    QImage plain(4000, 4000, QImage::Format_Grayscale8);
+    plain.fill(200);
+    QImage noise(700, 700, QImage::Format_RGB32);  // does not compress
+    std::uint32_t seed = 1;
+    for (int y = 0; y < noise.height(); ++y)
+        for (int x = 0; x < noise.width(); ++x)
+            noise.setPixel(x, y, seed = seed * 1664525u + 1013904223u);
+    Drawing drawing = sample();
+    for (const std::string& bytes : {png(plain), png(noise)}) {
+        for (int i = 0; i < 20; ++i) {
+            document::Part plan;
+            plan.id = drawing.nextId++;
+            plan.kind = "floor_plan";
+            plan.tag = "FP" + std::to_string(plan.id);
+            drawing.parts.push_back(plan);
+            const auto edit = document::setPlanPicture(drawing, plan.id, bytes, "Picture");
+            if (!edit || document::refusal(drawing, *edit)) {
+                drawing.parts.pop_back();
+                break;
+            }
+            document::apply(drawing, *edit);
+        }
+    }
+    return drawing;
+}
+
 }  // namespace
 
 TEST_CASE("files that are worst in what they hold take less than a gigabyte and a minute", "[print]")
@@ -201,12 +247,13 @@ TEST_CASE("files that are worst in what they hold take less than a gigabyte and 
     hold("long texts", longestTexts(20));
     hold("many unknown keys", mostUnknown(20'000));
     hold("deepest nesting", deepestUnknown());
+    hold("most pictures", mostPictures());
 }
 
-TEST_CASE("the longest study of a large coach can be called off, or is refused in words", "[print]")
+TEST_CASE("the long studies of a large coach can be called off, or are refused in words", "[print]")
 {
     const std::string text = document::write(test::LargeCoach(142).drawing);
-    const spent::Cost cost = spent::costOf([&] { return beginFaults(text); });
+    const spent::Cost cost = spent::costOf([&] { return beginStudies(text); });
     CHECK(cost.done);
     if (!spent::kSanitized)
         CHECK(cost.peak_MB < kMost_MB);

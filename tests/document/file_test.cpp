@@ -251,6 +251,9 @@ TEST_CASE("bad input is refused with the place in the file", "[document]")
 
 TEST_CASE("a value beyond all reason is refused in a sentence", "[document]")
 {
+    const auto near = read(withCase("\"start_C\": 250"));  // one that may be a slip is told as it is
+    REQUIRE_FALSE(near);
+    CHECK(render(near.error().what, UnitSystem::Metric).find("250") != std::string::npos);
     const auto refused = read(withCase("\"start_C\": 1e308"));
     REQUIRE_FALSE(refused);
     CHECK(refused.error().where == "/cases/0/start_C");
@@ -258,7 +261,13 @@ TEST_CASE("a value beyond all reason is refused in a sentence", "[document]")
         const std::string said = render(refused.error().what, units);
         CAPTURE(said);
         CHECK(said.find("inf") == std::string::npos);
-        CHECK(said.size() < 80);
+        CHECK(said.find("e+") == std::string::npos);  // nor a number that nobody reads as one
+        CHECK(said.find(units == UnitSystem::Us ? "\xC2\xB0"
+                                                  "F"
+                                                : "\xC2\xB0"
+                                                  "C")
+              != std::string::npos);
+        CHECK(said.size() < 90);
     }
 }
 
