@@ -8,15 +8,10 @@
 
 #include <fmt/format.h>
 
+#include "base/unit_factors.h"
+
 namespace tapward {
 namespace {
-
-constexpr double kMinute = 60.0;
-constexpr double kHour = 3600.0;
-constexpr double kLitre = 1e-3;
-// Flow coefficients: Cv is gpm at 1 psi; Kv is m³/h at 1 bar. SI here: m³/s at 1 Pa (loss falls with flow²).
-const double kCv = us::kGpm / std::sqrt(us::kPsi);
-const double kKv = 1.0 / kHour / std::sqrt(1e5);
 
 struct Row {
     Quantity quantity;

@@ -21,7 +21,7 @@ constexpr std::array<std::uint8_t, 256> makeValues()
 }
 constexpr std::array<std::uint8_t, 256> kValues = makeValues();
 
-std::uint32_t byteAt(std::string_view bytes, std::size_t i)
+std::uint32_t byteOrZero(std::string_view bytes, std::size_t i)
 {
     return i < bytes.size() ? static_cast<unsigned char>(bytes[i]) : 0;
 }
@@ -33,7 +33,8 @@ std::string toBase64(std::string_view bytes)
     std::string text;
     text.reserve((bytes.size() + 2) / 3 * 4);
     for (std::size_t i = 0; i < bytes.size(); i += 3) {
-        const std::uint32_t group = byteAt(bytes, i) << 16 | byteAt(bytes, i + 1) << 8 | byteAt(bytes, i + 2);
+        const std::uint32_t group =
+            byteOrZero(bytes, i) << 16 | byteOrZero(bytes, i + 1) << 8 | byteOrZero(bytes, i + 2);
         for (std::size_t k = 0; k < 4; ++k) {
             text += i + k <= bytes.size() ? kLetters[group >> (18 - 6 * k) & 63] : '=';
         }

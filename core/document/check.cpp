@@ -2,7 +2,6 @@
 #include "document/check.h"
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 #include <set>
 
@@ -10,11 +9,11 @@
 
 #include "document/file.h"
 #include "document/floor_plan.h"
+#include "document/references.h"
 
 namespace tapward::document {
 namespace {
 
-constexpr Limits kLimits;
 constexpr std::size_t kTagBytes = 32;
 constexpr std::size_t kNameBytes = 200;
 
@@ -289,9 +288,7 @@ std::optional<Problem> fieldFlaw(const Drawing& drawing, const parts::PartKind& 
     if (text->empty()) {
         return std::nullopt;
     }
-    PartId id = kNoPart;
-    const auto [end, error] = std::from_chars(text->data(), text->data() + text->size(), id);
-    const Part* part = error == std::errc{} && end == text->data() + text->size() ? drawing.find(id) : nullptr;
+    const Part* part = drawing.find(namedPart(*text));
     if (!part) {
         return flaw({"{0} names part {1}, which is not in the drawing.", {std::string(field->label), *text}},
                     "Choose another part, or none.", {});

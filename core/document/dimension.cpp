@@ -2,7 +2,6 @@
 #include "document/dimension.h"
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 #include <limits>
 #include <string>
@@ -10,6 +9,7 @@
 #include <vector>
 
 #include "document/gesture.h"
+#include "document/references.h"
 #include "document/route.h"
 #include "document/sheet.h"
 
@@ -20,13 +20,6 @@ constexpr double kClear = 1.5;  ///< modules between a part's middle and the lin
 constexpr int kNearest = 4, kFurthest = 24;  ///< modules from the parts to their dimension
 // What is in a dimension's way, in modules that it goes farther instead.
 constexpr double kOnText = 30, kOnSymbol = 12, kOnLine = 12, kOnLabel = 6, kOffMiddle = 2;
-
-const Part* named(const Drawing& drawing, const std::string& number)
-{
-    PartId id = kNoPart;
-    const auto [end, error] = std::from_chars(number.data(), number.data() + number.size(), id);
-    return error == std::errc{} && end == number.data() + number.size() ? drawing.find(id) : nullptr;
-}
 
 struct Ends {
     const Part* from = nullptr;
@@ -192,7 +185,7 @@ std::optional<DimensionLine> dimensionLine(const Drawing& drawing, const Part& p
     DimensionLine line;
     std::array<double, 2> ends{};
     for (const std::size_t end : {std::size_t{0}, std::size_t{1}}) {
-        const Part* follows = named(drawing, held.text(end == 0 ? "from" : "to"));
+        const Part* follows = drawing.find(namedPart(held.text(end == 0 ? "from" : "to")));
         const double sign = end == 0 ? -1 : 1;
         const Point free =
             level ? Point{part.at.x + sign * half, part.at.y} : Point{part.at.x, part.at.y + sign * half};

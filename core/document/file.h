@@ -24,6 +24,7 @@ struct Limits {
     std::size_t curvePoints = 64;
     std::size_t bendsPerPipe = 200;
 };
+inline constexpr Limits kLimits;
 
 /// Reads a `.tapward` document (JSON, schema resources/schema/tapward-1.schema.json). Unknown keys are
 /// kept. Bad input: a Problem with the JSON pointer of the place; nothing is loaded by half.

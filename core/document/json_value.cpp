@@ -6,12 +6,6 @@
 #include "document/file.h"
 
 namespace tapward::document {
-namespace {
-
-constexpr Limits kLimits;
-
-}  // namespace
-
 std::optional<parts::Value> readValue(const Json& json, std::size_t curvePoints, bool& tooMany)
 {
     if (json.is_number()) {

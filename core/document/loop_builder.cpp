@@ -12,7 +12,7 @@
 namespace tapward::document {
 namespace {
 
-constexpr double kTee = 2, kSensor = 4;  ///< modules
+constexpr double kSensor = 4;  ///< modules
 
 bool isCutIn(std::string_view role) { return role == kHotTee || role == kColdTee || role == kInletTee; }
 

@@ -11,6 +11,9 @@
 // Draws a planned loop into a drawing, or over the one that is there; private to this room.
 namespace tapward::document {
 
+/// Room that a tee takes on a pipe, modules.
+inline constexpr double kTee = 2;
+
 /// A fresh tank whose return port is free.
 PartId freeTank(const Drawing& drawing);
 

@@ -15,7 +15,6 @@ namespace {
 constexpr std::array<std::string_view, 9> kIds{"cold_line.one", "cold_line.two_parallel", "cold_line.two_series",
                                                "own_line.one",  "own_line.two_parallel",  "own_line.two_series",
                                                "tank.one",      "tank.two_parallel",      "tank.two_series"};
-constexpr double kTee = 2;  ///< modules
 
 /// The pipe or the part at a place, for messages.
 std::string tagAt(const Drawing& drawing, const Place& place)

@@ -2,6 +2,7 @@
 #include "document/references.h"
 
 #include <algorithm>
+#include <charconv>
 #include <string>
 
 namespace tapward::document {
@@ -39,6 +40,14 @@ bool names(const Case& one, PartId id)
 }
 
 }  // namespace
+
+PartId namedPart(std::string_view entry)
+{
+    PartId id = kNoPart;
+    const char* end = entry.data() + entry.size();
+    const auto [stop, error] = std::from_chars(entry.data(), end, id);
+    return error == std::errc{} && stop == end ? id : kNoPart;
+}
 
 bool refersTo(const Drawing& drawing, PartId id)
 {

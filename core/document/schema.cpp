@@ -12,8 +12,6 @@
 namespace tapward::document {
 namespace {
 
-constexpr Limits kLimits;
-
 template <class T, std::size_t N>
 Json words(const Names<T, N>& names)
 {

@@ -10,7 +10,7 @@
 namespace tapward::document {
 namespace {
 
-constexpr StockLimits kLimits;
+constexpr StockLimits kStockBounds;
 
 /// Values of the place a part is in, not of the thing one buys.
 bool belongsToPlace(const parts::Field& field)
@@ -54,12 +54,12 @@ std::optional<Problem> stockFlaw(const StockItem& item)
     }
     const bool controls =
         std::any_of(item.name.begin(), item.name.end(), [](char c) { return static_cast<unsigned char>(c) < 0x20; });
-    if (item.name.empty() || item.name.size() > kLimits.nameBytes || controls || !isUtf8(item.name)) {
+    if (item.name.empty() || item.name.size() > kStockBounds.nameBytes || controls || !isUtf8(item.name)) {
         return flaw("The name of a stock item is empty, too long or goes over a line end.", "Give it a short name.",
                     "/name");
     }
     for (const auto& [text, where] : {std::pair{&item.rating, "/rating"}, std::pair{&item.note, "/note"}}) {
-        if (text->size() > kLimits.textBytes || !isUtf8(*text)) {
+        if (text->size() > kStockBounds.textBytes || !isUtf8(*text)) {
             return flaw({"A text of {0} is too long.", {item.name}}, "Shorten it.", where);
         }
     }
@@ -86,7 +86,7 @@ std::optional<Problem> putStock(StockList& list, StockItem item)
         return why;
     }
     removeStock(list, item.kind, item.name);
-    if (list.items.size() >= kLimits.items) {
+    if (list.items.size() >= kStockBounds.items) {
         return flaw({"The stock list already has {0} items.", {static_cast<std::int64_t>(list.items.size())}},
                     "Remove some first.", {});
     }

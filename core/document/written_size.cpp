@@ -8,7 +8,6 @@
 namespace tapward::document {
 namespace {
 
-constexpr Limits kLimits;
 // Braces, keys, quotes, commas and the longest word of each enumeration, as file_write.cpp puts them; digits of the
 // longest number.
 constexpr std::size_t kNumber = 26;

@@ -6,14 +6,13 @@
 #include <numbers>
 
 #include "network/friction.h"
+#include "network/inner.h"
 #include "network/ready_law.h"
 
 namespace tapward::network {
 namespace {
 
 constexpr double kReferenceDensity = 998.2;  // kg/m³, see law.h
-constexpr double kGravity = 9.80665;         // m/s², standard
-constexpr double kLeastSlope = 100;          // Pa/(m³/s): 0.01 Pa at 1.6 gpm, unseen and never zero
 constexpr double kRestFlow = 1e-7;           // m³/s, below it a square law turns linear
 constexpr double kShutOpening = 1e-3;
 constexpr double kLeastLeak = 1e-16;         // m³/(s Pa): less than a drop a year, taken as none

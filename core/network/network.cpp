@@ -9,11 +9,6 @@
 #include "network/network_work.h"
 
 namespace tapward::network {
-namespace {
-
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
-
-}  // namespace
 
 Network::Network() : m(std::make_unique<Work>()) {}
 Network::~Network() = default;

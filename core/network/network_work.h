@@ -5,6 +5,7 @@
 #include <cstdint>
 #include <vector>
 
+#include "network/inner.h"
 #include "network/network.h"
 #include "network/ready_law.h"
 #include "network/sparse_ldlt.h"

@@ -9,8 +9,6 @@
 namespace tapward::network {
 namespace {
 
-constexpr double kGravity = 9.80665;          // m/s²
-constexpr double kLeastSlope = 100;           // Pa/(m³/s), of a link with nothing in it
 constexpr double kTypicalFlow = 2e-5;         // m³/s: its slopes serve for the first step from rest
 constexpr double kNoFlow = 1e-13;             // m³/s: reported as none; 0.1 µL in ten minutes is 1000 times it
 constexpr double kFlowTolerance = 1e-10;      // m³/s
@@ -21,8 +19,6 @@ constexpr double kMassTolerance = 1e-9;       // kg/s
 constexpr double kFlowRounding = 1e-14;       // of the largest flow
 constexpr int kMostIterations = 300;
 constexpr int kStrictAfter = 40;
-
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
 }  // namespace
 

@@ -8,10 +8,10 @@
 #include <Eigen/OrderingMethods>
 #include <Eigen/SparseCore>
 
+#include "network/inner.h"
+
 namespace tapward::network {
 namespace {
-
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
 // place[i] of each row in an order of small fill
 std::vector<int> eliminationOrder(int size, std::span<const std::pair<int, int>> pairs)

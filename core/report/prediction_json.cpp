@@ -1,17 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <cmath>
 
-#include <nlohmann/json.hpp>
-
+#include "report/json_words.h"
 #include "report/report.h"
 #include "report/text.h"
 
 namespace tapward::report {
 namespace {
-
-using Json = nlohmann::ordered_json;
-
-Json number(double value) { return std::isfinite(value) ? Json(value) : Json(nullptr); }
 
 Json scalarOf(std::optional<double> value, Quantity quantity, const std::string& label, const Message& reason)
 {
@@ -26,17 +21,11 @@ Json scalarOf(std::optional<double> value, Quantity quantity, const std::string&
     return out;
 }
 
-Json tagOf(const document::Drawing& drawing, document::PartId id)
-{
-    const document::Part* part = drawing.find(id);
-    return part ? Json(part->tag) : Json(nullptr);
-}
-
 Json tagsOf(const document::Drawing& drawing, const std::vector<document::PartId>& ids)
 {
     Json out = Json::array();
     for (const document::PartId id : ids) {
-        out.push_back(tagOf(drawing, id));
+        out.push_back(tagJson(drawing, id));
     }
     return out;
 }
@@ -46,11 +35,11 @@ Json loopOf(const document::Drawing& drawing, const study::LoopAnswer& loop)
     Json out;
     out["exists"] = loop.exists;
     out["reason"] = loop.reason.empty() ? Json(nullptr) : Json(render(loop.reason, UnitSystem::Metric));
-    out["blocked_by"] = tagOf(drawing, loop.blockedBy);
+    out["blocked_by"] = tagJson(drawing, loop.blockedBy);
     out["circulators"] = tagsOf(drawing, loop.circulators);
-    out["heater"] = tagOf(drawing, loop.heater);
-    out["tap"] = tagOf(drawing, loop.tap);
-    out["return_tee"] = tagOf(drawing, loop.returnTee);
+    out["heater"] = tagJson(drawing, loop.heater);
+    out["tap"] = tagJson(drawing, loop.tap);
+    out["return_tee"] = tagJson(drawing, loop.returnTee);
     out["cold_start_C"] = number(loop.coldStart_C);
     const Message noFlow = loop.reason.empty() ? Message("No loop is drawn.") : loop.reason;
     const Message noHeater = "No heater that lights by flow is drawn.";
@@ -68,7 +57,7 @@ Json loopOf(const document::Drawing& drawing, const study::LoopAnswer& loop)
     Json& budget = out["head_budget"] = Json::array();
     for (const study::HeadItem& item : loop.headBudget) {
         budget.push_back(
-            {{"part", tagOf(drawing, item.part)}, {"loss_Pa", number(item.loss_Pa)}, {"share", number(item.share)}});
+            {{"part", tagJson(drawing, item.part)}, {"loss_Pa", number(item.loss_Pa)}, {"share", number(item.share)}});
     }
     return out;
 }
@@ -89,7 +78,7 @@ Json caseOf(const document::Drawing& drawing, const study::CaseResult& result)
     for (const study::Event& event : result.events) {
         events.push_back({{"t_s", number(event.t_s)},
                           {"what", render(event.what, UnitSystem::Metric)},
-                          {"part", tagOf(drawing, event.part)}});
+                          {"part", tagJson(drawing, event.part)}});
     }
     const auto column = [](const std::vector<double>& values) {
         Json list = Json::array();

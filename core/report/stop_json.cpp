@@ -1,29 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <cmath>
 
-#include <nlohmann/json.hpp>
-
+#include "report/json_words.h"
 #include "report/stop_report.h"
 
 namespace tapward::report {
 namespace {
 
-using Json = nlohmann::ordered_json;
-
-Json number(double value) { return std::isfinite(value) ? Json(value) : Json(nullptr); }
-Json number(const std::optional<double>& value) { return value ? number(*value) : Json(nullptr); }
 Json gauge(const std::optional<int>& value) { return value ? Json(*value) : Json(nullptr); }
-Json words(const Message& message)
-{
-    return message.empty() ? Json(nullptr) : Json(render(message, UnitSystem::Metric));
-}
-
-Json tagOf(const document::Drawing& drawing, document::PartId id)
-{
-    const document::Part* part = drawing.find(id);
-    return part ? Json(part->tag) : Json(nullptr);
-}
-
 Json document(const document::Drawing& drawing, const char* study, const std::string& fileName)
 {
     Json out;
@@ -157,7 +141,7 @@ std::string wiringJson(const document::Drawing& drawing, const study::WiringStud
                       {"current_A", study.total_A}};
     Json& loads = out["loads"] = Json::array();
     for (const study::LoadAnswer& load : study.loads) {
-        loads.push_back({{"part", tagOf(drawing, load.part)},
+        loads.push_back({{"part", tagJson(drawing, load.part)},
                          {"kind", title(load.kind)},
                          {"volts_V", load.volts},
                          {"current_A", load.current_A},
@@ -179,10 +163,10 @@ std::string wiringJson(const document::Drawing& drawing, const study::WiringStud
     for (const study::BranchAnswer& branch : study.branches) {
         Json on = Json::array();
         for (const document::PartId load : branch.loads) {
-            on.push_back(tagOf(drawing, load));
+            on.push_back(tagJson(drawing, load));
         }
         const bool fused = branch.fuse != document::kNoPart;
-        branches.push_back({{"fuse", tagOf(drawing, branch.fuse)},
+        branches.push_back({{"fuse", tagJson(drawing, branch.fuse)},
                             {"loads", on},
                             {"rating_A", fused ? Json(branch.rating_A) : Json(nullptr)},
                             {"steady_A", branch.steady_A},
@@ -226,7 +210,7 @@ std::string wiringJson(const document::Drawing& drawing, const study::WiringStud
                             {"reason", words(set.reason)},
                             {"curve", pointsOf(set.curve)}});
         }
-        out["loop_curves"] = {{"pump", tagOf(drawing, curves->pump)},
+        out["loop_curves"] = {{"pump", tagJson(drawing, curves->pump)},
                               {"water_C", curves->water_C},
                               {"activation_flow_m3s", number(curves->activationFlow_m3s)},
                               {"hold_flow_m3s", number(curves->holdFlow_m3s)},
@@ -237,7 +221,7 @@ std::string wiringJson(const document::Drawing& drawing, const study::WiringStud
     if (budget) {
         Json items = Json::array();
         for (const study::HeadItem& item : budget->items) {
-            items.push_back({{"part", tagOf(drawing, item.part)}, {"loss_Pa", item.loss_Pa}, {"share", item.share}});
+            items.push_back({{"part", tagJson(drawing, item.part)}, {"loss_Pa", item.loss_Pa}, {"share", item.share}});
         }
         out["head_budget"] = {{"flow_m3s", budget->flow_m3s},
                               {"pump_head_Pa", budget->pumpHead_Pa},

@@ -34,15 +34,7 @@ std::string columns(const std::vector<Cells>& rows)
     return out;
 }
 
-std::string heading(const std::string& text) { return '\n' + text + '\n' + std::string(codePoints(text), '-') + '\n'; }
-
 std::string percent(double share) { return show({share, Quantity::Percent}, UnitSystem::Us); }
-
-std::string tagOf(const document::Drawing& drawing, document::PartId id)
-{
-    const document::Part* part = drawing.find(id);
-    return part ? part->tag : std::string();
-}
 
 std::string gauge(const std::optional<int>& awg, const char* none)
 {

@@ -1,26 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <nlohmann/json.hpp>
-
+#include "report/json_words.h"
 #include "report/study_report.h"
 #include "review/burn.h"
 
 namespace tapward::report {
 namespace {
-
-using Json = nlohmann::ordered_json;
-
-Json text(const Message& message)
-{
-    return message.empty() ? Json(nullptr) : Json(render(message, UnitSystem::Metric));
-}
-
-Json number(const std::optional<double>& value) { return value ? Json(*value) : Json(nullptr); }
-
-Json tagOf(const document::Drawing& drawing, document::PartId id)
-{
-    const document::Part* part = drawing.find(id);
-    return part ? Json(part->tag) : Json(nullptr);
-}
 
 const char* placeId(study::HeatPlace place)
 {
@@ -83,7 +67,7 @@ Json scriptOf(const document::Drawing& drawing, const document::Case& script)
     for (const document::Action& action : script.actions) {
         Json one{{"at_s", action.at_s}, {"do", actionId(action.kind)}};
         if (action.part != document::kNoPart) {
-            one["part"] = tagOf(drawing, action.part);
+            one["part"] = tagJson(drawing, action.part);
         }
         if (action.kind == document::ActionKind::SetVoltage) {
             one["volts"] = action.value;
@@ -119,9 +103,9 @@ Json waitOf(const std::optional<study::SafeWait>& wait)
         return nullptr;
     }
     return {{"outlets_s", number(wait->outlets_s)},
-            {"outlets_reason", text(wait->outletsReason)},
+            {"outlets_reason", words(wait->outletsReason)},
             {"cold_entry_s", number(wait->coldEntry_s)},
-            {"cold_entry_reason", text(wait->coldEntryReason)},
+            {"cold_entry_reason", words(wait->coldEntryReason)},
             {"both_s", number(wait->both_s)},
             {"as_the_first_s", number(wait->asTheFirst_s)},
             {"first_outlets_C", wait->firstOutlets_C},
@@ -147,7 +131,7 @@ std::string pressesJson(const document::Drawing& drawing, const study::PressesSt
     Json& worst = out["worst"] = Json::array();
     for (const study::WorstHeat& heat : study.worst) {
         worst.push_back({{"place", placeId(heat.place)},
-                         {"part", tagOf(drawing, heat.part)},
+                         {"part", tagJson(drawing, heat.part)},
                          {"hottest_C", heat.hottest_C},
                          {"at_s", heat.at_s},
                          {"presses", heat.presses},
@@ -161,7 +145,7 @@ std::string pressesJson(const document::Drawing& drawing, const study::PressesSt
         protections.push_back({{"id", study::id(effect.protection)},
                                {"on", effect.counted},
                                {"tried", effect.tried},
-                               {"note", text(effect.note)},
+                               {"note", words(effect.note)},
                                {"switched", effect.tried ? hottestOf(effect.other) : Json(nullptr)}});
     }
     out["cases_simulated"] = study.cases;
@@ -175,26 +159,26 @@ std::string faultsJson(const document::Drawing& drawing, const study::FaultsStud
     out["cases"] = study.cases;
     Json& rows = out["faults"] = Json::array();
     for (const study::FaultRow& row : study.rows) {
-        Json one{{"part", tagOf(drawing, row.part)}, {"fault", row.fault}};
+        Json one{{"part", tagJson(drawing, row.part)}, {"fault", row.fault}};
         if (row.withPart != document::kNoPart) {
-            one["with_part"] = tagOf(drawing, row.withPart);
+            one["with_part"] = tagJson(drawing, row.withPart);
             one["with_fault"] = row.withFault;
         }
         one["run"] = row.run;
-        one["consequence"] = text(row.consequence);
+        one["consequence"] = words(row.consequence);
         if (row.run) {
             one["hottest"] = hottestOf(row.hottest);
             one["change_K"] = number(row.change_K);
             one["harm"] = harmId(row.harm);
             one["harms_sound_too"] = row.harmsSoundToo;
-            one["at"] = tagOf(drawing, row.harmedAt);
-            one["who"] = text(row.who);
-            one["shows"] = text(row.shows);
-            one["stops"] = text(row.stops);
+            one["at"] = tagJson(drawing, row.harmedAt);
+            one["who"] = words(row.who);
+            one["shows"] = words(row.shows);
+            one["stops"] = words(row.stops);
             Json& outlets = one["outlets"] = Json::array();
             for (const study::PlaceHeat& heat : row.outlets) {
                 outlets.push_back({{"place", placeId(heat.place)},
-                                   {"part", tagOf(drawing, heat.part)},
+                                   {"part", tagJson(drawing, heat.part)},
                                    {"hottest_C", heat.hottest_C},
                                    {"burn", burnOf(heat.hottest_C)}});
             }

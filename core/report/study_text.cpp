@@ -36,8 +36,6 @@ std::string aligned(const Table& table)
     return out;
 }
 
-std::string heading(const std::string& text) { return '\n' + text + '\n' + std::string(codePoints(text), '-') + '\n'; }
-
 std::string celsius(std::optional<double> value, UnitSystem units)
 {
     return value ? show({*value, Quantity::Temperature}, units) : std::string("-");

@@ -46,14 +46,6 @@ std::string aligned(const std::vector<Row>& rows)
     return out;
 }
 
-std::string heading(const std::string& text) { return '\n' + text + '\n' + std::string(codePoints(text), '-') + '\n'; }
-
-std::string tagOf(const document::Drawing& drawing, document::PartId id)
-{
-    const document::Part* part = drawing.find(id);
-    return part ? part->tag : std::string();
-}
-
 std::string joined(const document::Drawing& drawing, const std::vector<document::PartId>& ids)
 {
     std::string out;

@@ -2,7 +2,8 @@
 #include "review/seen.h"
 
 #include <algorithm>
-#include <charconv>
+
+#include "document/references.h"
 
 namespace tapward::review {
 
@@ -16,10 +17,7 @@ std::string tagOf(const Seen& seen, PartId id)
 
 const study::PlantPart* partCalled(const Seen& seen, const std::string& reference)
 {
-    PartId id = document::kNoPart;
-    const char* end = reference.data() + reference.size();
-    const auto [stop, error] = std::from_chars(reference.data(), end, id);
-    return error == std::errc() && stop == end ? seen.after.find(id) : nullptr;
+    return seen.after.find(document::namedPart(reference));
 }
 
 int presses(const document::Drawing& drawing, const std::string& caseName)

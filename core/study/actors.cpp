@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Who takes part in a case, and how everything stands before it begins.
 #include <algorithm>
-#include <charconv>
 
+#include "document/references.h"
 #include "study/simulation.h"
 
 namespace tapward::study {
@@ -10,13 +10,6 @@ namespace {
 
 using document::ActionKind;
 using document::PartId;
-
-PartId idFromText(const std::string& text)
-{
-    PartId id = document::kNoPart;
-    std::from_chars(text.data(), text.data() + text.size(), id);
-    return id;
-}
 
 /// Volume fraction of a path's place in its run (of its middle when it holds water).
 double fractionOf(const thermal::Field& field, const Place& place)
@@ -32,7 +25,7 @@ double fractionOf(const thermal::Field& field, const Place& place)
 
 int Simulation::sensorIndex(const std::string& partId) const
 {
-    const PartId id = idFromText(partId);
+    const PartId id = document::namedPart(partId);
     for (std::size_t s = 0; s < m_sensors.size(); ++s) {
         if (m_sensors[s].part->id == id) {
             return static_cast<int>(s);
@@ -46,7 +39,7 @@ int Simulation::controllerOf(const std::string& partId) const
     if (partId.empty()) {
         return m_controls.size() == 1 ? 0 : -1;
     }
-    const PartId id = idFromText(partId);
+    const PartId id = document::namedPart(partId);
     for (std::size_t c = 0; c < m_controls.size(); ++c) {
         if (m_controls[c].part->id == id) {
             return static_cast<int>(c);

@@ -2,11 +2,12 @@
 #include "study/ranges.h"
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 #include <cstdint>
 #include <numeric>
 #include <random>
+
+#include "document/references.h"
 
 namespace tapward::study {
 namespace {
@@ -77,13 +78,6 @@ Range ofField(const Part& part, const char* key, std::string id, std::string lab
     return range;
 }
 
-PartId idFromText(const std::string& text)
-{
-    PartId id = document::kNoPart;
-    std::from_chars(text.data(), text.data() + text.size(), id);
-    return id;
-}
-
 void setNumber(Part& part, const char* key, double value)
 {
     const parts::Field& field = *document::kindOf(part).field(key);
@@ -99,8 +93,8 @@ LoopParts loopParts(const document::Drawing& drawing)
     if (const Part* box = firstOf(drawing, "controller")) {
         const parts::Values values = document::values(*box);
         found.controller = box->id;
-        found.stopSensor = idFromText(values.text("stop_sensor"));
-        found.flowSensor = idFromText(values.text("flow_sensor"));
+        found.stopSensor = document::namedPart(values.text("stop_sensor"));
+        found.flowSensor = document::namedPart(values.text("flow_sensor"));
         for (PartId* id : {&found.stopSensor, &found.flowSensor}) {
             const Part* part = drawing.find(*id);
             *id = part && present(*part) ? *id : document::kNoPart;

@@ -2,9 +2,9 @@
 #include "study/wiring_net.h"
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 
+#include "document/references.h"
 #include "parts/battery.h"
 #include "parts/wire_gauge.h"
 
@@ -12,13 +12,6 @@ namespace tapward::study {
 namespace {
 
 using document::PartId;
-
-PartId idFromText(const std::string& text)
-{
-    PartId id = document::kNoPart;
-    std::from_chars(text.data(), text.data() + text.size(), id);
-    return id;
-}
 
 double outAndBack_ohm(double oneWay_m, int gauge) { return 2 * oneWay_m * parts::wireResistance_ohm_m(gauge); }
 
@@ -164,8 +157,8 @@ WiringNet::WiringNet(const Plant& plant)
         ++controllers;
     }
     const auto contact_ohm = [&](const std::string& controller) {
-        const PlantPart* box =
-            controller.empty() ? (controllers == 1 ? onlyController : nullptr) : plant.find(idFromText(controller));
+        const PlantPart* box = controller.empty() ? (controllers == 1 ? onlyController : nullptr)
+                                                  : plant.find(document::namedPart(controller));
         return box && box->model.controller ? document::values(*box->part).number("contact_ohm") : 0.0;
     };
     for (const PlantPart& part : plant.parts) {
@@ -208,7 +201,7 @@ WiringNet::WiringNet(const Plant& plant)
         load.length_m = values.number("wire_length_m");
         load.gauge = parts::wireGauge(values.text("wire_gauge"));
         load.wire_ohm = outAndBack_ohm(load.length_m, load.gauge) + contact;
-        const PartId named = idFromText(values.text("fuse"));
+        const PartId named = document::namedPart(values.text("fuse"));
         const auto fused = std::find_if(branches.begin(), branches.begin() + static_cast<std::ptrdiff_t>(fuses),
                                         [&](const Branch& branch) { return branch.fuse == named; });
         const bool known = named != document::kNoPart && fused != branches.begin() + static_cast<std::ptrdiff_t>(fuses);

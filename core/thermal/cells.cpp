@@ -12,7 +12,7 @@ namespace tapward::thermal {
 
 namespace {
 
-constexpr double pi = std::numbers::pi;
+using std::numbers::pi;
 constexpr double kLeastVolume_m3 = 10e-6;
 constexpr double kNoTube_m = 1e-6;            // shorter is none ...
 constexpr double kNoWater_m3 = 1e-9;          // ... as is less water than this, and less metal: a cell's heat

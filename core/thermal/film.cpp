@@ -18,7 +18,7 @@ constexpr double kDispersionFitStart = 3000;
 constexpr double kKelvin = 273.15;
 constexpr double kGravity = 9.80665;
 constexpr double kStefanBoltzmann = 5.670374419e-8;
-constexpr double pi = std::numbers::pi;
+using std::numbers::pi;
 
 double smoothFriction(double reynolds)
 {
