@@ -6971,6 +6971,10 @@ Sin averías: tomas</translation>
         <source>the maker&apos;s sheet; 0 means the tube&apos;s</source>
         <translation>la hoja del fabricante; 0 significa la del tubo</translation>
     </message>
+    <message>
+        <source>The value is nowhere near what is possible here: {0} to {1}.</source>
+        <translation>El valor está muy lejos de lo posible aquí: de {0} a {1}.</translation>
+    </message>
 </context>
 <context>
     <name>drawings</name>
