@@ -96,7 +96,7 @@ std::vector<Symbol> typedUnits(Quantity quantity)
     case Quantity::Charge:
         return {{"Ah", kHour, 0}};
     case Quantity::FlowCoefficient:
-        return {{"Cv", kCv, 0}, {"Kv", kKv, 0}};
+        return {{"Cv", oneCv(), 0}, {"Kv", oneKv(), 0}};
     case Quantity::Conductivity:
         return {{"W/mK", 1, 0}, {"W/(m K)", 1, 0}};
     case Quantity::Speed:

@@ -41,7 +41,7 @@ const std::array kRows{
     Row{Quantity::Current, "A", {"A", 1, 0, 2}, {"A", 1, 0, 2}},
     Row{Quantity::Resistance, "ohm", {"ohm", 1, 0, 3}, {"ohm", 1, 0, 3}},
     Row{Quantity::Charge, "C", {"Ah", 1 / kHour, 0, 1}, {"Ah", 1 / kHour, 0, 1}},
-    Row{Quantity::FlowCoefficient, "m3/s/Pa^0.5", {"Cv", 1 / kCv, 0, 2}, {"Kv", 1 / kKv, 0, 2}},
+    Row{Quantity::FlowCoefficient, "m3/s/Pa^0.5", {"Cv", 1 / oneCv(), 0, 2}, {"Kv", 1 / oneKv(), 0, 2}},
     Row{Quantity::Conductivity, "W/(m K)", {"W/mK", 1, 0, 3}, {"W/mK", 1, 0, 3}},
     Row{Quantity::Speed, "m/s", {"ft/s", 1 / us::kFoot, 0, 1}, {"m/s", 1, 0, 2}},
     Row{Quantity::Money, "", {"", 1, 0, 2}, {"", 1, 0, 2}},
