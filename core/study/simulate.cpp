@@ -16,9 +16,9 @@ constexpr double kStandingAsk_s = 5;
 // a long step misses are the films (thermal/warmth.cpp holds them to 2 and 3 K).
 constexpr double kQuietAfter_s = 60;
 constexpr double kQuietSteps = 3;  // as long as the standing ones
+constexpr double kOldest_s = 15;  // of flows while water moves
 // Standing water is asked again whether it moves when a chain has changed by this much: over two metres of height
 // that is a push of 4 Pa, which moves no more than what counts as standing. And after a minute.
-constexpr double kOldest_s = 15;  // of flows while water moves
 constexpr double kAskAgain_K = 0.5;
 constexpr double kAskAgain_s = 60;
 constexpr double kShortestStep_s = 1e-3;

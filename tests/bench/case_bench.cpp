@@ -404,6 +404,13 @@ void peer()
     }
     for (const double error_K : {0.15, 0.05, 0.02}) {
         const double us = timeAt(ours, error_K), them = timeAt(theirs, error_K);
+        if (std::isnan(us) || std::isnan(them)) {
+            fmt::print("  at {:.2f} K: not reached by {}\n", error_K,
+                       !std::isnan(us)     ? "the peer"
+                       : !std::isnan(them) ? "Tapward"
+                                           : "either");
+            continue;
+        }
         fmt::print("  at {:.2f} K: Tapward {:.3f} ms, peer {:.3f} ms; {:.2f} times as fast (wanted 2)\n", error_K,
                    1e3 * us, 1e3 * them, them / us);
     }
