@@ -16,6 +16,7 @@ constexpr double kStanding_m3s = 1e-7;   // water that creeps less than this tel
 constexpr double kTrimTurnovers = 0.6;   // with an exchanger twice as large as assumed the loop gain stays under one
 constexpr double kLeastFireShare = 0.01; // of the range: what the valve's seat does not tell apart
 constexpr double kShortestLook_s = 0.05;
+constexpr double kRounding_s = 1e-9;  // times are sums of steps
 constexpr double kNever_s = std::numeric_limits<double>::infinity();
 
 double hottest(const TanklessInputs& in) { return std::max(in.exchanger_C, in.outlet_C); }
@@ -193,7 +194,8 @@ void Tankless::pass(double dt_s, const TanklessInputs& in)
         return celsius + rate_K_s * std::min(m_sinceSeen_s + 0.5 * time_s, m_lookedFor_s);
     };
     m_inState_s += dt_s;
-    m_postPurge_s = in.volts < m_spec.minimumVolts ? 0.0 : std::max(0.0, m_postPurge_s - dt_s);
+    // A rounding left over would be a step of its own.
+    m_postPurge_s = in.volts < m_spec.minimumVolts || m_postPurge_s - dt_s < kRounding_s ? 0.0 : m_postPurge_s - dt_s;
     const bool burns = m_state == TanklessState::Burning;
     // What it reads and wants is taken in the middle of the time, so that the answer hardly depends on its length.
     const double lag_s = std::max(m_spec.sensorLag_s, 1e-3);

@@ -91,6 +91,9 @@ void Simulation::moveActors(double dt_s)
             const double move = dt_s / std::max(model.spinUp_s, 1e-3);
             pump.speed = pump.speed < pump.target ? std::min(pump.target, pump.speed + move)
                                                   : std::max(pump.target, pump.speed - move);
+            if (std::abs(pump.speed - pump.target) < 1e-9) {
+                pump.speed = pump.target;
+            }
             m_dirty = true;
         }
     }
