@@ -153,6 +153,11 @@ std::vector<AnswerLine> keyAnswers(const document::Drawing& drawing, const study
     std::vector<AnswerLine> lines;
     lines.push_back(fromOptional("loop_flow", "Loop flow", loop.flow_m3s, Quantity::Flow, noLoop,
                                  loop.blockedBy != document::kNoPart ? loop.reason : Message()));
+    if (loop.bypass != document::kNoPart) {
+        lines.push_back(
+            fromOptional("pumped_flow", "Flow of the pumps", loop.pumpFlow_m3s, Quantity::Flow, noLoop,
+                         Message("{0} lets part of it back past the heater.", {drawing.find(loop.bypass)->tag})));
+    }
     lines.push_back(fromOptional("activation_flow", "Heater lights at", loop.activationFlow_m3s, Quantity::Flow,
                                  "No heater that lights by flow is drawn."));
     if (loop.flow_m3s && loop.activationFlow_m3s && *loop.activationFlow_m3s > 0) {

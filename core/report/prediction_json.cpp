@@ -45,6 +45,13 @@ Json loopOf(const document::Drawing& drawing, const study::LoopAnswer& loop)
     const Message noHeater = "No heater that lights by flow is drawn.";
     Json& scalars = out["scalars"] = Json::object();
     scalars["loop_flow"] = scalarOf(loop.flow_m3s, Quantity::Flow, "Loop flow", noFlow);
+    if (loop.bypass != document::kNoPart) {
+        out["bypass"] = tagOf(drawing, loop.bypass);
+        scalars["pumped_flow"] = scalarOf(loop.pumpFlow_m3s, Quantity::Flow, "Flow of the pumps", noFlow);
+        scalars["meter_flow"] =
+            scalarOf(loop.meterFlow_m3s, Quantity::Flow, "Flow at the meter", "No flow sensor is drawn.");
+        scalars["bypass_flow"] = scalarOf(loop.bypassFlow_m3s, Quantity::Flow, "Flow past the heater", noFlow);
+    }
     scalars["activation_flow"] = scalarOf(loop.activationFlow_m3s, Quantity::Flow, "Activation flow", noHeater);
     scalars["hold_flow"] = scalarOf(loop.holdFlow_m3s, Quantity::Flow, "Hold flow", noHeater);
     scalars["flow_margin"] =

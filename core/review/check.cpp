@@ -11,6 +11,7 @@ namespace tapward::review {
 const std::vector<Rule>& rules()
 {
     static const std::vector<Rule> all{
+        {"crossover_open", &rule::crossoverOpen},
         {"scald_at_tap", &rule::scaldAtTap},
         {"cold_outlet_warm", &rule::coldOutletWarm},
         {"drinking_branch_warm", &rule::drinkingBranchWarm},
@@ -36,7 +37,6 @@ const std::vector<Rule>& rules()
         {"minimum_fire_too_strong", &rule::minimumFire},
         {"circulator_too_hot", &rule::circulatorTooHot},
         {"loop_without_check", &rule::loopWithoutCheck},
-        {"crossover_open", &rule::crossoverOpen},
         {"pump_without_own_check", &rule::pumpWithoutOwnCheck},
         {"tank_overfills", &rule::tankOverfills},
         {"regulator_missing", &rule::regulatorMissing},

@@ -45,40 +45,56 @@ std::optional<HeaterPlace> heaterOf(const Plant& plant)
     return std::nullopt;
 }
 
-/// Follows the water from the heater's outlet back to its inlet, taking the largest flow at every join.
+/// Follows the water from the heater's outlet back to its inlet, the largest flow first at every join; where that only
+/// leads round past the heater, the next.
 std::vector<Hop> followFlow(const Plant& plant, const HeaterPlace& heater, std::span<const double> flows)
 {
     std::vector<Hop> way;
-    std::vector<char> seen(plant.chains.size(), 0);
+    std::vector<char> tried(plant.chains.size(), 0);
+    std::vector<char> seen(static_cast<std::size_t>(plant.junctions), 0);
     int at = heater.outlet;
-    while (at != heater.inlet && way.size() <= plant.chains.size()) {
+    seen[static_cast<std::size_t>(at)] = 1;
+    while (at != heater.inlet) {
         Hop best{-1, true};
         double most = kNothing_m3s;
         for (std::size_t l = 0; l < plant.chains.size(); ++l) {
             const Plant::Chain& chain = plant.chains[l];
-            if (static_cast<int>(l) == heater.link || seen[l]) {
+            if (static_cast<int>(l) == heater.link || tried[l]) {
                 continue;
             }
             for (const bool forward : {true, false}) {
                 const double leaving = forward ? flows[l] : -flows[l];
-                if (startJunction(chain, forward) == at && leaving > most) {
+                const int to = endJunction(chain, forward);
+                if (startJunction(chain, forward) == at && leaving > most
+                    && (to < 0 || !seen[static_cast<std::size_t>(to)])) {
                     best = {static_cast<int>(l), forward};
                     most = leaving;
                 }
             }
         }
         if (best.link < 0) {
-            return {};
+            if (way.empty()) {
+                return {};
+            }
+            at = startJunction(plant.chains[way.back().link], way.back().forward);
+            way.pop_back();
+            continue;
         }
-        seen[best.link] = 1;
-        way.push_back(best);
-        at = endJunction(plant.chains[best.link], best.forward);
-        if (at < 0) {
+        tried[static_cast<std::size_t>(best.link)] = 1;
+        const int to = endJunction(plant.chains[best.link], best.forward);
+        if (to < 0) {
             // Into the fresh tank: from there the supply brings it back.
-            return hasRole(plant, plant.chains[best.link], parts::Role::FreshTank) ? way : std::vector<Hop>{};
+            if (hasRole(plant, plant.chains[best.link], parts::Role::FreshTank)) {
+                way.push_back(best);
+                return way;
+            }
+            continue;
         }
+        way.push_back(best);
+        seen[static_cast<std::size_t>(to)] = 1;
+        at = to;
     }
-    return at == heater.inlet ? way : std::vector<Hop>{};
+    return way;
 }
 
 bool startsReturn(const Plant& plant, const Plant::Chain& chain)
@@ -151,6 +167,68 @@ PartId nearestOutlet(const Plant& plant, int junction)
     return best;
 }
 
+/// The part that is named for a way: the pipe on it, the longest.
+PartId namedFor(const Plant& plant, const Plant::Chain& chain)
+{
+    PartId named = document::kNoPart;
+    double longest = -1;
+    for (std::size_t k = 0; k < chain.stretches.size(); ++k) {
+        const PlantPart* part = plant.find(chain.stretchParts[k]);
+        if (part->part->kind == "pipe_run" && chain.stretches[k].length_m > longest) {
+            longest = chain.stretches[k].length_m;
+            named = part->id;
+        }
+    }
+    return named == document::kNoPart && !chain.partsInOrder.empty() ? chain.partsInOrder.front() : named;
+}
+
+/// What the control's flow sensor sees; the only one's, where none is named.
+const PlantPart* meterOf(const Plant& plant)
+{
+    const auto sensors = plant.withRole(parts::Role::FlowSensor);
+    for (const PlantPart* box : plant.withRole(parts::Role::Controller)) {
+        for (const PlantPart* sensor : sensors) {
+            if (box->model.controller && std::to_string(sensor->id) == box->model.controller->flowSensor) {
+                return sensor;
+            }
+        }
+    }
+    return sensors.size() == 1 ? sensors.front() : nullptr;
+}
+
+/// Pumps, heater and meter told apart, and who lets water past the heater.
+void tellFlowsApart(const Plant& plant, const network::Network& network, const HeaterPlace& heater,
+                    std::span<const double> flows, LoopMap& map)
+{
+    constexpr double kSame = 1e-3;  // of the pumps' flow: the solver's own error
+    LoopAnswer& answer = map.answer;
+    const double throughHeater = std::max(0.0, heater.forward ? flows[heater.link] : -flows[heater.link]);
+    const double pumped = pumpedFlow(plant, flows);
+    answer.pumpFlow_m3s = pumped;
+    const PlantPart* meter = meterOf(plant);
+    const int metered = meter && !meter->places.empty() ? meter->places[0].link : -1;
+    if (metered >= 0) {
+        answer.meterFlow_m3s = std::abs(flows[metered]);
+    }
+    if (pumped <= kNothing_m3s || throughHeater >= (1 - kSame) * pumped) {
+        return;
+    }
+    if (const int link = bypassLink(plant, network, flows, heater.link, heater.outlet, heater.inlet); link >= 0) {
+        answer.bypass = namedFor(plant, plant.chains[link]);
+        answer.bypassFlow_m3s = std::abs(flows[link]);
+    }
+    // Pumped water is counted where the meter is, else where all of it passes.
+    map.countLink = metered;
+    for (std::size_t l = 0; l < plant.chains.size() && map.countLink < 0; ++l) {
+        if (std::abs(std::abs(flows[l]) - pumped) <= kSame * pumped) {
+            map.countLink = static_cast<int>(l);
+        }
+    }
+    if (map.countLink >= 0) {
+        map.countForward = flows[map.countLink] >= 0;
+    }
+}
+
 bool pumpStandsStill(const network::Network& network, const PlantPart& pump)
 {
     const Place& place = pump.places[0];
@@ -211,6 +289,21 @@ LoopMap findLoop(const document::Drawing& drawing, const Plant& plant, double wa
 
     const std::vector<Hop> way =
         throughHeater > kNothing_m3s ? followFlow(plant, *heater, solution.flow_m3s) : std::vector<Hop>{};
+    tellFlowsApart(plant, network, *heater, solution.flow_m3s, map);
+    if (way.empty() && answer.bypass != document::kNoPart) {
+        answer.exists = true;
+        answer.flow_m3s = std::max(0.0, throughHeater);
+        if (answer.activationFlow_m3s) {
+            answer.flowMargin = *answer.flow_m3s / *answer.activationFlow_m3s;
+        }
+        answer.reason = Message(
+            "The pumps move {0}, but it goes back through {1} and not through {2}.",
+            {Measure{*answer.pumpFlow_m3s, Quantity::Flow}, drawing.find(answer.bypass)->tag, heater->part->part->tag});
+        map.flowLink = heater->link;
+        map.flowForward = heater->forward;
+        map.countLink = map.countLink < 0 ? heater->link : map.countLink;
+        return map;
+    }
     if (way.empty()) {
         // Say what stands in the way: heater outlet -> pump, pump -> heater inlet.
         const PlantPart* pump = plant.find(answer.circulators.front());
@@ -302,7 +395,7 @@ LoopMap findLoop(const document::Drawing& drawing, const Plant& plant, double wa
         for (const Hop& hop : *part) {
             const double flow = std::abs(solution.flow_m3s[hop.link]);
             const int score = rank(plant.chains[hop.link]);
-            if (flow > 0.999 * throughHeater && score > bestScore) {
+            if (std::abs(flow - throughHeater) < 0.001 * throughHeater && score > bestScore) {
                 bestScore = score;
                 map.flowLink = hop.link;
                 map.flowForward = hop.forward;
@@ -312,6 +405,10 @@ LoopMap findLoop(const document::Drawing& drawing, const Plant& plant, double wa
     if (map.flowLink < 0) {
         map.flowLink = heater->link;
         map.flowForward = heater->forward;
+    }
+    if (map.countLink < 0) {
+        map.countLink = map.flowLink;
+        map.countForward = map.flowForward;
     }
 
     std::vector<Hop> around = way;

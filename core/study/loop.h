@@ -31,8 +31,10 @@ struct LoopMap {
     LoopAnswer answer;
     std::vector<Hop> hotWay;     ///< heater outlet to the join where the return leaves
     std::vector<Hop> returnWay;  ///< from there to the heater inlet
-    int flowLink = -1;           ///< link that carries the loop's whole flow and no supply water
+    int flowLink = -1;           ///< link that carries the heater's whole flow and no supply water
     bool flowForward = true;     ///< ... and which way
+    int countLink = -1;          ///< link where what is pumped is counted: the meter's, else one with all of it
+    bool countForward = true;
     int tapJunction = -1;        ///< where the return leaves the hot line
     HeadBudget budget;           ///< empty when the loop does not run
 };

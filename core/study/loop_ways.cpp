@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Ways through the coach: where water could go, what bars it, how much it holds.
 #include <algorithm>
+#include <cmath>
 #include <deque>
 
 #include "study/loop_ways.h"
@@ -52,6 +53,64 @@ std::vector<Hop> anyWay(const Plant& plant, int from, int to, const std::vector<
     }
     std::reverse(way.begin(), way.end());
     return way;
+}
+
+double pumpedFlow(const Plant& plant, std::span<const double> flows)
+{
+    std::vector<double> delivered(static_cast<std::size_t>(plant.junctions), 0.0);
+    double straightOut = 0;  // into the open: a chain that ends in a tank
+    for (std::size_t l = 0; l < plant.chains.size(); ++l) {
+        const Plant::Chain& chain = plant.chains[l];
+        const auto pump = std::find_if(plant.parts.begin(), plant.parts.end(), [&](const PlantPart& part) {
+            return part.model.role == parts::Role::Circulator && !part.places.empty()
+                   && part.places[0].link == static_cast<int>(l);
+        });
+        if (pump == plant.parts.end()) {
+            continue;
+        }
+        const bool forward = !pump->places[0].reversed;
+        const double flow = forward ? flows[l] : -flows[l];
+        const int to = endJunction(chain, forward), from = startJunction(chain, forward);
+        (to >= 0 ? delivered[static_cast<std::size_t>(to)] : straightOut) += flow;
+        if (from >= 0) {
+            delivered[static_cast<std::size_t>(from)] -= flow;
+        }
+    }
+    double sum = std::max(0.0, straightOut);
+    for (const double flow : delivered) {
+        sum += std::max(0.0, flow);
+    }
+    return sum;
+}
+
+int bypassLink(const Plant& plant, const network::Network& network, std::span<const double> flows, int heaterLink,
+               int hot, int cold)
+{
+    std::vector<int> without{heaterLink};
+    for (std::size_t l = 0; l < plant.chains.size(); ++l) {
+        using parts::Role;
+        for (const Role role : {Role::Circulator, Role::MotorValve, Role::MixingValve, Role::Outlet}) {
+            if (hasRole(plant, plant.chains[l], role)) {
+                without.push_back(static_cast<int>(l));
+                break;
+            }
+        }
+        const auto elements = network.elements(static_cast<int>(l));
+        if (std::any_of(elements.begin(), elements.end(),
+                        [](const network::Element& element) { return network::isShut(element.law); })) {
+            without.push_back(static_cast<int>(l));
+        }
+    }
+    int found = -1;
+    double least = -kNothing_m3s;
+    for (const Hop& hop : anyWay(plant, hot, cold, without)) {
+        const double along = hop.forward ? flows[hop.link] : -flows[hop.link];
+        if (along < least) {
+            found = hop.link;
+            least = along;
+        }
+    }
+    return found;
 }
 
 PartId blockedPart(const Plant& plant, const network::Network& network, const std::vector<Hop>& way)

@@ -114,7 +114,11 @@ struct LoopAnswer {
     document::PartId blockedBy = document::kNoPart;
     std::vector<document::PartId> circulators;
     document::PartId heater = document::kNoPart, tap = document::kNoPart, returnTee = document::kNoPart;
-    std::optional<double> flow_m3s, activationFlow_m3s, holdFlow_m3s, flowMargin;
+    std::optional<double> flow_m3s, activationFlow_m3s, holdFlow_m3s, flowMargin;  ///< `flow_m3s` is the heater's
+    /// What the pumps move and what the control's flow sensor sees; the heater's flow again where no water goes past it.
+    std::optional<double> pumpFlow_m3s, meterFlow_m3s;
+    document::PartId bypass = document::kNoPart;  ///< lets pumped water back into the hot line past the heater
+    std::optional<double> bypassFlow_m3s;
     std::optional<double> flowLowVolts_m3s;   ///< at 10.5 V
     std::optional<double> flowHighVolts_m3s;  ///< at 14.4 V
     double coldStart_C = 0;

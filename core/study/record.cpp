@@ -107,6 +107,7 @@ void Simulation::record()
     for (const Column& column : m_columns) {
         m_result.series[column.series].values.push_back(column.read(*this, column.index));
     }
+    // A curve follows the steps and never cuts one short: what happens does not depend on what is written down.
     m_nextRecord = m_time + std::max(m_bounds.every_s, (m_moving ? 1 : 5) * m_options.recordEvery_s);
 
     if (m_options.snapshots && m_time >= m_nextSnapshot - 1e-9) {
@@ -129,9 +130,14 @@ void Simulation::record()
 
 void Simulation::addEvent(std::string id, Message what, PartId part, Event::Weight weight)
 {
+    addEventAt(m_time, std::move(id), std::move(what), part, weight);
+}
+
+void Simulation::addEventAt(double t_s, std::string id, Message what, PartId part, Event::Weight weight)
+{
     const std::size_t kept = m_result.events.size();
     if (kept + 1 < m_bounds.events) {
-        m_result.events.push_back({m_time, std::move(id), std::move(what), part, weight});
+        m_result.events.push_back({t_s, std::move(id), std::move(what), part, weight});
     } else if (kept < m_bounds.events) {
         m_result.events.push_back({m_time, "events_left_out", "More happens from here on than is listed.",
                                    document::kNoPart, Event::Weight::Info});
@@ -188,11 +194,11 @@ void Simulation::watchTargets(double dt_s)
             const double share = before_C < m_target_C ? (m_target_C - before_C) / (outlet.tap_C - before_C) : 1.0;
             m_wait_s = m_time - dt_s * (1 - share) - outlet.opened_s;
             m_wasted_m3 = before_m3 + share * flow * dt_s;
-            addEvent("tap_warm",
-                     Message("{0} is at {1} after {2} drawn.",
-                             {outlet.part->part->tag, Measure{m_target_C, Quantity::Temperature},
-                              Measure{m_wasted_m3, Quantity::Volume}}),
-                     outlet.part->id);
+            addEventAt(m_time - dt_s * (1 - share), "tap_warm",
+                       Message("{0} is at {1} after {2} drawn.",
+                               {outlet.part->part->tag, Measure{m_target_C, Quantity::Temperature},
+                                Measure{m_wasted_m3, Quantity::Volume}}),
+                       outlet.part->id);
         }
     }
     for (OutletActor& outlet : m_outlets) {
@@ -219,7 +225,7 @@ void Simulation::watchTargets(double dt_s)
     if (m_targetSensor >= 0) {
         log.hottestSensor_C = hotter(log.hottestSensor_C, m_sensors[m_targetSensor].reading_C);
     }
-    if (m_runningNow && m_loopFlow > 0) {
+    if (m_runningNow && m_countedFlow > 0) {
         bool steady = true;
         for (const ValveActor& valve : m_valves) {
             steady = steady && (valve.controller < 0 || valve.position >= 1);
@@ -228,7 +234,8 @@ void Simulation::watchTargets(double dt_s)
             steady = steady && (pump.controller < 0 || pump.speed == pump.target);
         }
         if (steady) {
-            log.flowSum_m3 += m_loopFlow * dt_s;
+            log.flowSum_m3 += std::max(0.0, m_loopFlow) * dt_s;
+            log.pumpedSum_m3 += m_countedFlow * dt_s;
             log.flowTime_s += dt_s;
         }
     }
@@ -237,27 +244,27 @@ void Simulation::watchTargets(double dt_s)
     }
     // First run: when does the target place begin to warm, when is it warm.
     const double now_C = targetReading();
-    const auto crossed = [&](double mark, double& volume, double* at_s) {
+    double crossed_s = m_time;
+    const auto crossed = [&](double mark, double& volume) {
         if (!std::isnan(volume) || !(now_C >= mark)) {
             return false;
         }
         const double share = m_before_C < mark && now_C > m_before_C ? (mark - m_before_C) / (now_C - m_before_C) : 1.0;
         volume = m_beforePumped_m3 + share * (m_pumped_m3 - m_beforePumped_m3) - log.startTotal_m3;
-        if (at_s) {
-            *at_s = m_time - dt_s * (1 - share) - log.start_s;
-        }
+        crossed_s = m_time - dt_s * (1 - share);
         return true;
     };
-    if (crossed(m_targetStart_C + kFirstRise_K, m_firstRise_m3, nullptr)) {
-        addEvent("first_rise",
-                 Message("First rise at the sensor after {0} pumped.", {Measure{m_firstRise_m3, Quantity::Volume}}),
-                 m_result.targetPart);
+    if (crossed(m_targetStart_C + kFirstRise_K, m_firstRise_m3)) {
+        addEventAt(crossed_s, "first_rise",
+                   Message("First rise at the sensor after {0} pumped.", {Measure{m_firstRise_m3, Quantity::Volume}}),
+                   m_result.targetPart);
     }
-    if (crossed(m_target_C, m_targetAt_m3, &m_targetAt_s)) {
-        addEvent("target_reached",
-                 Message("{0} reached after {1} pumped.",
-                         {Measure{m_target_C, Quantity::Temperature}, Measure{m_targetAt_m3, Quantity::Volume}}),
-                 m_result.targetPart);
+    if (crossed(m_target_C, m_targetAt_m3)) {
+        m_targetAt_s = crossed_s - log.start_s;
+        addEventAt(crossed_s, "target_reached",
+                   Message("{0} reached after {1} pumped.",
+                           {Measure{m_target_C, Quantity::Temperature}, Measure{m_targetAt_m3, Quantity::Volume}}),
+                   m_result.targetPart);
     }
 }
 

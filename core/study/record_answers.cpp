@@ -77,6 +77,12 @@ void Simulation::finish()
         flowNote = Message("Mean over the first run with pumps at speed and the valve open.");
     }
     addScalar("loop_flow", "Loop flow", Quantity::Flow, flow, noLoop, flowNote);
+    if (loop.bypass != document::kNoPart) {
+        const bool counted = ran && m_runs.front().flowTime_s > 0;
+        addScalar("pumped_flow", "Flow of the pumps", Quantity::Flow,
+                  counted ? m_runs.front().pumpedSum_m3 / m_runs.front().flowTime_s : loop.pumpFlow_m3s, noLoop,
+                  Message("{0} lets part of it back past the heater.", {m_drawing.find(loop.bypass)->tag}));
+    }
     addScalar("activation_flow", "Activation flow", Quantity::Flow, loop.activationFlow_m3s,
               Message("No tankless heater is drawn; a storage heater needs no flow to heat."));
     std::optional<double> margin;

@@ -64,6 +64,11 @@ void Simulation::prepareRecord()
         column(
             "loop_flow", "Loop flow", Quantity::Flow, document::kNoPart,
             [](const Simulation& s, std::size_t) { return s.m_loopFlow; }, 0);
+        if (m_loop.answer.bypass != document::kNoPart) {
+            column(
+                "pumped_flow", "Flow of the pumps", Quantity::Flow, document::kNoPart,
+                [](const Simulation& s, std::size_t) { return s.m_countedFlow; }, 0);
+        }
         column(
             "pumped_volume", "Pumped volume", Quantity::Volume, document::kNoPart,
             [](const Simulation& s, std::size_t) { return s.m_pumped_m3; }, 0);

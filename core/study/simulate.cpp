@@ -175,6 +175,10 @@ void Simulation::readFlows()
         const double flow = m_flows[m_loop.flowLink];
         m_loopFlow = m_loop.flowForward ? flow : -flow;
     }
+    if (m_loop.countLink >= 0) {
+        const double flow = m_flows[m_loop.countLink];
+        m_countedFlow = m_loop.countForward ? flow : -flow;
+    }
     for (OutletActor& outlet : m_outlets) {
         outlet.flow_m3s = 0;
         for (std::size_t p = 0; p < outlet.part->places.size(); ++p) {
@@ -270,9 +274,6 @@ double Simulation::nextStep() const
         }
     };
     limit(m_case.duration_s - m_time);
-    if (m_options.curves) {
-        limit(m_nextRecord - m_time);
-    }
     if (m_trial && m_trial->plan) {
         limit(planDue_s() - m_time);
     }
@@ -368,8 +369,8 @@ void Simulation::startStep(double dt_s)
 void Simulation::endStep(double dt_s)
 {
     const PhaseTimer timer(m_options.phases, &PhaseTimes::machines);
-    if (m_loopFlow > 0) {
-        m_pumped_m3 += m_loopFlow * dt_s;
+    if (m_countedFlow > 0) {
+        m_pumped_m3 += m_countedFlow * dt_s;
     }
     readSensors(dt_s);
     readHeaters();

@@ -82,6 +82,8 @@ private:
     void boundRecord();
     void record();
     void addEvent(std::string id, Message what, document::PartId part, Event::Weight weight = Event::Weight::Info);
+    void addEventAt(double t_s, std::string id, Message what, document::PartId part,
+                    Event::Weight weight = Event::Weight::Info);
     void watchTargets(double dt_s);
     void runStarted(std::size_t controller);
     void runEnded(std::size_t controller, control::RunCause cause);
@@ -172,7 +174,8 @@ private:
         bool forward;
     };
     std::vector<TrackPlace> m_tracks;
-    double m_loopFlow = kNan;
+    double m_loopFlow = kNan;     ///< through the heater
+    double m_countedFlow = kNan;  ///< of the pumps, where it is counted: they differ where water goes past the heater
     double m_pumped_m3 = 0;
 
     // what the case is about
@@ -183,7 +186,7 @@ private:
     struct RunLog {
         double start_s, startTotal_m3;
         double end_s = kNan, pumped_m3 = kNan, sensor_C = kNan, hottestOutlet_C = kNan, hottestSensor_C = kNan;
-        double flowSum_m3 = 0, flowTime_s = 0;
+        double flowSum_m3 = 0, pumpedSum_m3 = 0, flowTime_s = 0;
         control::RunCause cause{};
     };
     std::vector<RunLog> m_runs;

@@ -136,6 +136,50 @@ TEST_CASE("a pump beside another needs a check valve of its own, and the fix put
     CHECK_FALSE(coach.finds("check_valve_backward"));  // it faces with the pump
 }
 
+TEST_CASE("a pipe that joins hot and cold is named first of all, with what it takes from the heater", "[review]")
+{
+    // The bypass valve's place taken by a bare pipe.
+    Coach coach = withBypass(1);
+    const PartId valve = coach.id("V1"), hot = coach.id("T6");
+    PartId joint = document::kNoPart;
+    std::erase_if(coach.drawing.parts, [&](document::Part& part) {
+        if (part.ends[1].part == valve) {
+            part.ends[1] = {hot, "branch", {}};
+            joint = part.id;
+        }
+        return part.id == valve || part.ends[0].part == valve;
+    });
+    look(coach);
+    const study::LoopAnswer& loop = coach.prediction.loop;
+    REQUIRE(loop.bypass == joint);
+    CHECK(*loop.flow_m3s < 0.9 * *loop.pumpFlow_m3s);
+    const auto all = review::review(coach.drawing, coach.prediction);
+    REQUIRE_FALSE(all.empty());
+    CHECK(all.front().rule == "crossover_open");
+    CHECK(all.front().part == joint);
+    const std::string tag = coach.drawing.find(joint)->tag;
+    CHECK(render(all.front().what, UnitSystem::Us).find(tag) != std::string::npos);
+    CHECK(render(all.front().remedy, UnitSystem::Us).find(tag) != std::string::npos);
+    CHECK_FALSE(coach.finds("loop_blocked"));
+}
+
+TEST_CASE("hot and cold joined through a check valve that opens toward the cold line are found too", "[review]")
+{
+    Coach coach = withBypass(1);
+    coach.drawing.find(coach.id("V1"))->kind = "check_valve";
+    coach.drawing.find(coach.id("V1"))->entries.clear();
+    turn(coach, "V1");  // now from the hot tee to the cold one
+    look(coach);
+    CHECK(coach.prediction.loop.bypass == document::kNoPart);  // the pumps hold it shut
+    const auto found = coach.found("crossover_open");
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].part == coach.id("V1"));
+    turn(coach, "V1");  // toward the hot line it takes from the heater
+    look(coach);
+    CHECK(coach.prediction.loop.bypass != document::kNoPart);
+    CHECK(coach.found("crossover_open").size() == 1);
+}
+
 TEST_CASE("an open bypass round the heater is found with its valve, a shut one is not", "[review]")
 {
     CHECK_FALSE(withBypass(0).finds("crossover_open"));

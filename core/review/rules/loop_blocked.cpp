@@ -8,8 +8,8 @@ void loopBlocked(const Seen& seen, Findings& findings)
 {
     const study::LoopAnswer& loop = seen.prediction.loop;
     const bool runs = loop.flow_m3s && *loop.flow_m3s > 0;
-    if (loop.circulators.empty() || runs) {
-        return;  // a coach without a loop needs none
+    if (loop.circulators.empty() || runs || loop.bypass != document::kNoPart) {
+        return;  // a coach without a loop needs none; a way past the heater is another rule's
     }
     const study::PlantPart* blocking = seen.after.find(loop.blockedBy);
     if (blocking && blocking->model.role == parts::Role::CheckValve) {
