@@ -6975,6 +6975,46 @@ Sin averías: tomas</translation>
         <source>The value is nowhere near what is possible here: {0} to {1}.</source>
         <translation>El valor está muy lejos de lo posible aquí: de {0} a {1}.</translation>
     </message>
+    <message>
+        <source>A cold tap draws warm water, and what the loop sends back may be hotter still.</source>
+        <translation>Un grifo frío toma agua templada, y la que el bucle devuelve puede estar aún más caliente.</translation>
+    </message>
+    <message>
+        <source>Cold water can pass {0} into the hot line through {1}.</source>
+        <translation>El agua fría puede pasar de largo {0} a la línea caliente por {1}.</translation>
+    </message>
+    <message>
+        <source>Flow of the pumps</source>
+        <translation>Caudal de las bombas</translation>
+    </message>
+    <message>
+        <source>Hot water can pass from the hot line into the cold one through {0}.</source>
+        <translation>El agua caliente puede pasar de la línea caliente a la fría por {0}.</translation>
+    </message>
+    <message>
+        <source>Hot water can pass from the hot line into the cold one.</source>
+        <translation>El agua caliente puede pasar de la línea caliente a la fría.</translation>
+    </message>
+    <message>
+        <source>Take the joint out.</source>
+        <translation>Quite la unión.</translation>
+    </message>
+    <message>
+        <source>Take {0} out, or put a check valve in it that lets no water into the hot line.</source>
+        <translation>Quite {0} o ponga en él una válvula de retención que no deje pasar agua a la línea caliente.</translation>
+    </message>
+    <message>
+        <source>The pumps move {0}, but it goes back through {1} and not through {2}.</source>
+        <translation>Las bombas mueven {0}, pero vuelve por {1} y no por {2}.</translation>
+    </message>
+    <message>
+        <source>{0} lets part of it back past the heater.</source>
+        <translation>{0} deja volver una parte sin pasar por el calentador.</translation>
+    </message>
+    <message>
+        <source>{0} lets {1} of the pumps&apos; {2} back into the hot line past {3}; {4} go through it.</source>
+        <translation>{0} deja volver {1} de los {2} de las bombas a la línea caliente sin pasar por {3}; por él pasan {4}.</translation>
+    </message>
 </context>
 <context>
     <name>drawings</name>
