@@ -271,6 +271,45 @@ TEST_CASE("each variant is drawn as its plan says, in free room, from the hot te
     CHECK(proposalParts(coach.drawing).empty());
 }
 
+TEST_CASE("a plan's symbols lie apart, and a check valve stands after its pump on the same row", "[document][proposal]")
+{
+    for (const Variant& variant : variants()) {
+        CAPTURE(std::string(idOf(variant)));
+        const Plan plan = planFor(variant, Survey{});
+        const auto at = [&](std::string_view wanted) {
+            for (const PlanItem& item : plan.items) {
+                if (item.role == wanted) {
+                    return item.at;
+                }
+            }
+            FAIL(std::string(wanted));
+            return Point{};
+        };
+        if (variant.pumps == PumpSet::TwoInParallel) {
+            for (const auto& [pump, check] : {std::pair{"pump_1", "check_1"}, {"pump_2", "check_2"}}) {
+                CHECK(at(pump).y == at(check).y);
+                CHECK(at(check).x < at(pump).x);  // water runs to the left there
+            }
+            CHECK(at("pump_1").y != at("pump_2").y);
+        }
+        for (const PlanItem& one : plan.items) {
+            for (const PlanItem& other : plan.items) {
+                CAPTURE(one.role, other.role);
+                CHECK((&one == &other || std::abs(one.at.x - other.at.x) >= 6 || std::abs(one.at.y - other.at.y) >= 6));
+            }
+        }
+    }
+}
+
+TEST_CASE("without a heater it is the heater that is missed, not a way to it", "[document][proposal]")
+{
+    Coach coach;
+    std::erase_if(coach.drawing.parts, [&](const Part& part) { return part.id == coach.heater; });
+    const auto why = beginRefusal(coach.drawing, coach.hot());
+    REQUIRE(why);
+    CHECK(why->what.text == "No water heater with both its pipes connected is drawn.");
+}
+
 TEST_CASE("a swapped loop is drawn as its new plan says, and what both have stays what it was", "[document][proposal]")
 {
     const Coach coach;
@@ -318,6 +357,8 @@ TEST_CASE("a swapped loop is drawn as its new plan says, and what both have stay
         CHECK(role(drawing, "pump_2") == nullptr);
         CHECK(role(drawing, "pump_1")->tag == "MINE");
         CHECK(drawing.parts.size() == start.parts.size());
+        // Where it stood: what is moved is in nobody's way.
+        CHECK(role(drawing, kStopSensor)->at == role(start, kStopSensor)->at);
     }
     // Something joined to it by hand is in the way, and so is a lost first pipe.
     Drawing joined = start;

@@ -52,6 +52,28 @@ TEST_CASE("a protection is switched by one setting of the controller and back to
     CHECK(drawing == before);
 }
 
+TEST_CASE("a protection with its sensor is a tick in its own box", "[study]")
+{
+    auto drawing = coach();
+    document::Part& box = *drawing.find(controller(drawing).id);
+    const auto sensor = std::ranges::find(drawing.parts, "temperature_sensor", &document::Part::kind);
+    REQUIRE(sensor != drawing.parts.end());
+    for (const char* key : {"stop_sensor", "limit_sensor", "inlet_sensor"})
+        box.entries[key] = {std::to_string(sensor->id), parts::Basis::Measured};
+    for (const auto& [protection, key] : {std::pair{Protection::TemperatureStop, "stop_by_temperature"},
+                                          {Protection::HighLimit, "high_limit"},
+                                          {Protection::InletLockout, "inlet_lockout"},
+                                          {Protection::RefuseWhenWarm, "refuse_when_warm"}}) {
+        CAPTURE(key);
+        for (const bool counted : {false, true}) {
+            auto edit = study::switchProtection(drawing, effect(protection, counted));
+            REQUIRE(edit.has_value());
+            document::apply(drawing, *edit);
+            CHECK(document::values(controller(drawing)).flag(key) == !counted);
+        }
+    }
+}
+
 TEST_CASE("a protection that needs a sensor or a part is not switched on without it, and says what to draw", "[study]")
 {
     auto drawing = coach();
