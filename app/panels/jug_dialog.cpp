@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/jug_dialog.h"
 
+#include <QComboBox>
 #include <QDialogButtonBox>
 #include <QEvent>
 #include <QGridLayout>
@@ -12,6 +13,7 @@
 #include "panels/say.h"
 #include "panels/value_edit.h"
 #include "session/session.h"
+#include "study/jug_pressure.h"
 
 namespace tapward::app {
 
@@ -28,8 +30,8 @@ QLabel* wrapped(const QString& text = {})
 
 JugDialog::JugDialog(Session& session, document::PartId part, QWidget* parent)
     : QDialog(parent), m_session(session), m_part(part), m_grid(new QGridLayout),
-      m_pressure(new ValueEdit(Quantity::Pressure, session.units())), m_result(wrapped()), m_notes(wrapped()),
-      m_complaint(wrapped()), m_ok(nullptr)
+      m_pressure(new ValueEdit(Quantity::Pressure, session.units())), m_fedBy(new QComboBox), m_result(wrapped()),
+      m_notes(wrapped()), m_complaint(wrapped()), m_ok(nullptr)
 {
     const UnitSystem units = session.units();
     setWindowTitle(tr("Flow of %1 by Jug and Stopwatch").arg(sayTag(session.drawing(), part)));
@@ -64,6 +66,20 @@ JugDialog::JugDialog(Session& session, document::PartId part, QWidget* parent)
     pressureLine->addWidget(pressureLabel);
     pressureLine->addWidget(m_pressure, 1);
     all->addLayout(pressureLine);
+    auto* fedLabel = new QLabel(tr("Not noted: &fed by"));
+    fedLabel->setBuddy(m_fedBy);
+    m_fedBy->setAccessibleName(tr("What fed the outlet while it ran"));
+    m_fedBy->setToolTip(tr("Where no gauge was read, the pressure at the outlet is reckoned from the drawing."));
+    for (const auto supply : study::jugSupplies(session.drawing(), part))
+        m_fedBy->addItem(supply == document::ActionKind::UsePump ? tr("Demand pump") : tr("City water"),
+                         static_cast<int>(supply));
+    auto* fedLine = new QHBoxLayout;
+    fedLine->addWidget(fedLabel);
+    fedLine->addWidget(m_fedBy, 1);
+    all->addLayout(fedLine);
+    fedLabel->setVisible(m_fedBy->count() > 0);
+    m_fedBy->setVisible(m_fedBy->count() > 0);
+    connect(m_fedBy, &QComboBox::currentIndexChanged, this, &JugDialog::refresh);
     connect(m_pressure, &QLineEdit::textEdited, this, &JugDialog::refresh);
     connect(m_pressure, &ValueEdit::committed, this, [this](double si) {
         m_pressure->setValue(si);
@@ -148,6 +164,25 @@ std::vector<document::JugTry> JugDialog::tries() const
     return all;
 }
 
+/// The pressure noted, or else the one the drawing leaves at the outlet.
+void JugDialog::takePressure(const Result<document::JugFlow>& flow)
+{
+    if (const auto noted = m_pressure->value(); noted || !flow || m_fedBy->count() == 0) {
+        m_taken = noted ? std::optional(document::JugPressure{*noted}) : std::nullopt;
+        m_noPressure.reset();
+        m_reckonedFlow_m3s = 0;
+        return;
+    }
+    const auto supply = static_cast<document::ActionKind>(m_fedBy->currentData().toInt());
+    if (m_reckonedFlow_m3s == flow->flow_m3s && m_reckonedFor == supply)
+        return;
+    m_reckonedFlow_m3s = flow->flow_m3s;
+    m_reckonedFor = supply;
+    const auto pressure = study::jugPressure(m_session.drawing(), m_part, flow->flow_m3s, supply);
+    m_taken = pressure ? std::optional(*pressure) : std::nullopt;
+    m_noPressure = pressure ? std::nullopt : std::optional(pressure.error());
+}
+
 void JugDialog::refresh()
 {
     const UnitSystem units = m_session.units();
@@ -159,6 +194,8 @@ void JugDialog::refresh()
     }
     const auto all = tries();
     const auto flow = document::jugFlow(all);
+    takePressure(flow);
+    m_fedBy->setEnabled(!m_pressure->value());
     m_ok->setEnabled(flow.has_value());
     m_notes->clear();
     if (!flow) {
@@ -175,7 +212,9 @@ void JugDialog::refresh()
                          sayMeasure(flow->deviation_m3s, Quantity::Flow, units));
     m_result->setText(words);
     QStringList notes;
-    for (const auto& note : document::jugNotes(m_session.drawing(), m_part, *flow, m_pressure->value()))
+    if (m_noPressure)
+        notes << QStringLiteral("\u25C6 %1").arg(sayProblem(*m_noPressure, units));
+    for (const auto& note : document::jugNotes(m_session.drawing(), m_part, *flow, m_taken))
         notes << QStringLiteral("\u25C6 %1").arg(sayMessage(note, units));
     m_notes->setText(notes.join(QLatin1Char('\n')));
 }
@@ -193,14 +232,14 @@ void JugDialog::accept()
 {
     setFocus();  // what is being typed counts
     const auto flow = document::jugFlow(tries());
+    takePressure(flow);
     for (const auto& line : m_lines)
         if (line.volume->isPending() || line.seconds->isPending())
             return;  // a text that cannot be read: its complaint stands below
     if (m_pressure->isPending())
         return;
-    const auto refused =
-        flow ? m_session.perform(document::setJugFlow(m_session.drawing(), m_part, *flow, m_pressure->value()))
-             : std::optional(flow.error());
+    const auto refused = flow ? m_session.perform(document::setJugFlow(m_session.drawing(), m_part, *flow, m_taken))
+                              : std::optional(flow.error());
     if (refused) {
         m_complaint->setText(QStringLiteral("\u25B2 %1").arg(sayProblem(*refused, m_session.units())));
         return;

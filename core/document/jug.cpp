@@ -57,7 +57,7 @@ Result<JugFlow> jugFlow(const std::vector<JugTry>& tries)
     return flow;
 }
 
-Result<Edit> setJugFlow(const Drawing& drawing, PartId id, const JugFlow& flow, std::optional<double> pressure_Pa)
+Result<Edit> setJugFlow(const Drawing& drawing, PartId id, const JugFlow& flow, std::optional<JugPressure> pressure)
 {
     const Part* part = drawing.find(id);
     if (!part || !takesJugFlow(kindOf(*part))) {
@@ -65,9 +65,9 @@ Result<Edit> setJugFlow(const Drawing& drawing, PartId id, const JugFlow& flow, 
     }
     Edit edit{{"Measured flow of {0}", {part->tag}}, {}};
     edit.steps.emplace_back(SetField{id, std::string(kFlow), parts::Entry{flow.flow_m3s, parts::Basis::Measured}});
-    if (pressure_Pa) {
+    if (pressure) {
         edit.steps.emplace_back(
-            SetField{id, std::string(kPressure), parts::Entry{*pressure_Pa, parts::Basis::Measured}});
+            SetField{id, std::string(kPressure), parts::Entry{pressure->pressure_Pa, pressure->basis()}});
     }
     if (auto why = refusal(drawing, edit)) {
         return tl::unexpected(std::move(*why));
@@ -75,7 +75,8 @@ Result<Edit> setJugFlow(const Drawing& drawing, PartId id, const JugFlow& flow, 
     return edit;
 }
 
-std::vector<Message> jugNotes(const Drawing& drawing, PartId id, const JugFlow& flow, std::optional<double> pressure_Pa)
+std::vector<Message> jugNotes(const Drawing& drawing, PartId id, const JugFlow& flow,
+                              std::optional<JugPressure> pressure)
 {
     std::vector<Message> notes;
     if (flow.spread() > kWideSpread) {
@@ -88,9 +89,18 @@ std::vector<Message> jugNotes(const Drawing& drawing, PartId id, const JugFlow& 
         return notes;
     }
     const parts::Values held = values(*part);
-    if (!pressure_Pa) {
+    if (!pressure) {
         notes.push_back({"No pressure is noted: the flow is taken to be the one at {0}, as the part says.",
                          {Measure{held.number(kPressure), Quantity::Pressure}}});
+    } else if (pressure->reckonedFor != ActionKind::UseNothing) {
+        const Measure stood{pressure->pressure_Pa, Quantity::Pressure};
+        notes.push_back(pressure->reckonedFor == ActionKind::UsePump
+                            ? Message("No pressure is noted: {0} is entered as an estimate, what the drawing leaves at "
+                                      "{1} on the demand pump while so much flows.",
+                                      {stood, part->tag})
+                            : Message("No pressure is noted: {0} is entered as an estimate, what the drawing leaves at "
+                                      "{1} on city water while so much flows.",
+                                      {stood, part->tag}));
     }
     if (const parts::Field* cap = held.kind().field(kCap)) {
         const double limit = held.number(cap->key);

@@ -30,17 +30,28 @@ inline constexpr double kWideSpread = 0.1;
 /// Errors: no try, or one out of range (`where` is its number, from 1).
 Result<JugFlow> jugFlow(const std::vector<JugTry>& tries);
 
-/// Puts the mean into the part's rated flow as measured, one step; with `pressure_Pa`, what the gauge showed
-/// while it ran, into its rated pressure too. Without it the pressure that stands there goes on counting.
+/// The pressure at the outlet while it ran.
+struct JugPressure {
+    double pressure_Pa = 0;
+    /// UseCity or UsePump: reckoned from the drawing for this supply, an estimate; UseNothing: read off a gauge.
+    ActionKind reckonedFor = ActionKind::UseNothing;
+    parts::Basis basis() const
+    {
+        return reckonedFor == ActionKind::UseNothing ? parts::Basis::Measured : parts::Basis::Estimated;
+    }
+};
+
+/// Puts the mean into the part's rated flow as measured, one step; with a pressure into its rated pressure too.
+/// Without it the pressure that stands there goes on counting.
 /// Errors: the part has no rated flow, a value is out of its range.
-Result<Edit> setJugFlow(const Drawing& drawing, PartId part, const JugFlow& flow, std::optional<double> pressure_Pa);
+Result<Edit> setJugFlow(const Drawing& drawing, PartId part, const JugFlow& flow, std::optional<JugPressure> pressure);
 
 /// Whether a kind's flow can be measured so.
 bool takesJugFlow(const parts::PartKind& kind);
 
-/// What to know about putting this flow into that part: a wide spread, no pressure noted, a flow regulator set
-/// below what was measured. In order of weight; empty when there is nothing.
+/// What to know about putting this flow into that part: a wide spread, no pressure noted (and which counts instead), a
+/// flow regulator set below what was measured. In order of weight; empty when there is nothing.
 std::vector<Message> jugNotes(const Drawing& drawing, PartId part, const JugFlow& flow,
-                              std::optional<double> pressure_Pa);
+                              std::optional<JugPressure> pressure);
 
 }  // namespace tapward::document

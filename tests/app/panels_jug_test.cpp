@@ -114,3 +114,27 @@ TEST_CASE("the dialog grows with what it has to say: nothing is squashed or cut"
     for (int line = 0; line < 3; ++line)
         CHECK(dialog.volume(line).height() == fieldHeight);
 }
+
+TEST_CASE("without a gauge the dialog takes the pressure that the drawing leaves, as an estimate", "[panels]")
+{
+    Session session;
+    REQUIRE_FALSE(session.open(samplePath()));
+    const auto id = someFaucet(session);
+    JugDialog dialog(session, id);
+    dialog.show();
+    REQUIRE(dialog.fedBy().count() > 0);
+    enter(dialog.volume(0), "1");
+    enter(dialog.seconds(0), "60");
+    dialog.accept();
+    CHECK(dialog.result() == QDialog::Accepted);
+    const auto held = document::values(*session.drawing().find(id));
+    CHECK(held.basis("rated_pressure_Pa") == parts::Basis::Estimated);
+    CHECK(held.number("rated_pressure_Pa") < 60 * 6894.757);  // less than the supply's, never the rating's
+
+    JugDialog noted(session, id);
+    noted.show();
+    enter(noted.volume(0), "1");
+    enter(noted.seconds(0), "60");
+    enter(noted.pressure(), "40");
+    CHECK_FALSE(noted.fedBy().isEnabled());
+}

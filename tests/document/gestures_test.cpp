@@ -77,7 +77,9 @@ TEST_CASE("a part dropped beside a pipe stands on its line, on the grid along it
         CAPTURE(drop.at.x, drop.at.y);
         Drawing drawing;
         const PartId id = loosePipe(drawing, corners);
-        make(drawing, splitPipe(drawing, id, "hand_valve", drop.at, 0.5, Stage::Added));
+        auto edit = splitPipe(drawing, id, "hand_valve", drop.at, 0.5, Stage::Added);
+        CHECK(titleOf(edit) == "Put Hand valve into L1");
+        make(drawing, std::move(edit));
         const Part& valve = *drawing.find(2);
         CHECK(valve.at == drop.stands);
         CHECK(valve.turn == drop.turn);
@@ -254,6 +256,17 @@ TEST_CASE("a removed tee with three pipes takes them along, two of one pipe are 
     CHECK_FALSE(takeOutOfPipe(drawing, ring, 0, 9));
     make(drawing, removeParts(drawing, {ring}, true));
     CHECK(drawing.parts.empty());
+}
+
+TEST_CASE("nothing selected, or nothing that is there, is nothing to remove", "[document][gestures]")
+{
+    Drawing drawing;
+    loosePipe(drawing, {{0, 0}, {20, 0}});
+    for (const std::vector<PartId>& none : {std::vector<PartId>{}, std::vector<PartId>{99}}) {
+        const auto edit = removeParts(drawing, none, true);
+        REQUIRE_FALSE(edit);
+        CHECK(edit.error().what.text == "Nothing is selected.");
+    }
 }
 
 TEST_CASE("a part is taken out of its pipe and moved aside", "[document][gestures]")
@@ -499,7 +512,7 @@ TEST_CASE("a jug's notes come in order of weight, each only when it holds", "[do
 {
     Drawing drawing;
     const PartId tap = place(drawing, "faucet", {0, 0});
-    const auto notes = [&](double least, double most, std::optional<double> pressure) {
+    const auto notes = [&](double least, double most, std::optional<JugPressure> pressure) {
         JugFlow flow;
         flow.flow_m3s = (least + most) / 2;
         flow.least_m3s = least;
@@ -512,13 +525,13 @@ TEST_CASE("a jug's notes come in order of weight, each only when it holds", "[do
     };
     set(drawing, tap, "cap_flow_m3s", 1e-4);
     // (most - least) / mean: 0.0100 / 0.1 is just what is allowed, more is wide.
-    CHECK(notes(0.95e-4, 1.049e-4, 3e5) == std::vector<std::string>{});
-    CHECK(notes(0.94e-4, 1.05e-4, 3e5) == std::vector<std::string>{"The trie"});
+    CHECK(notes(0.95e-4, 1.049e-4, JugPressure{3e5}) == std::vector<std::string>{});
+    CHECK(notes(0.94e-4, 1.05e-4, JugPressure{3e5}) == std::vector<std::string>{"The trie"});
     CHECK(notes(1e-4, 1e-4, {}) == std::vector<std::string>{"No press"});
-    CHECK(notes(1.01e-4, 1.01e-4, 3e5) == std::vector<std::string>{"The flow"});
+    CHECK(notes(1.01e-4, 1.01e-4, JugPressure{3e5}) == std::vector<std::string>{"The flow"});
     CHECK(notes(1.0e-4, 1.4e-4, {}) == std::vector<std::string>{"The trie", "No press", "The flow"});
     set(drawing, tap, "cap_flow_m3s", 0.0);  // no regulator
-    CHECK(notes(1.01e-4, 1.01e-4, 3e5).empty());
+    CHECK(notes(1.01e-4, 1.01e-4, JugPressure{3e5}).empty());
     const PartId valve = place(drawing, "hand_valve", {20, 0});
     JugFlow flow{1e-4, 1e-4, 1e-4, 0, 1};
     CHECK(jugNotes(drawing, valve, flow, {}).empty());

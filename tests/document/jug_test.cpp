@@ -57,7 +57,7 @@ TEST_CASE("the measured flow goes into the part as measured, with the pressure n
     Drawing drawing = kitchen();
     const std::string before = write(drawing);
     const auto flow = jugFlow({{1e-3, 20}});
-    auto edit = setJugFlow(drawing, 1, *flow, 300e3);
+    auto edit = setJugFlow(drawing, 1, *flow, JugPressure{300e3});
     REQUIRE(edit);
     const Edit back = apply(drawing, *edit);
     const auto held = values(*drawing.find(1));
@@ -72,17 +72,23 @@ TEST_CASE("the measured flow goes into the part as measured, with the pressure n
     REQUIRE(edit);
     apply(drawing, *edit);
     CHECK_FALSE(values(*drawing.find(1)).isSet("rated_pressure_Pa"));
+    edit = setJugFlow(drawing, 1, *flow, JugPressure{200e3, ActionKind::UsePump});  // reckoned, not read
+    REQUIRE(edit);
+    Drawing reckoned = drawing;
+    apply(reckoned, *edit);
+    CHECK(values(*reckoned.find(1)).basis("rated_pressure_Pa") == parts::Basis::Estimated);
     CHECK_FALSE(setJugFlow(drawing, 2, *flow, std::nullopt));
     CHECK_FALSE(setJugFlow(drawing, 99, *flow, std::nullopt));
-    CHECK_FALSE(setJugFlow(drawing, 1, *flow, -5.0));
+    CHECK_FALSE(setJugFlow(drawing, 1, *flow, JugPressure{-5.0}));
 }
 
 TEST_CASE("a wide spread, a missing pressure and a regulator below the flow are said", "[jug]")
 {
     Drawing drawing = kitchen();
     const auto steady = jugFlow({{1e-3, 20}, {1e-3, 20.5}});
-    CHECK(jugNotes(drawing, 1, *steady, 300e3).empty());
+    CHECK(jugNotes(drawing, 1, *steady, JugPressure{300e3}).empty());
     CHECK(jugNotes(drawing, 1, *steady, std::nullopt).size() == 1);
+    CHECK(jugNotes(drawing, 1, *steady, JugPressure{200e3, ActionKind::UsePump}).size() == 1);
     // 6 L in 20 s is 4.8 gpm, far above the faucet's own regulator
     const auto wild = jugFlow({{6e-3, 20}, {6e-3, 30}});
     CHECK(jugNotes(drawing, 1, *wild, std::nullopt).size() == 3);
