@@ -1,10 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "parts/storage_heater.h"
 
+#include <algorithm>
+#include <cmath>
+
 #include "parts/common.h"
 
 namespace tapward::parts {
 namespace {
+
+constexpr double kLeastLayer_m3 = 0.5e-3;
+/// Along a tank's height, water (0.63) and what its shell carries beside it, W/(m K); from memory.
+constexpr double kUpConductivity = 1.3;
 
 Result<PartModel> model(const Values& values)
 {
@@ -24,7 +31,9 @@ Result<PartModel> model(const Values& values)
     tank.volume_m3 = values.number("tank_volume_m3");
     tank.loss_W_K = values.number("standing_loss_W_K");
     tank.ambient = values.number("bay_C");
-    tank.bodyCells = 1;
+    tank.bodyCells = static_cast<int>(
+        std::clamp(values.number("layers"), 1.0, std::max(1.0, std::floor(tank.volume_m3 / kLeastLayer_m3))));
+    tank.layerLink_W_K = kUpConductivity * tank.bodyCells * std::cbrt(tank.volume_m3);  // of a tank as high as wide
     model.storage = spec;
     setLimits(model, values);
     return model;
@@ -53,6 +62,16 @@ const PartKind& storageHeater()
                  .most = 0.5,
                  .initial = 6 * us::kGallon,
                  .source = "6, 10 (12, 16) gal, published"},
+                {.key = "layers",
+                 .label = "Layers of water",
+                 .type = FieldType::Count,
+                 .least = 1,
+                 .most = 30,
+                 .initial = 6.0,
+                 .source = kCommonPractice,
+                 .help =
+                     "Hot water lies on what comes in cold below. 1: mixed throughout; about 6: a lying coach tank; "
+                     "20: an upright one, which gives some 70 % of its water near the setpoint."},
                 {.key = "setpoint_C",
                  .label = "Thermostat",
                  .quantity = Quantity::Temperature,

@@ -9,6 +9,8 @@ namespace tapward::study {
 
 namespace {
 
+constexpr double kThermostatHeight = 0.25;  // of a tank; with its over-temperature switch (from memory)
+
 /// What the heater's water is now, kept with the hottest it has been.
 template <typename Actor>
 void takeReadings(Actor& heater, const thermal::Field& field, std::span<const double> flows, double now_s)
@@ -84,7 +86,9 @@ void Simulation::lookAtHeaters()
         heater.control.look(heater.seen);
     }
     for (StorageActor& heater : m_storages) {
-        heater.tank_C = m_field.meanTemperature(heater.link);
+        heater.tank_C = heater.stretch >= 0
+                            ? m_field.layerTemperature(heater.link, heater.stretch, kThermostatHeight)
+                            : m_field.meanTemperature(heater.link);
         heater.powered = volts() > 6 && !heater.gasFails;
         heater.control.look(heater.tank_C, heater.powered);
     }

@@ -100,8 +100,8 @@ struct StorageActor {
     bool forward = true;
     int inletJunction = -1, outletJunction = -1;
     heater::Storage control;
-    double tank_C = kNan;   ///< at the start of the step ...
-    bool powered = false;   ///< ... as its thermostat and its board see it
+    double tank_C = kNan;   ///< where its thermostat is, at the start of the step ...
+    bool powered = false;   ///< ... as its board sees it
     double inlet_C = kNan, outlet_C = kNan;
     double hottestInlet_C = -1e9, hottestOutlet_C = -1e9;
     double hottestInlet_s = 0, hottestOutlet_s = 0;

@@ -310,6 +310,7 @@ private:
         if (path.body.length_m > 0 || path.body.volume_m3 > 0) {
             place.stretch = static_cast<int>(chain.stretches.size());
             chain.stretches.push_back(path.body);
+            chain.stretches.back().topFirst = reversed;  // of a tank: its path begins at the bottom
             chain.stretchParts.push_back(part.id);
         }
         if (chain.partsInOrder.empty() || chain.partsInOrder.back() != part.id) {

@@ -35,6 +35,7 @@ constexpr double kCoilCell = 0.4;  // of a tube's: a coil has no wall to reckon,
 
 bool isTube(const Stretch& s) { return s.length_m >= kNoTube_m; }
 bool hasMetal(const Stretch& s) { return s.body_J_K >= kNoMetal_J_K; }
+bool isTank(const Stretch& s) { return !isTube(s) && s.layerLink_W_K > 0; }
 bool isCoil(const Stretch& s) { return !isTube(s) && s.bodyBore_m > 0; }
 /// Metal that is as warm as its water and moves no heat of its own: it counts as more water.
 bool isOneWithWater(const Stretch& s) { return isCoil(s) && s.bodyFilm_W_K <= 0; }
@@ -250,7 +251,8 @@ void cutIntoCells(RunCells& run, int index, const Grid& grid, std::size_t firstC
         const CellParts& parts = layout[c];
         // A coil that is one with its water has no film to follow.
         const double most = isOneWithWater(run.stretches[parts.front().stretch]) ? kMostCoilCells : kMostCellsTogether;
-        if (c > 0 && parts == layout[c - 1] && static_cast<double>(groups.back().cells) < most) {
+        if (c > 0 && parts == layout[c - 1] && static_cast<double>(groups.back().cells) < most
+            && !isTank(run.stretches[parts.back().stretch])) {
             ++groups.back().cells;
             continue;
         }
@@ -279,6 +281,12 @@ void cutIntoCells(RunCells& run, int index, const Grid& grid, std::size_t firstC
                                     : addBody(s, part.share, group.ladder);
             piece.stretch = part.stretch;
             piece.share = part.share;
+            piece.heatShare = part.share;
+            if (isTank(s)) {
+                const bool first = c == 0 || layout[c - 1].back().stretch != part.stretch;
+                const bool last = c + 1 == layout.size() || layout[c + 1].back().stretch != part.stretch;
+                piece.heatShare = (s.topFirst ? last : first) ? 1 : 0;
+            }
             piece.heldMetal_m3 = metal_m3;
             if (isTube(s)) {
                 piece.length_m = s.length_m * part.share;
@@ -298,6 +306,28 @@ void cutIntoCells(RunCells& run, int index, const Grid& grid, std::size_t firstC
     for (std::size_t g = run.firstGroup; g < groups.size(); ++g)
         run.heldVolume_m3 += groups[g].volume_m3 * static_cast<double>(groups[g].cells);
     run.groups = groups.size() - run.firstGroup;
+}
+
+std::vector<Layers> layersIn(const RunCells& run, int index, const std::vector<Group>& groups,
+                             const std::vector<Piece>& pieces)
+{
+    std::vector<Layers> found;
+    for (std::size_t k = 0; k < run.stretches.size(); ++k) {
+        if (!isTank(run.stretches[k]))
+            continue;
+        Layers tank{index, static_cast<int>(k), 0, 0, run.stretches[k].topFirst, run.stretches[k].layerLink_W_K};
+        for (std::size_t g = run.firstGroup; g < run.firstGroup + run.groups; ++g) {
+            const Piece* own = pieces.data() + groups[g].firstPiece;
+            if (std::none_of(own, own + groups[g].pieces, [&](const Piece& p) { return p.stretch == tank.stretch; }))
+                continue;
+            if (tank.cells == 0)
+                tank.firstCell = groups[g].firstCell;
+            tank.cells += groups[g].cells;
+        }
+        if (tank.cells > 1)
+            found.push_back(tank);
+    }
+    return found;
 }
 
 void cutIntoLanes(RunCells& run, int index, const std::vector<Group>& groups, std::vector<Lane>& lanes, int& junctions)

@@ -13,6 +13,7 @@ namespace tapward::thermal {
 struct Piece {
     int stretch = 0;         ///< of its run
     double share = 0;        ///< of the stretch, per cell
+    double heatShare = 0;    ///< of the heat put into it: the same, but of a tank all in its lowest layer
     bool tube = false;
     double bore_m = 0;            ///< of a tube or a coil
     double length_m = 0;          ///< its length on the water's way; 0 for a mixed body
@@ -47,6 +48,15 @@ struct Lane {
     bool mixed = false;
 };
 
+/// Cells of a tank that lie one above the other.
+struct Layers {
+    int run = 0, stretch = 0;
+    std::size_t firstCell = 0, cells = 0;
+    bool topFirst = false;
+    double link_W_K = 0;  ///< between neighbours
+    std::size_t cellAt(std::size_t up) const { return topFirst ? firstCell + cells - 1 - up : firstCell + up; }
+};
+
 struct RunCells {
     int from = -1, to = -1;
     std::vector<Stretch> stretches;
@@ -63,6 +73,10 @@ struct RunCells {
 /// Cuts the stretches of one run into cells; appends to groups and pieces.
 void cutIntoCells(RunCells& run, int index, const Grid& grid, std::size_t firstCell, std::vector<Group>& groups,
                   std::vector<Piece>& pieces);
+
+/// The tanks of a run that has its cells: stretches with a layerLink_W_K and two layers or more.
+std::vector<Layers> layersIn(const RunCells& run, int index, const std::vector<Group>& groups,
+                             const std::vector<Piece>& pieces);
 
 /// Cuts a run that has its cells into lanes; `junctions` grows by the hidden ones.
 void cutIntoLanes(RunCells& run, int index, const std::vector<Group>& groups, std::vector<Lane>& lanes, int& junctions);

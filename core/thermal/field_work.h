@@ -115,6 +115,9 @@ struct Field::Work {
     std::vector<double> slope, turned, turnedVolume, turnedInverse, scratch;
     std::vector<std::size_t> ready;
     std::vector<char> mixedCell;
+    std::vector<Layers> tanks;
+    std::vector<double> poolHeat, poolVolume;  // of layers that mix, as many as the most of any tank
+    std::vector<std::size_t> poolEnd;
     Ledger ledger;
     PhaseTimes* phases = nullptr;
 
@@ -140,6 +143,7 @@ struct Field::Work {
     double faceNow(std::size_t lane);
     void readFaces();
     void stand(std::size_t run, double dt_s);
+    void layTanks(double dt_s);
     void settle(std::size_t run);
     void advect(double dt_s);
     bool orderExists(double share);

@@ -274,8 +274,10 @@ void Field::step(double dt_s, std::span<const double> flow_m3s)
             w.stand(r, dt_s);
         }
     }
-    if (!anyMoves)
+    if (!anyMoves) {
+        w.layTanks(dt_s);
         return;
+    }
     timer.emplace(w.phases, &PhaseTimes::advection);
     // Water that goes round a ring in less than the step: in parts that do not.
     int parts = 1;
@@ -294,6 +296,7 @@ void Field::step(double dt_s, std::span<const double> flow_m3s)
     for (std::size_t r = 0; r < w.runs.size(); ++r)
         if (w.runState[r].moving)
             w.endMoving(r, std::abs(flowOf(r)), dt_s);
+    w.layTanks(dt_s);
     w.readFaces();
 }
 

@@ -2,6 +2,7 @@
 #include "thermal/run.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "thermal/field_work.h"
 #include "thermal/remap.h"
@@ -34,13 +35,22 @@ void Field::prepare(const Grid& grid)
     w.groups.clear();
     w.pieces.clear();
     w.lanes.clear();
+    w.tanks.clear();
     w.cells = 0;
     int junctions = static_cast<int>(w.seenJunctions);
     for (std::size_t r = 0; r < w.runs.size(); ++r) {
         cutIntoCells(w.runs[r], static_cast<int>(r), grid, w.cells, w.groups, w.pieces);
         w.cells += w.runs[r].cells;
         cutIntoLanes(w.runs[r], static_cast<int>(r), w.groups, w.lanes, junctions);
+        const auto tanks = layersIn(w.runs[r], static_cast<int>(r), w.groups, w.pieces);
+        w.tanks.insert(w.tanks.end(), tanks.begin(), tanks.end());
     }
+    std::size_t mostLayers = 0;
+    for (const Layers& tank : w.tanks)
+        mostLayers = std::max(mostLayers, tank.cells);
+    w.poolHeat.assign(mostLayers, 0);
+    w.poolVolume.assign(mostLayers, 0);
+    w.poolEnd.assign(mostLayers, 0);
     w.junctions.assign(static_cast<std::size_t>(junctions), {});
     w.nodes = 1;
     for (const Group& g : w.groups)
@@ -67,9 +77,10 @@ void Field::prepare(const Grid& grid)
         const std::vector<Stretch>& stretches = w.runs[r].stretches;
         w.runState[r].coil =
             std::any_of(stretches.begin(), stretches.end(), [](const Stretch& s) { return s.bodyBore_m > 0; });
-        w.runState[r].defers = !w.runState[r].coil
-                               && std::none_of(stretches.begin(), stretches.end(),
-                                               [](const Stretch& s) { return s.volume_m3 > kLargeBody_m3; });
+        w.runState[r].defers =
+            !w.runState[r].coil && std::none_of(stretches.begin(), stretches.end(), [](const Stretch& s) {
+                return s.volume_m3 > kLargeBody_m3 || s.layerLink_W_K > 0;
+            });
     }
     w.state.assign(w.lanes.size(), {});
     w.ready.assign(w.lanes.size(), 0);
@@ -335,6 +346,17 @@ double Field::bodyTemperature(int run, int stretch) const
                     share += m->pieces[p].share;
                 }
     return heat / share;
+}
+
+double Field::layerTemperature(int run, int stretch, double height) const
+{
+    for (const Layers& tank : m->tanks)
+        if (tank.run == run && tank.stretch == stretch) {
+            m->settle(static_cast<std::size_t>(run));
+            const double place = std::floor(std::clamp(height, 0.0, 1.0) * static_cast<double>(tank.cells));
+            return m->node(0)[tank.cellAt(std::min(static_cast<std::size_t>(place), tank.cells - 1))];
+        }
+    return meanTemperature(run, stretch);
 }
 
 Field::Ledger Field::ledger() const

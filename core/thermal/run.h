@@ -28,9 +28,13 @@ struct Stretch {
                                     ///< rest; 0 = tight coupling
     double loss_W_K = 0;            ///< body to surroundings
     int bodyCells = 1;              ///< well-mixed cells in series; of a coil the grid says how many
-    double bodyBore_m = 0;          ///< > 0: a coil of this bore, as long as its volume; water disperses
-                                    ///< in it as in a tube; metal in tight coupling is one with its water.
-                                    ///< Such a stretch is alone in its run
+    double layerLink_W_K = 0;  ///< > 0: a tank, its cells layers one above the other, the `from` end's the lowest;
+        ///< between neighbours this conductance; what is warmer than the water above it rises
+        ///< and mixes with it; heat put in goes into the lowest. Such a stretch stands free
+    bool topFirst = false;  ///< ... the `from` end's layer is the highest
+    double bodyBore_m = 0;  ///< > 0: a coil of this bore, as long as its volume; water disperses
+        ///< in it as in a tube; metal in tight coupling is one with its water.
+        ///< Such a stretch is alone in its run
 };
 
 /// Options for the grid.
@@ -41,11 +45,11 @@ struct Stretch {
 /// wall, whose radial resistance is small against its film, has one layer whatever wallLayers says.
 struct Grid {
     double cell_m = 0.30;  ///< about; tubes are cut into equal cells, short pieces join their neighbours
-    int wallLayers = 4;    ///< 0..8 radial layers, thin near the water; 0 = no wall heat (for checks only)
+    int wallLayers = 4;  ///< 0..8 radial layers, thin near the water; 0 = no wall heat (for checks only)
     bool filmOnlyWall = false;  ///< no resistance inside the wall (for checks only; with one layer this is the
-                                ///< lumped wall of Anzelius and Schumann; one layer without it is the lumped
-                                ///< wall behind film and thickness/(3 k) in series)
-    bool dispersion = true;     ///< false: plug flow (for checks only)
+        ///< lumped wall of Anzelius and Schumann; one layer without it is the lumped
+        ///< wall behind film and thickness/(3 k) in series)
+    bool dispersion = true;  ///< false: plug flow (for checks only)
 };
 
 /// Water on its way through the runs of a drawing: advection, axial dispersion, film, wall with radial
@@ -101,6 +105,8 @@ public:
     double meanTemperature(int run) const;  ///< volume mean
     double meanTemperature(int run, int stretch) const;
     double bodyTemperature(int run, int stretch) const;
+    /// Water of a tank's layer at this share of its height, 0 (lowest) .. 1; of any other stretch its mean.
+    double layerTemperature(int run, int stretch, double height) const;
     /// Volume fraction (0..1 along the run) of the `from` end of stretch k; stretch count gives 1.
     double stretchStart(int run, int stretch) const;
     std::span<const double> cells(int run) const;  ///< water temperature per cell, from -> to

@@ -35,7 +35,7 @@ void Field::Work::reckonSources(std::size_t run)
         for (std::size_t p = groups[g].firstPiece; p < groups[g].firstPiece + groups[g].pieces; ++p) {
             const Piece& piece = pieces[p];
             const StretchState& stretch = stretchState[run][piece.stretch];
-            (piece.bodyFilm_W_K > 0 ? s.bodyWatts : s.waterWatts) += stretch.watts * piece.share;
+            (piece.bodyFilm_W_K > 0 ? s.bodyWatts : s.waterWatts) += stretch.watts * piece.heatShare;
             // Where joined pieces lie in different bays, each counts by about what it loses.
             const double loss = 1e-9
                                 + (piece.givenLoss_W_K > 0 ? piece.givenLoss_W_K
@@ -267,6 +267,48 @@ void Field::Work::stand(std::size_t run, double dt_s)
     } else if (s.owed >= kSettledStep_s) {
         exchangeRun(run, 0, kSettledStep_s, Span::Whole);
         s.owed -= kSettledStep_s;
+    }
+}
+
+/// Layers of a tank: heat goes from each to its neighbours, then what is warmer than the water above it rises and mixes
+/// with it, until no layer is. Both keep the heat there is.
+void Field::Work::layTanks(double dt_s)
+{
+    double* t = node(0);
+    for (const Layers& tank : tanks) {
+        const double most = tank.link_W_K / (rhoC * volume[tank.firstCell]);  // layers of a tank are alike
+        const int parts = std::max(1, static_cast<int>(std::ceil(4.0 * most * dt_s)));
+        const double share = most * dt_s / parts;
+        for (int p = 0; p < parts; ++p) {
+            double below = 0;  // K that came up into the layer at hand
+            for (std::size_t up = 0; up < tank.cells; ++up) {
+                double& own = t[tank.cellAt(up)];
+                const double rises = up + 1 < tank.cells ? share * (own - t[tank.cellAt(up + 1)]) : 0;
+                own += below - rises;
+                below = rises;
+            }
+        }
+        std::size_t pools = 0;
+        for (std::size_t up = 0; up < tank.cells; ++up) {
+            const std::size_t c = tank.cellAt(up);
+            poolHeat[pools] = t[c] * volume[c];
+            poolVolume[pools] = volume[c];
+            poolEnd[pools] = up + 1;
+            while (pools > 0 && poolHeat[pools - 1] * poolVolume[pools] > poolHeat[pools] * poolVolume[pools - 1]) {
+                poolHeat[pools - 1] += poolHeat[pools];
+                poolVolume[pools - 1] += poolVolume[pools];
+                poolEnd[pools - 1] = poolEnd[pools];
+                --pools;
+            }
+            ++pools;
+        }
+        std::size_t up = 0;
+        for (std::size_t p = 0; p < pools; ++p) {
+            const bool alone = poolEnd[p] == up + 1;
+            for (; up < poolEnd[p]; ++up)
+                if (!alone)
+                    t[tank.cellAt(up)] = poolHeat[p] / poolVolume[p];
+        }
     }
 }
 

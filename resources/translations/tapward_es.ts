@@ -7015,6 +7015,34 @@ Sin averías: tomas</translation>
         <source>{0} lets {1} of the pumps&apos; {2} back into the hot line past {3}; {4} go through it.</source>
         <translation>{0} deja volver {1} de los {2} de las bombas a la línea caliente sin pasar por {3}; por él pasan {4}.</translation>
     </message>
+    <message>
+        <source>As drawn {0} gets no more than {1} from the demand pump.</source>
+        <translation>Según el dibujo, {0} no recibe más de {1} de la bomba de presión.</translation>
+    </message>
+    <message>
+        <source>As drawn {0} gets no more than {1} on city water.</source>
+        <translation>Según el dibujo, {0} no recibe más de {1} con agua de red.</translation>
+    </message>
+    <message>
+        <source>Check the supply&apos;s pressure, the pipes&apos; bores and lengths and the valves on the way, or note the pressure at the outlet.</source>
+        <translation>Revise la presión del suministro, los diámetros y longitudes de los tubos y las válvulas del camino, o anote la presión en la toma.</translation>
+    </message>
+    <message>
+        <source>Hot water lies on what comes in cold below. 1: mixed throughout; about 6: a lying coach tank; 20: an upright one, which gives some 70 % of its water near the setpoint.</source>
+        <translation>El agua caliente descansa sobre la fría que entra por abajo. 1: todo mezclado; unas 6: depósito tumbado de vehículo; 20: uno vertical, que da un 70 % de su agua cerca de la consigna.</translation>
+    </message>
+    <message>
+        <source>Layers of water</source>
+        <translation>Capas de agua</translation>
+    </message>
+    <message>
+        <source>No pressure is noted: {0} is entered as an estimate, what the drawing leaves at {1} on city water while so much flows.</source>
+        <translation>No hay presión anotada: se toma {0} como estimación, lo que el dibujo deja en {1} con agua de red mientras sale ese caudal.</translation>
+    </message>
+    <message>
+        <source>No pressure is noted: {0} is entered as an estimate, what the drawing leaves at {1} on the demand pump while so much flows.</source>
+        <translation>No hay presión anotada: se toma {0} como estimación, lo que el dibujo deja en {1} con la bomba de presión mientras sale ese caudal.</translation>
+    </message>
 </context>
 <context>
     <name>drawings</name>
@@ -8995,6 +9023,26 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>Cancel</source>
         <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>Not noted: &amp;fed by</source>
+        <translation>Sin anotar: &amp;alimentada por</translation>
+    </message>
+    <message>
+        <source>What fed the outlet while it ran</source>
+        <translation>Lo que alimentaba la toma mientras corría</translation>
+    </message>
+    <message>
+        <source>Where no gauge was read, the pressure at the outlet is reckoned from the drawing.</source>
+        <translation>Si no se leyó un manómetro, la presión en la toma se calcula a partir del dibujo.</translation>
+    </message>
+    <message>
+        <source>Demand pump</source>
+        <translation>Bomba de presión</translation>
+    </message>
+    <message>
+        <source>City water</source>
+        <translation>Agua de red</translation>
     </message>
 </context>
 <context>

@@ -218,6 +218,7 @@ TEST_CASE("water enters a storage heater as cold as the supply and leaves it as 
     const auto tap = coach.add("faucet", "F1");
     coach.pipe(city, "outlet", heater, "cold", 2);
     coach.pipe(heater, "hot", tap, "hot", 2);
+    coach.set("WH1", "layers", 1.0);
     auto script = coach.script(90, {coach.hot(2)});
     script.supply_C = 10;
     script.storedHeater_C = 60;
@@ -289,5 +290,6 @@ TEST_CASE("a suggestion that nobody confirmed has no shares, one run once is kep
             CHECK((share == 0 || (confirmations == 1 && share == 1)));
         }
         CHECK(study->confirmedBoth == study->confirmedReaches * study->confirmedKeeps);
+        CHECK(std::isnan(study->confirmedWorstTap_C) == (confirmations == 0));
     }
 }

@@ -253,6 +253,47 @@ TEST_CASE("a storage heater begins at its setpoint or at what the case says, and
     CHECK(said(heats, "burner_out") == "WH1 is up to temperature.");
 }
 
+TEST_CASE("a storage heater of one layer is the mixed tank, of twenty it gives most of its water hot",
+          "[study][running]")
+{
+    test::Bench coach;
+    const auto city = coach.add("city_inlet", "CW1"), heater = coach.add("storage_heater", "WH1");
+    const auto tap = coach.add("faucet", "F1");
+    coach.pipe(city, "outlet", heater, "cold", 1);
+    coach.pipe(heater, "hot", tap, "hot", 1);
+    constexpr double kTank_m3 = 20e-3;
+    coach.set("WH1", "tank_volume_m3", kTank_m3);
+    coach.set("WH1", "burner_input_W", 0.0);
+    coach.set("WH1", "standing_loss_W_K", 0.0);
+    const auto drawn = [&](double layers, bool flipped) {
+        coach.set("WH1", "layers", layers);
+        document::Part& pipe = *coach.drawing.find(coach.drawing.pipeAt(heater, "cold")->id);
+        if (flipped != (pipe.ends[0].part == heater))
+            std::swap(pipe.ends[0], pipe.ends[1]);
+        auto script = coach.script(300, {coach.hot(2)});
+        script.start_C = script.ambient_C.emplace(10);
+        script.supply_C = 10;
+        script.storedHeater_C = 60;
+        return coach.run(script);
+    };
+    const auto mixed = drawn(1, false), upright = drawn(20, false);
+    for (const double at_s : {60.0, 120.0, 200.0}) {
+        const double turnovers = integral(mixed, "tap_flow.F1", 2, at_s) / kTank_m3;
+        CAPTURE(at_s, turnovers);
+        // The exact mixed tank.
+        CHECK_THAT(read(mixed, "heater_outlet", at_s), WithinAbs(10 + 50 * std::exp(-turnovers), 0.6));
+    }
+    // Some 70 % of an upright tank near the setpoint: common practice, no published source.
+    double at_s = 2;
+    while (integral(upright, "tap_flow.F1", 2, at_s) < 0.7 * kTank_m3)
+        at_s += 1;
+    CHECK(read(upright, "heater_outlet", at_s) > 54);
+    CHECK(read(mixed, "heater_outlet", at_s) < 36);
+    // Which way its pipes were drawn is nothing to it.
+    const auto turned = drawn(20, true);
+    CHECK_THAT(read(turned, "heater_outlet", at_s), WithinAbs(read(upright, "heater_outlet", at_s), 1e-6));
+}
+
 TEST_CASE("what the burner burns is what the water gains, and altitude takes its share", "[study][running][published]")
 {
     SmallCoach coach;
@@ -326,6 +367,13 @@ TEST_CASE("a wait is the way's water at the tap's flow, and what is drawn is cou
     // What the tap's closing says it drew is what flowed.
     CHECK_THAT(test::drawn_m3(result), WithinRel(integral(result, "tap_flow.F1", 0, 100), 0.02));
     CHECK(times(result, "tap_warm").size() == 1);
+    for (const study::Event& event : result.events) {
+        if (event.id == "tap_warm") {  // the tap, how warm, what it took
+            CHECK(event.what.arguments
+                  == std::vector<Argument>{std::string("F1"), Measure{40, Quantity::Temperature},
+                                           Measure{wasted_m3, Quantity::Volume}});
+        }
+    }
     CHECK_THAT(times(result, "tap_warm")[0], WithinAbs(2 + wait_s, 0.6));
     // Opened a second time it counts anew.
     script.actions = {coach.hot(2), coach.shut(12), coach.hot(15)};  // the warm water is on its way already
@@ -452,4 +500,12 @@ TEST_CASE("on the coach's own pump the water on the way to the tap is known as w
     CHECK_THAT(scalar(result, "purge_volume"), WithinRel(SmallCoach::held_m3(6), 1e-9));
     CHECK(times(result, "burner_lit").size() == 1);
     CHECK_THAT(scalar(result, "hottest_heater_inlet"), WithinAbs(20, 0.5));
+}
+
+TEST_CASE("the time that is left is reckoned from what the share done has taken", "[study]")
+{
+    CHECK(study::secondsLeft(0.25, 10) == 30);
+    CHECK(study::secondsLeft(1, 10) == 0);
+    CHECK_FALSE(study::secondsLeft(0.01, 100));  // too early to tell
+    CHECK_FALSE(study::secondsLeft(0.5, 1));
 }
