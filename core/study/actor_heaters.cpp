@@ -86,9 +86,8 @@ void Simulation::lookAtHeaters()
         heater.control.look(heater.seen);
     }
     for (StorageActor& heater : m_storages) {
-        heater.tank_C = heater.stretch >= 0
-                            ? m_field.layerTemperature(heater.link, heater.stretch, kThermostatHeight)
-                            : m_field.meanTemperature(heater.link);
+        heater.tank_C = heater.stretch >= 0 ? m_field.layerTemperature(heater.link, heater.stretch, kThermostatHeight)
+                                            : m_field.meanTemperature(heater.link);
         heater.powered = volts() > 6 && !heater.gasFails;
         heater.control.look(heater.tank_C, heater.powered);
     }

@@ -108,7 +108,7 @@ void Simulation::record()
         m_result.series[column.series].values.push_back(column.read(*this, column.index));
     }
     // A curve follows the steps and never cuts one short: what happens does not depend on what is written down.
-    m_nextRecord = m_time + std::max(m_bounds.every_s, (m_moving ? 1 : 5) * m_options.recordEvery_s);
+    m_nextRecord = m_time + recordEvery_s();
 
     if (m_options.snapshots && m_time >= m_nextSnapshot - 1e-9) {
         Snapshot& snapshot = m_result.snapshot;
@@ -125,6 +125,14 @@ void Simulation::record()
             snapshot.flow_m3s.push_back(static_cast<float>(flow));
         }
         m_nextSnapshot = m_time + m_snapshotEvery_s;
+    }
+}
+
+/// Curves show what was just done, and go on counting from there: the same whenever it is done.
+void Simulation::recordSoon()
+{
+    if (!m_result.time_s.empty()) {
+        m_nextRecord = std::min(m_nextRecord, std::max(m_time, m_result.time_s.back() + m_bounds.every_s));
     }
 }
 

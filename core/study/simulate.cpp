@@ -69,6 +69,7 @@ Result<CaseResult> Simulation::run()
             m_acted = false;
             moveActors(0);
             switchDemandPump();
+            recordSoon();
         }
         if (m_dirty || flowsAreOld()) {
             solve();
@@ -163,8 +164,8 @@ void Simulation::solve()
     const bool moved = m_moving;
     m_moving = most > kStill_m3s;
     m_stillSince_s = moved && !m_moving ? m_time : m_stillSince_s;
-    if (!moved && m_moving && !m_result.time_s.empty()) {  // curves show how it starts to move
-        m_nextRecord = std::min(m_nextRecord, std::max(m_time, m_result.time_s.back() + m_bounds.every_s));
+    if (moved != m_moving) {
+        recordSoon();
     }
     readFlows();
 }
@@ -267,6 +268,9 @@ double Simulation::nextStep() const
     const PhaseTimer timer(m_options.phases, &PhaseTimes::machines);
     const bool quiet = m_time - m_stillSince_s >= kQuietAfter_s && m_storages.empty();
     double dt = m_moving ? m_options.step_s : m_options.standingStep_s * (quiet ? kQuietSteps : 1);
+    if (m_options.curves && !m_moving) {
+        dt = std::min(dt, recordEvery_s());  // as long as that, not up to it: the clock has no say
+    }
     // A time that is the step but for its rounding is the step: what is reckoned once for a step holds for it.
     const auto limit = [&dt](double seconds) {
         if (seconds > 1e-9 && seconds < dt - 1e-9) {

@@ -81,6 +81,11 @@ private:
     void prepareSnapshots();
     void boundRecord();
     void record();
+    void recordSoon();
+    double recordEvery_s() const
+    {
+        return std::max(m_bounds.every_s, (m_moving ? 1 : 5) * m_options.recordEvery_s);
+    }
     void addEvent(std::string id, Message what, document::PartId part, Event::Weight weight = Event::Weight::Info);
     void addEventAt(double t_s, std::string id, Message what, document::PartId part,
                     Event::Weight weight = Event::Weight::Info);

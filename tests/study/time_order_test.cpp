@@ -2,6 +2,7 @@
 // How near a case comes to its own converged answer (fine steps, fine cells), and how seldom its flows must be found.
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "study/prediction.h"
 #include "study/simulate.h"
@@ -52,6 +53,18 @@ study::Options finer(int times)
     return options;
 }
 
+/// A curve between its readings; nothing before the first and after the last.
+std::optional<double> readAt(const study::CaseResult& result, const study::Series& series, double t)
+{
+    const auto after = std::lower_bound(result.time_s.begin(), result.time_s.end(), t - 1e-9);
+    const auto k = static_cast<std::size_t>(after - result.time_s.begin());
+    if (k == 0 || k >= result.time_s.size()) {
+        return std::nullopt;
+    }
+    const double w = (t - result.time_s[k - 1]) / (result.time_s[k] - result.time_s[k - 1]);
+    return (1 - w) * series.values[k - 1] + w * series.values[k];
+}
+
 struct Apart {
     double most = 0, mean = 0;
 };
@@ -68,14 +81,11 @@ Apart apart(const study::CaseResult& usual, const study::CaseResult& dense)
         const study::Series* truth = dense.find(series.id);
         REQUIRE(truth);
         for (std::size_t i = 0; i < usual.time_s.size(); ++i) {
-            const double t = usual.time_s[i];
-            const auto after = std::lower_bound(dense.time_s.begin(), dense.time_s.end(), t - 1e-9);
-            const auto k = static_cast<std::size_t>(after - dense.time_s.begin());
-            if (t < 12 || k == 0 || k >= dense.time_s.size()) {
+            const auto value = readAt(dense, *truth, usual.time_s[i]);
+            if (usual.time_s[i] < 12 || !value) {
                 continue;
             }
-            const double w = (t - dense.time_s[k - 1]) / (dense.time_s[k] - dense.time_s[k - 1]);
-            const double error = std::abs(series.values[i] - (1 - w) * truth->values[k - 1] - w * truth->values[k]);
+            const double error = std::abs(series.values[i] - *value);
             found.most = std::max(found.most, error);
             found.mean += error;
             ++count;
@@ -117,13 +127,14 @@ TEST_CASE("flows are found when the water has changed, not by the clock, and are
     const study::Series *ours = usual.find("loop_flow"), *truth = judge.find("loop_flow");
     REQUIRE(ours);
     REQUIRE(truth);
-    REQUIRE(usual.time_s.size() == judge.time_s.size());
     const double largest = *std::max_element(truth->values.begin(), truth->values.end());
     REQUIRE(largest > 2e-5);
     double worst = 0;
     for (std::size_t i = 0; i < usual.time_s.size(); ++i) {
-        REQUIRE(std::abs(usual.time_s[i] - judge.time_s[i]) < 1e-6);
-        worst = std::max(worst, std::abs(ours->values[i] - truth->values[i]));
+        // From a second after the pumps start: in between they spin up, and readings are of other instants.
+        if (const auto value = readAt(judge, *truth, usual.time_s[i]); value && usual.time_s[i] > 12) {
+            worst = std::max(worst, std::abs(ours->values[i] - *value));
+        }
     }
     CHECK(worst < 2e-3 * largest);
 }
