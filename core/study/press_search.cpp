@@ -163,8 +163,8 @@ const PressBest* PressSearch::hottest(const std::vector<HeatPlace>& places) cons
 std::optional<Problem> PressSearch::refine(const std::vector<HeatPlace>& places)
 {
     double volt = 0.5 * (m_options.volts.most - m_options.volts.least) / 4;
-    double gap = 20;
-    for (int round = 0; round < 4; ++round) {
+    double gap = 20, delay = 4;
+    for (int round = 0; round < 9; ++round) {
         const PressBest* start = hottest(places);
         if (!start) {
             return std::nullopt;
@@ -189,16 +189,63 @@ std::optional<Problem> PressSearch::refine(const std::vector<HeatPlace>& places)
                 moved.plan.gaps_s[1] = std::max(0.0, moved.plan.gaps_s[1] + sign * gap);
                 moves.push_back(moved);
             }
+            if (centre.plan.openAt != document::kNoPart) {
+                moved = centre;
+                moved.plan.openDelay_s = std::max(0.0, moved.plan.openDelay_s + sign * delay);
+                moves.push_back(moved);
+            }
         }
         if (auto problem = evaluate(moves)) {
             return problem;
         }
         if (hottest(places)->hottest_C < before_C + kWorth_K) {
             volt *= 0.4;
-            gap *= 0.25;
+            gap *= 0.4;
+            delay *= 0.4;
         }
     }
     return std::nullopt;
+}
+
+std::optional<Problem> PressSearch::openWhileRunning()
+{
+    // Another draw takes flow from the heater or brings it more within a second; the fire follows later.
+    static constexpr double kDelays_s[] = {3, 8, 14, 20, 28, 40, 70};
+    std::vector<PressPoint> starts;
+    using enum HeatPlace;
+    for (const auto& aim : {std::vector{HeaterOutlet}, {OutletHot}, {HeaterInlet}, {OutletCold, Sensor}}) {
+        const PressBest* best = hottest(aim);
+        if (!best) {
+            continue;
+        }
+        PressPoint point = best->point;
+        for (const bool all : {true, false}) {  // in the last of its runs, and in the one that was hottest
+            const int presses = all ? static_cast<int>(point.plan.gaps_s.size()) : std::max(1, best->presses);
+            point.plan.gaps_s.resize(std::min(point.plan.gaps_s.size(), static_cast<std::size_t>(presses)));
+            if (std::find(starts.begin(), starts.end(), point) == starts.end()) {
+                starts.push_back(point);
+            }
+        }
+    }
+    std::vector<PressPoint> points;
+    for (PressPoint& point : starts) {
+        for (const auto& [part, share] : {std::pair{m_hotDraw, 1.0}, std::pair{m_coldDraw, 0.0}}) {
+            for (const double delay_s : kDelays_s) {
+                if (part == document::kNoPart) {
+                    continue;
+                }
+                point.plan.openAt = part;
+                point.plan.openHotShare = share;
+                point.plan.openFromPress = true;
+                point.plan.openDelay_s = delay_s;
+                points.push_back(point);
+            }
+        }
+    }
+    if (auto problem = evaluate(points)) {
+        return problem;
+    }
+    return refine({HeatPlace::HeaterOutlet});
 }
 
 std::optional<Problem> PressSearch::openOutlets()
@@ -312,7 +359,19 @@ std::optional<Problem> PressSearch::search(bool thorough, const std::vector<Pres
             return problem;
         }
     }
-    return m_options.draws ? openOutlets() : std::nullopt;
+    if (!m_options.draws) {
+        return std::nullopt;
+    }
+    for (const auto& [key, best] : m_best) {
+        m_withoutOpening.push_back(best);
+    }
+    if (auto problem = openOutlets()) {
+        return problem;
+    }
+    if (auto problem = openWhileRunning()) {
+        return problem;
+    }
+    return openOutlets();
 }
 
 }  // namespace tapward::study

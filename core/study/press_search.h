@@ -44,6 +44,8 @@ public:
     /// opened at the end.
     std::optional<Problem> search(bool thorough, const std::vector<PressPoint>& seeds);
     const std::map<PlaceKey, PressBest>& best() const { return m_best; }
+    /// What was hottest at each place before outlets were opened for it; empty of a search that opens none.
+    const std::vector<PressBest>& withoutOpening() const { return m_withoutOpening; }
 
     PressPoint plainPoint() const;  ///< drawn volts, first case's temperatures, presses without a gap
     Trial trial(const PressPoint& point) const;
@@ -54,6 +56,7 @@ public:
 
 private:
     std::optional<Problem> refine(const std::vector<HeatPlace>& places);
+    std::optional<Problem> openWhileRunning();
     std::optional<Problem> openOutlets();
 
     const Trials& m_trials;
@@ -64,6 +67,7 @@ private:
     document::PartId m_pressed = document::kNoPart, m_hotDraw = document::kNoPart, m_coldDraw = document::kNoPart;
     bool m_hasCity = false, m_hasPump = false;
     std::map<PlaceKey, PressBest> m_best;
+    std::vector<PressBest> m_withoutOpening;
     std::vector<PressPoint> m_known;
 };
 

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <atomic>
 #include <cmath>
+#include <iterator>
+#include <span>
 
 #include <fmt/format.h>
 
@@ -98,27 +100,63 @@ int runsStarted(const CaseResult& result, double until_s)
     }));
 }
 
+constexpr double kLost_K = 1;  // less hot than the search saw it by this: the run went another way
+
 /// The search's best points run again as they will be reported, every place read from every run.
 Result<std::vector<WorstHeat>> confirm(const Trials& trials, const PressSearch& search, const PressesOptions& options)
 {
     std::vector<PlaceKey> keys;
     std::vector<PressPoint> points;
+    const auto add = [&points](PressPoint point) {
+        if (std::find(points.begin(), points.end(), point) == points.end()) {
+            points.push_back(std::move(point));
+        }
+    };
     for (const auto& [key, best] : search.best()) {
         keys.push_back(key);
-        const PressPoint point = PressSearch::trimmed(best);
-        if (std::find(points.begin(), points.end(), point) == points.end()) {
-            points.push_back(point);
-        }
+        add(PressSearch::trimmed(best));
     }
-    std::vector<Trial> planned;
-    for (const PressPoint& point : points) {
-        planned.push_back(search.trial(point));
+    for (const PressBest& best : search.withoutOpening()) {
+        add(PressSearch::trimmed(best));
     }
     Options fine = options.resolution;  // with curves: whoever opens the script gets the same steps
     fine.stop = options.stop;
-    const auto found = trials.run(planned, fine);
+    const auto runAll = [&](std::span<const PressPoint> some) {
+        std::vector<Trial> planned;
+        for (const PressPoint& point : some) {
+            planned.push_back(search.trial(point));
+        }
+        return trials.run(planned, fine);
+    };
+    auto found = runAll(points);
     if (!found) {
         return tl::unexpected(found.error());
+    }
+    // A run that a sensor's last tenth of a degree decides may go another way in finer cells: it is looked for near by.
+    const std::size_t first = points.size();
+    for (const HeatPlace place : {HeatPlace::HeaterOutlet, HeatPlace::OutletHot}) {
+        double reported_C = -1e9;
+        for (const TrialResult& result : *found) {
+            for (const PlaceHeat& heat : result.result.hottest) {
+                reported_C = heat.place == place ? std::max(reported_C, heat.hottest_C) : reported_C;
+            }
+        }
+        const PressBest* best = search.hottest({place});
+        if (!best || best->hottest_C < reported_C + kLost_K || best->point.plan.gaps_s.size() < 2) {
+            continue;
+        }
+        for (const double later_s : {2.0, 5.0, 10.0, 20.0, 40.0, 80.0, 160.0}) {
+            PressPoint point = best->point;
+            point.plan.gaps_s.back() += later_s;
+            add(point);
+        }
+    }
+    if (points.size() > first) {
+        auto more = runAll(std::span(points).subspan(first));
+        if (!more) {
+            return tl::unexpected(more.error());
+        }
+        std::move(more->begin(), more->end(), std::back_inserter(*found));
     }
     // Once more as plain scripts: what is reported is what opening the case shows.
     std::vector<Trial> plain;
