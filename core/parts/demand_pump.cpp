@@ -2,6 +2,8 @@
 #include "parts/demand_pump.h"
 
 #include <memory>
+#include <utility>
+#include <vector>
 
 #include "network/pump_curve.h"
 #include "parts/common.h"
@@ -12,6 +14,13 @@ namespace {
 constexpr double kWaterWeight_N_m3 = 998.2 * 9.80665;
 /// A diaphragm pump still lifts a little past its switch: zero flow at 1.15 times cut-out, from memory.
 constexpr double kStallShare = 1.15;
+
+/// Flow falls in a straight line from the open flow to nothing at stall.
+Curve straight(double openFlow_m3s, double cutOut_Pa)
+{
+    const double stall_Pa = kStallShare * cutOut_Pa;
+    return {{0, stall_Pa}, {openFlow_m3s / 2, stall_Pa / 2}, {openFlow_m3s, 0}};
+}
 
 Result<PartModel> model(const Values& values)
 {
@@ -26,10 +35,13 @@ Result<PartModel> model(const Values& values)
                         {Measure{supply.cutIn_Pa, Quantity::Pressure}, Measure{supply.cutOut_Pa, Quantity::Pressure}}},
                        "Read both again; cut-in is usually 15 to 20 psi lower.");
     }
-    // Flow falls in a straight line from the open flow to nothing at stall.
-    const double stall_m = kStallShare * supply.cutOut_Pa / kWaterWeight_N_m3;
-    auto curve = network::PumpCurve::fromReadings(
-        {{0, stall_m}, {supply.openFlow_m3s / 2, stall_m / 2}, {supply.openFlow_m3s, 0}});
+    const Curve shown = values.isSet("curve") ? values.curve("curve") : straight(supply.openFlow_m3s, supply.cutOut_Pa);
+    supply.openFlow_m3s = shown.back().x;
+    std::vector<network::PumpCurve::Reading> readings;
+    for (const CurvePoint& point : shown) {
+        readings.push_back({point.x, point.y / kWaterWeight_N_m3});
+    }
+    auto curve = network::PumpCurve::fromReadings(std::move(readings));
     if (!curve) {
         return tl::unexpected(curve.error());
     }
@@ -68,6 +80,18 @@ const PartKind& demandPump()
                     .most = 1e-2,
                     .initial = 3.5 * us::kGpm,
                     .source = "3..5.5 gpm, published"},
+                   {.key = "curve",
+                    .label = "Pressure by flow",
+                    .type = FieldType::Curve,
+                    .quantity = Quantity::Pressure,
+                    .most = 2e6,
+                    .initial = straight(3.5 * us::kGpm, 55 * us::kPsi),
+                    .source = "a straight line from the open flow to a little over the cut-out, from memory",
+                    .curveX = Quantity::Flow,
+                    .curveY = Quantity::Pressure,
+                    .help =
+                        "Readings of its data sheet at 12 V, flow rising. Until there are some: a straight line from "
+                        "the open flow to a little over the cut-out."},
                    {.key = "cut_out_Pa",
                     .label = "Cut-out",
                     .quantity = Quantity::Pressure,

@@ -183,6 +183,16 @@ TEST_CASE("the demand pump gives its open flow at no pressure and nothing well p
     CHECK_FALSE(kind.model(parts::Values(kind, senseless)));
 }
 
+TEST_CASE("a demand pump whose readings are entered gives those", "[parts]")
+{
+    const parts::Curve readings{{0, 400e3}, {1e-4, 250e3}, {2e-4, 0}};
+    const auto model = modelOf("demand_pump", {{"curve", {readings, parts::Basis::DataSheet}}});
+    const auto& curve = *law<network::PumpLaw>(model).curve;
+    for (const parts::CurvePoint& point : readings)  // 1 m of water at 20 °C is 998.2 x 9.80665 Pa
+        CHECK_THAT(curve.headAt(point.x) * 998.2 * 9.80665, WithinAbs(point.y, 1));
+    CHECK(model.supply->openFlow_m3s == 2e-4);
+}
+
 TEST_CASE("an accumulator gives what Boyle's law says", "[parts]")
 {
     // 1 L at 200 kPa gauge pre-charge: at 300 kPa it holds 1 - 301.325/401.325 of a litre. The slope there is
