@@ -7043,6 +7043,18 @@ Sin averías: tomas</translation>
         <source>No pressure is noted: {0} is entered as an estimate, what the drawing leaves at {1} on the demand pump while so much flows.</source>
         <translation>No hay presión anotada: se toma {0} como estimación, lo que el dibujo deja en {1} con la bomba de presión mientras sale ese caudal.</translation>
     </message>
+    <message>
+        <source>Pressure by flow</source>
+        <translation>Presión según el caudal</translation>
+    </message>
+    <message>
+        <source>Readings of its data sheet at 12 V, flow rising. Until there are some: a straight line from the open flow to a little over the cut-out.</source>
+        <translation>Lecturas de su hoja de datos a 12 V, con caudal creciente. Mientras no las haya: una recta desde el caudal libre hasta algo más que la presión de parada.</translation>
+    </message>
+    <message>
+        <source>a straight line from the open flow to a little over the cut-out, from memory</source>
+        <translation>una recta desde el caudal libre hasta algo más que la presión de parada, de memoria</translation>
+    </message>
 </context>
 <context>
     <name>drawings</name>
