@@ -213,7 +213,8 @@ std::vector<LabelShape> placedBySymbols(const std::vector<LabelShape>& open, con
     if (order.empty())
         return placed;
     const std::size_t covering = order.size();
-    order.insert(order.end(), easy.begin(), easy.end());
+    for (const auto i : easy)  // g++ 14 sees an overflow in insert()
+        order.push_back(i);
     Crowd again(layout, options);
     for (const auto& label : layout.labels)
         addTo(again, label);
