@@ -53,7 +53,8 @@ int shownBy(QWidget& widget, QWidget& elsewhere)
 
 void checkAll(QWidget& root, QWidget* other = nullptr)
 {
-    QApplication::setActiveWindow(root.window());
+    root.window()->activateWindow();
+    REQUIRE(QTest::qWaitForWindowActive(root.window()));
     QList<QWidget*> candidates = root.findChildren<QWidget*>();
     candidates << &root;
     std::vector<QWidget*> all;
@@ -123,7 +124,8 @@ TEST_CASE("F6 goes round all panes that are seen, Shift+F6 the other way, with n
         MainWindow window;
         window.resize(1500, 1000);
         window.show();
-        QApplication::setActiveWindow(&window);
+        window.activateWindow();
+        REQUIRE(QTest::qWaitForWindowActive(&window));
         CAPTURE(drawings->front().title.toStdString());
         REQUIRE(window.openSample(drawings->front().resource));
         REQUIRE(waitForAnswer(window.session()));

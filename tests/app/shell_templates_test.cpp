@@ -54,7 +54,8 @@ TEST_CASE("the start page has the focus on a way to begin, and Return takes it; 
 {
     MainWindow window;
     window.show();
-    QApplication::setActiveWindow(&window);
+    window.activateWindow();
+    REQUIRE(QTest::qWaitForWindowActive(&window));
     const auto focused = [&] {
         const auto* button = qobject_cast<QAbstractButton*>(QApplication::focusWidget());
         return button ? button->property("resource").toString() : QString();
