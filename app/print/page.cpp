@@ -10,6 +10,7 @@
 #include <QPainter>
 #include <QPdfWriter>
 
+#include "document/file.h"
 #include "print/page_layout.h"
 #include "print/paint_pages.h"
 #include "print/pdf_finish.h"
@@ -46,8 +47,7 @@ std::optional<Problem> printPagePdf(const document::Drawing& drawing, const repo
     {
         QPdfWriter writer(&buffer);
         writer.setPageSize(QPageSize(paper == PaperSize::A4 ? QPageSize::A4 : QPageSize::Letter));
-        writer.setTitle(messageText(Message(content.title), units));
-        writer.setCreator(QStringLiteral("Tapward " TAPWARD_VERSION));
+        label(writer, messageText(Message(content.title), units), QByteArray::fromStdString(document::write(drawing)));
         if (paintPages(writer, drawing, content, findings, units) == 0)
             return Problem{"The page could not be drawn.", "Try again; if it stays so, export the drawing as SVG.", {}};
     }

@@ -3,8 +3,20 @@
 
 #include <QRegularExpression>
 #include <QString>
+#include <QUuid>
 
 namespace tapward::app::print {
+
+void label(QPdfWriter& writer, const QString& title, [[maybe_unused]] const QByteArray& content)
+{
+    writer.setTitle(title);
+    writer.setCreator(QStringLiteral("Tapward " TAPWARD_VERSION));
+#if QT_VERSION >= QT_VERSION_CHECK(6, 8, 0)
+    // Of our own space of names (RFC 9562, 5.5): any number drawn once.
+    static const QUuid space("{8d1f6a0e-53f1-4d0c-9a55-0c3f5a6d7b21}");
+    writer.setDocumentId(QUuid::createUuidV5(space, title.toUtf8() + content));
+#endif
+}
 
 QByteArray withLanguage(const QByteArray& pdf, const QByteArray& language)
 {

@@ -253,8 +253,7 @@ std::optional<Problem> surveySheetPdf(const report::BlankSurvey& sheet, PaperSiz
     {
         QPdfWriter writer(&buffer);
         writer.setPageSize(QPageSize(paper == PaperSize::A4 ? QPageSize::A4 : QPageSize::Letter));
-        writer.setTitle(coreText(sheet.title));
-        writer.setCreator(QStringLiteral("Tapward " TAPWARD_VERSION));
+        label(writer, coreText(sheet.title), {});
         if (paintSurveySheet(writer, sheet) == 0)
             return Problem{"The survey sheet could not be drawn.", "Try again, or print it from the preview.", {}};
     }

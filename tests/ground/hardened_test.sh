@@ -32,7 +32,7 @@ objects=()
 while IFS= read -r -d '' object; do
     objects+=("$object")
 done < <(find "$build/core" "$build/app" -name '*.o' -print0)
-((${#objects[@]} > 100)) || lacks "objects to read: ${#objects[@]} below $build"
+((${#objects[@]} > 50)) || lacks "objects to read: ${#objects[@]} below $build"
 if readelf -h "$1" | grep -Eq 'Machine: .*(X86-64|80386)'; then
     marked="$(readelf -Wn "${objects[@]}" 2>/dev/null | grep -c 'x86 feature: IBT, SHSTK')"
     ((marked == ${#objects[@]})) || lacks "CET: $marked of ${#objects[@]} objects have it"
