@@ -119,27 +119,27 @@ struct LoopAnswer {
     std::optional<double> pumpFlow_m3s, meterFlow_m3s;
     document::PartId bypass = document::kNoPart;  ///< lets pumped water back into the hot line past the heater
     std::optional<double> bypassFlow_m3s;
-    std::optional<double> flowLowVolts_m3s;   ///< at 10.5 V
+    std::optional<double> flowLowVolts_m3s;  ///< at 10.5 V
     std::optional<double> flowHighVolts_m3s;  ///< at 14.4 V
     double coldStart_C = 0;
-    std::optional<double> purgeVolume_m3;     ///< water heater outlet -> tap along the loop's way
+    std::optional<double> purgeVolume_m3;  ///< water heater outlet -> tap along the loop's way
     std::vector<document::PartId> hotPath, returnPath;
-    std::vector<HeadItem> headBudget;         ///< biggest first
+    std::vector<HeadItem> headBudget;  ///< biggest first
 };
 
 struct Prediction {
     LoopAnswer loop;
-    std::vector<CaseResult> cases;            ///< as in the drawing (or the one asked for)
+    std::vector<CaseResult> cases;  ///< as in the drawing (or the one asked for)
     const CaseResult* find(std::string_view name) const;
 };
 
 struct Options {
-    std::string onlyCase;          ///< empty = all
+    std::string onlyCase;  ///< empty = all
     bool snapshots = false;
-    std::string snapshotCase;      ///< with snapshots: only this case keeps them; empty = every case
+    std::string snapshotCase;  ///< with snapshots: only this case keeps them; empty = every case
     double snapshotEvery_s = 1.0;
-    double step_s = 0.5;           ///< longest step while water moves
-    double standingStep_s = 5;     ///< ... while it stands; three times that once it has stood for a minute
+    double step_s = 0.5;  ///< longest step while water moves
+    double standingStep_s = 5;  ///< ... while it stands; three times that once it has stood for a minute
     double cell_m = 0.15;  ///< a preheat run is 0.01 K on average and 0.1 K at most from its converged answer; a sharp
         ///< front that comes to a tap just opened is off by more for a second (bench/case_bench)
     int wallLayers = 4;

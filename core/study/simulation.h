@@ -82,10 +82,7 @@ private:
     void boundRecord();
     void record();
     void recordSoon();
-    double recordEvery_s() const
-    {
-        return std::max(m_bounds.every_s, (m_moving ? 1 : 5) * m_options.recordEvery_s);
-    }
+    double recordEvery_s() const { return std::max(m_bounds.every_s, (m_moving ? 1 : 5) * m_options.recordEvery_s); }
     void addEvent(std::string id, Message what, document::PartId part, Event::Weight weight = Event::Weight::Info);
     void addEventAt(double t_s, std::string id, Message what, document::PartId part,
                     Event::Weight weight = Event::Weight::Info);
@@ -197,7 +194,7 @@ private:
     std::vector<RunLog> m_runs;
     bool m_runningNow = false;
     double m_firstRise_m3 = kNan, m_targetAt_m3 = kNan, m_targetAt_s = kNan;
-    double m_before_C = kNan;      ///< target reading at the start of the step
+    double m_before_C = kNan;  ///< target reading at the start of the step
     double m_beforePumped_m3 = 0;
     double m_wait_s = kNan, m_wasted_m3 = kNan;
     double m_hottestTap_C = kNan, m_hottestJoin_C = kNan, m_hottestCold_C = kNan;
