@@ -2,7 +2,6 @@
 #include "study/presses.h"
 
 #include <algorithm>
-#include <atomic>
 #include <cmath>
 #include <iterator>
 #include <span>
@@ -215,9 +214,8 @@ Result<PressesStudy> studyPresses(const document::Drawing& drawing, const Presse
         return problem(trials->loop().answer.reason, "Join pumps, valve and pipes to a loop through the heater.");
     }
     PressesStudy study;
-    std::atomic<int> done{0};
     // About what a full study takes; only for the progress shown.
-    const double expected = 110 + (options.protections ? 110 : 0) + (options.safeWait ? 30 : 0);
+    const double expected = 440 + (options.protections ? 110 : 0) + (options.safeWait ? 30 : 0);
     const auto counted = [&](int cases) {
         study.cases += cases;
         if (options.progress) {
