@@ -9,11 +9,13 @@
 #include <string>
 
 #include "base/whole_file.h"
+#include "batch/pace.h"
 #include "batch/study.h"
 #include "document/file.h"
 #include "print/page.h"
 #include "report/report.h"
 #include "review/finding.h"
+#include "study/assessment.h"
 #include "study/prediction.h"
 
 // tapward-batch: the same core as the window, without a window. Results go to stdout, messages to stderr.
@@ -27,7 +29,7 @@ enum Exit { Fine = 0, CautionApplies = 1, NoAnswer = 2 };
 /// What was asked for on the command line.
 struct Asked {
     std::string file, caseName, output;
-    bool json = false, csv = false;
+    bool json = false, csv = false, quick = false;
     app::batch::StudyAsked study;
     UnitSystem units = UnitSystem::Us;
     app::print::PaperSize paper = app::print::PaperSize::Letter;
@@ -68,18 +70,35 @@ Result<study::Prediction> predict(const document::Drawing& drawing, const std::s
     return study::predict(drawing, options);
 }
 
+/// What is known of the drawing: all there is, but for those who said --quick.
+Result<study::Assessment> assess(const Asked& asked, const document::Drawing& drawing,
+                                 const study::Prediction& prediction)
+{
+    if (asked.quick) {
+        return study::assess(drawing, prediction);
+    }
+    app::batch::Pace pace;
+    study::AssessOptions options;
+    options.progress = [&pace](double share) { pace.tell(share); };
+    return study::assessFully(drawing, prediction, options);
+}
+
 int check(const Asked& asked, const document::Drawing& drawing)
 {
     const auto prediction = predict(drawing);
     if (!prediction) {
         return refuse(asked.file, prediction.error(), asked.units);
     }
-    const auto findings = review::review(drawing, *prediction);
+    const auto assessment = assess(asked, drawing, *prediction);
+    if (!assessment) {
+        return refuse(asked.file, assessment.error(), asked.units);
+    }
+    const auto findings = review::review(drawing, *prediction, *assessment);
     const bool cautioned = std::any_of(findings.begin(), findings.end(), [](const review::Finding& finding) {
         return !finding.dismissed && finding.severity != review::Severity::Note;
     });
     return print(report::findingsText(drawing, findings, asked.units)
-                     + report::cautionsText(drawing, *prediction, findings, asked.units)
+                     + report::cautionsText(drawing, *prediction, *assessment, findings, asked.units)
                      + report::winterText(drawing, asked.units),
                  cautioned ? CautionApplies : Fine);
 }
@@ -120,7 +139,11 @@ int showPrediction(const Asked& asked, const document::Drawing& drawing)
                                                : report::seriesCsv(prediction->cases.front(), asked.units),
                      exitCode);
     }
-    return print(report::table(drawing, *prediction, asked.units), exitCode);
+    const auto assessment = assess(asked, drawing, *prediction);
+    if (!assessment) {
+        return refuse(asked.file, assessment.error(), asked.units);
+    }
+    return print(report::table(drawing, *prediction, *assessment, asked.units), exitCode);
 }
 
 int sheet(const Asked& asked, const document::Drawing& drawing, int argc, char** argv)
@@ -129,14 +152,20 @@ int sheet(const Asked& asked, const document::Drawing& drawing, int argc, char**
     if (!prediction) {
         return refuse(asked.file, prediction.error(), asked.units);
     }
+    const auto assessment = assess(asked, drawing, *prediction);
+    if (!assessment) {
+        return refuse(asked.file, assessment.error(), asked.units);
+    }
     // A page needs fonts, not a screen.
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
         qputenv("QT_QPA_PLATFORM", "offscreen");
     }
     const QGuiApplication application(argc, argv);
     QByteArray pdf;
-    const auto findings = review::review(drawing, *prediction);
-    if (const auto problem = app::print::printPagePdf(drawing, *prediction, findings, asked.units, asked.paper, pdf)) {
+    const auto findings = review::review(drawing, *prediction, *assessment);
+    if (const auto problem =
+            app::print::printPagePdf(drawing, report::page(drawing, *prediction, *assessment, findings), findings,
+                                     asked.units, asked.paper, pdf)) {
         return refuse(asked.file, *problem, asked.units);
     }
     if (const auto why = writeWholeFile(asked.output, {pdf.constData(), static_cast<std::size_t>(pdf.size())})) {
@@ -185,6 +214,7 @@ int main(int argc, char** argv)
     predictCommand->add_option("--case", asked.caseName, "Only this case");
     CLI::Option* json = predictCommand->add_flag("--json", asked.json, "One JSON document, SI units and °C");
     predictCommand->add_flag("--csv", asked.csv, "The curves of one case")->excludes(json);
+    predictCommand->add_flag("--quick", asked.quick, "The drawn cases alone; how hot it gets is told as 'at least'");
     CLI::App* sheetCommand = command("sheet", "Write the customer's page as PDF");
     sheetCommand->add_option("-o,--output", asked.output, "The PDF to write; - writes to standard output")->required();
     sheetCommand->add_option("--paper", asked.paper, "letter or a4")

@@ -1,61 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "batch/study.h"
 
-#include <algorithm>
-#include <chrono>
-#include <cstdio>
-#include <mutex>
 #include <string>
-#include <unistd.h>
 
-#include <fmt/format.h>
-
+#include "batch/pace.h"
 #include "report/stop_report.h"
 #include "report/study_report.h"
 
 namespace tapward::app::batch {
-namespace {
-
-/// Says on stderr how far a long study is and how long it may still take: in one line on a terminal, else now and then.
-class Pace {
-public:
-    ~Pace()
-    {
-        if (m_said && m_terminal) {
-            say("\r\033[K");
-        }
-    }
-
-    void tell(double share)
-    {
-        const std::lock_guard lock(m_mutex);
-        const double elapsed_s = std::chrono::duration<double>(Clock::now() - m_begin).count();
-        const auto left_s = tapward::study::secondsLeft(share, elapsed_s);
-        if (elapsed_s < m_next_s || !left_s || share >= 1) {
-            return;
-        }
-        m_next_s = elapsed_s + (m_terminal ? 1 : 20);
-        m_said = true;
-        say(fmt::format("{}tapward-batch: {:.0f} % done, about {} left{}", m_terminal ? "\r" : "", 100 * share,
-                        show({std::max(*left_s, 1.0), Quantity::Time}, UnitSystem::Us), m_terminal ? "\033[K" : "\n"));
-    }
-
-private:
-    using Clock = std::chrono::steady_clock;
-    static void say(const std::string& text)
-    {
-        std::fwrite(text.data(), 1, text.size(), stderr);
-        std::fflush(stderr);
-    }
-
-    const bool m_terminal = isatty(STDERR_FILENO) == 1;
-    const Clock::time_point m_begin = Clock::now();
-    std::mutex m_mutex;  // progress comes from any thread
-    double m_next_s = m_terminal ? 2 : 10;
-    bool m_said = false;
-};
-
-}  // namespace
 
 Result<std::string> study(const document::Drawing& drawing, const StudyAsked& asked, const std::string& fileName,
                           UnitSystem units)

@@ -34,9 +34,15 @@ Margin marginOf(const study::LoopAnswer& loop, UnitSystem units)
         margin.text = tr("%1 is %2 % under the %3 the heater needs to light.").arg(flow, percent, need);
     } else {
         const bool thin = ratio < review::kSafeMargin;
-        margin.word = thin ? tr("Thin margin") : tr("Lights");
-        margin.weight = thin ? review::Severity::Caution : review::Severity::Note;
+        const bool lostLow = loop.flowLowVolts_m3s && *loop.flowLowVolts_m3s < margin.activation_m3s;
+        margin.word = lostLow ? tr("May not light") : thin ? tr("Thin margin") : tr("Lights");
+        margin.weight = thin || lostLow ? review::Severity::Caution : review::Severity::Note;
         margin.text = tr("%1 is %2 % over the %3 the heater needs to light.").arg(flow, percent, need);
+        if (lostLow)
+            margin.text += QLatin1Char(' ')
+                           + tr("At %1 the loop moves %2: the heater does not light.")
+                                 .arg(sayMeasure(study::kLowVolts, Quantity::Voltage, units),
+                                      sayMeasure(*loop.flowLowVolts_m3s, Quantity::Flow, units));
     }
     return margin;
 }
@@ -88,7 +94,9 @@ Answers collectAnswers(const Session& session)
         answers.noMargin = sayMessage(loop.reason, units);
 
     std::vector<Answer> open;
-    for (const auto& line : report::keyAnswers(session.drawing(), *prediction)) {
+    static const study::Assessment nothing;
+    const study::Assessment& assessment = session.assessment() ? *session.assessment() : nothing;
+    for (const auto& line : report::keyAnswers(session.drawing(), *prediction, assessment)) {
         if (answers.margin && (line.id == "loop_flow" || line.id == "flow_margin" || line.id == "activation_flow"))
             continue;  // the bar says it
         Answer answer;
@@ -97,6 +105,8 @@ Answers collectAnswers(const Session& session)
         answer.has = line.has;
         if (line.has) {
             answer.value = sayMeasure(line.value.si, line.value.quantity, units);
+            if (line.atLeast)
+                answer.value = tr("at least %1").arg(answer.value);
             answer.note = sayMessage(line.note, units);
         } else {
             answer.value = tr("No answer");

@@ -21,7 +21,7 @@ struct Answer {
 /// Loop flow against the flow the heater needs: what the bar shows, also in words.
 struct Margin {
     double flow_m3s = 0, activation_m3s = 0;
-    QString word;            ///< "Lights", "Thin margin", "Does not light"
+    QString word;            ///< "Lights", "Thin margin", "May not light", "Does not light"
     QString text;            ///< "0.48 gpm, 20 % over the 0.40 gpm the heater needs"
     review::Severity weight = review::Severity::Note;
 };

@@ -40,6 +40,7 @@ AnswersPanel::AnswersPanel(Session& session, QWidget* parent)
     all->addWidget(m_scroll, 1);
     for (const auto signal : {&Session::predictionChanged, &Session::viewChanged, &Session::fileChanged})
         connect(&session, signal, m_catchUp, &CatchUp::later);
+    connect(&session, &Session::studyingChanged, this, &AnswersPanel::refreshState);
     refresh();
 }
 
@@ -55,9 +56,22 @@ void AnswersPanel::refresh()
     const bool stale = m_session.isStale();
     if (!stale || !m_session.prediction() || m_units != m_session.units() || m_newLook)
         fill();
-    m_state->setVisible(stale || m_session.drawing().job.sampleFigures);
-    m_state->setText(stale ? tr("Recalculating\u2026") : tr("Sample figures: an invented coach."));
+    refreshState();
     m_content->setEnabled(!stale);
+}
+
+void AnswersPanel::refreshState()
+{
+    const auto* known = m_session.assessment();
+    QStringList lines;
+    if (m_session.isStale())
+        lines << tr("Recalculating\u2026");
+    else if (known && known->isAtLeast() && !m_session.studying().isEmpty())
+        lines << tr("Still looking for the hottest water: %1").arg(m_session.studying());
+    if (m_session.drawing().job.sampleFigures && !m_session.isStale())
+        lines << tr("Sample figures: an invented coach.");
+    m_state->setVisible(!lines.isEmpty());
+    m_state->setText(lines.join(QLatin1Char('\n')));
 }
 
 template <class Row, class Content>

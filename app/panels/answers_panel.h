@@ -30,6 +30,7 @@ protected:
 
 private:
     void refresh();
+    void refreshState();
     void fill();
     template <class Row, class Content>
     void put(std::size_t at, const Content& content, const QString& shape);

@@ -16,7 +16,7 @@
 namespace tapward::app {
 
 CaseBar::CaseBar(Session& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_case(new QuietCombo), m_stage(new QuietCombo)
+    : QWidget(parent), m_session(session), m_case(new QuietCombo), m_stage(new QuietCombo), m_keep(new QToolButton)
 {
     setAccessibleName(tr("Case and view"));
     auto* all = new FlowLayout(this);
@@ -48,6 +48,10 @@ CaseBar::CaseBar(Session& session, QWidget* parent)
     edit->setToolTip(tr("Edit Cases\u2026"));
     edit->setAccessibleName(tr("Edit cases"));
     line->addWidget(edit);
+    m_keep->setObjectName(QStringLiteral("keepCase"));
+    m_keep->setText(tr("Keep as Case"));
+    m_keep->setToolTip(tr("Make the script that is shown a case of this drawing"));
+    line->addWidget(m_keep);
     beginGroup();
     m_view = addSwitch(line, tr("Show"),
                        {{sayView(document::View::Before), int(document::View::Before)},
@@ -66,7 +70,8 @@ CaseBar::CaseBar(Session& session, QWidget* parent)
     m_units = addSwitch(line, tr("Units"), {{tr("US"), int(UnitSystem::Us)}, {tr("Metric"), int(UnitSystem::Metric)}},
                         {tr("Gallons, feet, °F, psi"), tr("Liters, meters, °C, kPa")});
 
-    connect(m_case, &QComboBox::activated, this, [this] { m_session.setCaseName(m_case->currentText()); });
+    connect(m_case, &QComboBox::activated, this, [this] { m_session.setCaseName(m_case->currentData().toString()); });
+    connect(m_keep, &QToolButton::clicked, this, [this] { m_session.keepPlayed(); });
     connect(m_stage, &QComboBox::activated, this,
             [this](int i) { m_session.setNewStage(static_cast<document::Stage>(m_stage->itemData(i).toInt())); });
     connect(m_view, &QButtonGroup::idClicked, this,
@@ -115,16 +120,23 @@ void CaseBar::refresh()
 
 void CaseBar::refreshCases()
 {
-    QStringList names;
+    QStringList names, texts;
     for (const auto& one : m_session.drawing().cases)
         names << plain(one.name);
+    texts = names;
+    if (const auto* played = m_session.played()) {
+        names << plain(played->name);
+        texts << tr("%1 (not kept)").arg(names.last());
+    }
     QStringList shown;
     for (int i = 0; i < m_case->count(); ++i)
         shown << m_case->itemText(i);
-    if (shown != names) {
+    if (shown != texts) {
         m_case->clear();
-        m_case->addItems(names);
+        for (qsizetype i = 0; i < names.size(); ++i)
+            m_case->addItem(texts[i], names[i]);
     }
+    m_keep->setVisible(m_session.played() != nullptr);
     m_case->setPlaceholderText(tr("No cases yet"));
     m_case->setCurrentIndex(static_cast<int>(names.indexOf(m_session.caseName())));
     m_case->setEnabled(!names.isEmpty());

@@ -29,6 +29,7 @@ private:
 
     Session& m_session;
     QComboBox *m_case, *m_stage;
+    QToolButton* m_keep;
     QButtonGroup *m_view, *m_units;
 };
 

@@ -185,7 +185,7 @@ QString FindingsPanel::text(const review::Finding& finding) const
     if (finding.fix)
         lines << tr("Quick fix: %1").arg(sayMessage(finding.fix->title, units));
     if (!finding.caseName.empty())
-        lines << tr("Seen in case: %1").arg(plain(finding.caseName));
+        lines << (finding.script ? tr("Found by the search: %1") : tr("Seen in case: %1")).arg(plain(finding.caseName));
     if (!finding.source.empty())
         lines << tr("Basis: %1").arg(say(finding.source));
     if (finding.dismissed)
@@ -214,7 +214,9 @@ void FindingsPanel::jump()
     if (!picked)
         return;
     const review::Finding finding = *picked;  // choosing a case may drop the list
-    if (!finding.caseName.empty() && m_session.drawing().findCase(finding.caseName))
+    if (finding.script)
+        m_session.play(*finding.script);
+    else if (!finding.caseName.empty() && m_session.drawing().findCase(finding.caseName))
         m_session.setCaseName(plain(finding.caseName));
     if (finding.part == document::kNoPart || !m_session.drawing().find(finding.part))
         return;

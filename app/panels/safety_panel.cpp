@@ -87,7 +87,7 @@ SafetyPanel::SafetyPanel(Session& session, QWidget* parent)
     connect(m_protections, &SafetyProtectionsPage::studiesWanted, this, &SafetyPanel::runStudies);
 
     connect(m_run, &QPushButton::clicked, this, &SafetyPanel::runStudies);
-    connect(m_cancel, &QPushButton::clicked, &m_worker, &StudyWorker::cancel);
+    connect(m_cancel, &QPushButton::clicked, &m_worker, &StudyWorker::callOff);
     connect(&m_worker, &StudyWorker::progressed, this, &SafetyPanel::refreshProgress);
     connect(&m_worker, &StudyWorker::answersChanged, this, &SafetyPanel::takeAnswers);
     connect(&m_worker, &StudyWorker::agesChanged, m_catchUp, &CatchUp::later);
@@ -222,31 +222,12 @@ void SafetyPanel::refreshProgress()
 
 void SafetyPanel::openScript(const document::Case& script, double at_s, bool play)
 {
-    auto cases = m_session.drawing().cases;
-    const auto known = std::ranges::find_if(cases, [&](document::Case one) {
-        one.name = script.name;
-        return one == script;
-    });
-    std::string name = script.name;
-    if (known != cases.end()) {
-        name = known->name;
-    } else {
-        for (int n = 2; m_session.drawing().findCase(name) != nullptr; ++n)
-            name = script.name + " (" + std::to_string(n) + ")";
-        cases.push_back(script);
-        cases.back().name = name;
-        const auto refused = m_session.perform(
-            document::Edit{Message("Open \"{0}\" as a case", {name}), {document::SetCases{std::move(cases)}}});
-        if (refused) {
-            m_doing->setText(sayProblem(*refused, m_session.units()));
-            return;
-        }
-    }
-    m_session.setCaseName(plain(name));
+    m_session.play(script);
+    const QString name = m_session.caseName();
     m_session.setShowsMoment(true);
     // The slider can go there only when the case has been predicted.
     auto* once = new QObject(this);
-    const auto go = [this, once, name = plain(name), at_s, play] {
+    const auto go = [this, once, name, at_s, play] {
         if (m_session.isStale() || m_session.isWorking())
             return;
         if (m_session.caseName() == name) {

@@ -52,13 +52,12 @@ public:
     SafetyProtectionsPage& protections();
     QTabWidget& tabWidget();
 
-    /// The script as a case of the drawing, chosen and shown at a moment: one undo step, or none when the
-    /// drawing has that very case already. `play`: readyToPlay() follows when it has been predicted. Its Problem is
-    /// shown in the pane.
+    /// Shows the script on the drawing at a moment; it enters no file, see Session::play(). `play`: readyToPlay() follows
+    /// when it has been predicted.
     void openScript(const document::Case& script, double at_s, bool play = false);
 
 Q_SIGNALS:
-    /// The case that was opened to be seen running is there and stands at its beginning.
+    /// The script that is to be seen running is there and stands at its beginning.
     void readyToPlay();
 
 protected:

@@ -31,11 +31,13 @@ QString sayPlace(const document::Drawing& drawing, study::HeatPlace place, docum
     case study::HeatPlace::Sensor:
         return tr("%1, at the sensor").arg(tag);
     case study::HeatPlace::Join:
-        return tr("%1, where the return enters the cold line").arg(tag);
+        return tr("%1, where the loop leaves the hot line").arg(tag);
     case study::HeatPlace::OutletHot:
         return tr("%1, hot outlet").arg(tag);
     case study::HeatPlace::OutletCold:
         return tr("%1, cold outlet").arg(tag);
+    case study::HeatPlace::ColdEntry:
+        return tr("%1, where the return enters the cold line").arg(tag);
     }
     return tag;
 }

@@ -19,7 +19,7 @@ SafetyWorstPage::SafetyWorstPage(Session& session, const StudyWorker& worker)
 {
     m_wait->setWordWrap(true);
     m_wait->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    m_show->setToolTip(tr("Open this script as a case and show its hottest moment"));
+    m_show->setToolTip(tr("Show this script on the drawing, at its hottest moment"));
     m_show->setMinimumHeight(24);
     auto* bar = new QHBoxLayout;
     bar->setContentsMargins(8, 2, 8, 0);

@@ -125,6 +125,9 @@ void StopPage::refresh()
                      .arg(share(best->bothError));
     if (!study.reason.empty())
         lines << sayMessage(study.reason, units);
+    if (study.possibleTarget_C)
+        lines << tr("With %1 asked for at the tap there would be one, or with a return line of its own.")
+                     .arg(sayMeasure(*study.possibleTarget_C, Quantity::Temperature, units));
     lines << tr("The heater lights in %1 of the samples. Asked of the case \"%2\".")
                  .arg(share(study.lights), plain(study.caseName));
     if (study.confirmed > 0)

@@ -29,13 +29,6 @@ int paintPages(QPagedPaintDevice& device, const document::Drawing& drawing, cons
     return paintEveryPage(device, layout);
 }
 
-int paintPages(QPagedPaintDevice& device, const document::Drawing& drawing, const study::Prediction& prediction,
-               const std::vector<review::Finding>& findings, UnitSystem units,
-               std::optional<QPageLayout::Orientation> orientation)
-{
-    return paintPages(device, drawing, report::page(drawing, prediction, findings), findings, units, orientation);
-}
-
 std::optional<Problem> printPagePdf(const document::Drawing& drawing, const report::PageContent& content,
                                     const std::vector<review::Finding>& findings, UnitSystem units, PaperSize paper,
                                     QByteArray& out)
@@ -55,13 +48,6 @@ std::optional<Problem> printPagePdf(const document::Drawing& drawing, const repo
     //: The language of this translation, as its two letters: es, fr, de.
     out = withLanguage(out, QCoreApplication::translate("tapward::app", "en").toLatin1());
     return std::nullopt;
-}
-
-std::optional<Problem> printPagePdf(const document::Drawing& drawing, const study::Prediction& prediction,
-                                    const std::vector<review::Finding>& findings, UnitSystem units, PaperSize paper,
-                                    QByteArray& out)
-{
-    return printPagePdf(drawing, report::page(drawing, prediction, findings), findings, units, paper, out);
 }
 
 }  // namespace tapward::app::print

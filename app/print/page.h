@@ -25,10 +25,6 @@ inline constexpr double kMargin_pt = 30;
 /// not fit goes to further pages. The device's paper is kept; its margins are set, and unless
 /// `orientation` says otherwise the one with fewer pages, then the bigger diagram, is taken.
 /// @return the number of pages, or 0 when the device cannot be painted on.
-int paintPages(QPagedPaintDevice& device, const document::Drawing& drawing, const study::Prediction& prediction,
-               const std::vector<review::Finding>& findings, UnitSystem units,
-               std::optional<QPageLayout::Orientation> orientation = {});
-/// As above, from ready content.
 int paintPages(QPagedPaintDevice& device, const document::Drawing& drawing, const report::PageContent& content,
                const std::vector<review::Finding>& findings, UnitSystem units,
                std::optional<QPageLayout::Orientation> orientation = {});
@@ -36,9 +32,6 @@ int paintPages(QPagedPaintDevice& device, const document::Drawing& drawing, cons
 /// The customer's page as a PDF file in memory: vectors and text, fonts embedded, title and language set.
 /// The same input gives the same bytes but for the creation date; to that end the process's hash seed is
 /// fixed. Save with a QSaveFile and check every write: a full disk must not replace a good file.
-std::optional<Problem> printPagePdf(const document::Drawing& drawing, const study::Prediction& prediction,
-                                    const std::vector<review::Finding>& findings, UnitSystem units, PaperSize paper,
-                                    QByteArray& out);
 std::optional<Problem> printPagePdf(const document::Drawing& drawing, const report::PageContent& content,
                                     const std::vector<review::Finding>& findings, UnitSystem units, PaperSize paper,
                                     QByteArray& out);

@@ -85,11 +85,33 @@ std::optional<Session::Answer> Session::Worker::work(Job job, const std::stop_to
             prediction = std::move(*all);
         else
             answer.problem = std::move(all.error());
+    }
+    if (job.judge) {
+        const auto& studied = job.studied;
+        answer.assessment = std::make_shared<const study::Assessment>(
+            studied ? study::assess(job.drawing, prediction, studied->presses, studied->noPresses, studied->stop,
+                                    studied->noStop)
+                    : study::assess(job.drawing, prediction));
         // What the drawing itself shows is worth saying even when nothing can be predicted.
-        answer.findings = review::review(job.drawing, prediction);
+        answer.findings = review::review(job.drawing, prediction, *answer.assessment);
         if (answer.problem)
             return answer;
-        answer.cautions = review::cautions(job.drawing, prediction);
+        answer.cautions = review::cautions(job.drawing, prediction, *answer.assessment);
+    }
+    if (job.played) {
+        document::Drawing alone = job.drawing;
+        alone.cases = {*job.played};
+        auto options = optionsFor(stop);
+        options.snapshots = true;
+        auto one = study::predict(alone, options);
+        if (stop.stop_requested())
+            return std::nullopt;
+        if (one && !one->cases.empty())
+            answer.played = std::make_shared<const study::CaseResult>(std::move(one->cases.front()));
+    }
+    if (job.known && (job.judge || job.played)) {
+        answer.prediction = job.known;
+        return answer;
     }
     // Only another case was chosen: its snapshot is all that is missing.
     if (job.known && job.drawing.findCase(job.caseName) != nullptr) {

@@ -16,14 +16,19 @@ struct Session::Job {
     std::uint64_t generation;
     document::Drawing drawing;
     std::string caseName;  ///< gets a snapshot
-    std::shared_ptr<const study::Prediction> known;  ///< set: only the snapshot is missing
+    std::shared_ptr<const study::Prediction> known;  ///< set: only the snapshot or the judgement is missing
+    std::shared_ptr<const Studied> studied;  ///< of this drawing, as far as studies can tell; null before there is any
+    bool judge = true;  ///< assessment, findings and cautions are asked for
+    std::optional<document::Case> played;  ///< is run too, with a snapshot
 };
 
 struct Session::Answer {
     std::uint64_t generation = 0;
     std::shared_ptr<const study::Prediction> prediction;
     std::optional<Problem> problem;
-    std::optional<std::vector<review::Finding>> findings;  ///< nothing = as before, cautions too
+    std::shared_ptr<const study::CaseResult> played;
+    std::shared_ptr<const study::Assessment> assessment;
+    std::optional<std::vector<review::Finding>> findings;  ///< nothing = as before, assessment and cautions too
     std::vector<Message> cautions;
 };
 

@@ -11,6 +11,33 @@
 
 namespace tapward::app {
 
+namespace {
+
+/// Only what water and electricity know of: no places on the canvas.
+document::Part bare(document::Part part)
+{
+    part.at = {};
+    part.turn = 0;
+    part.flipped = false;
+    part.label.reset();
+    part.bends.clear();
+    for (auto& end : part.ends)
+        end.loose = {};
+    return part;
+}
+
+}  // namespace
+
+bool sameForStudies(const document::Drawing& studied, const document::Drawing& now)
+{
+    const auto samePart = [](const document::Part& a, const document::Part& b) {
+        return a == b || (a.kind == b.kind && bare(a) == bare(b));
+    };
+    return studied.job.altitude_m == now.job.altitude_m && studied.cases.size() <= now.cases.size()
+           && std::equal(studied.cases.begin(), studied.cases.end(), now.cases.begin())
+           && std::equal(studied.parts.begin(), studied.parts.end(), now.parts.begin(), now.parts.end(), samePart);
+}
+
 Session::Session(QObject* parent) : QObject(parent), m_worker(std::make_unique<Worker>(*this))
 {
     m_undo.setUndoLimit(0);
@@ -44,7 +71,7 @@ document::Edit Session::flip(document::Edit edit)
     auto inverse = document::apply(m_drawing, std::move(edit));
     settleCaseName();
     const bool wasStale = m_stale;
-    schedulePrediction(true);
+    schedule(Ask::Everything);
     Q_EMIT changed();
     if (!wasStale)
         Q_EMIT predictionChanged();  // after what is drawn anew: it need not be drawn twice
@@ -81,14 +108,17 @@ void Session::take(document::Drawing drawing, const QString& path)
     m_selection.clear();
     m_lastAdded.clear();
     m_prediction.reset();
+    m_assessment.reset();
     m_findings.clear();
     m_cautions.clear();
     m_problem.reset();
     m_time = 0;
     m_case.clear();
+    m_played.reset();
+    m_playedResult.reset();
     settleCaseName();
     const bool wasStale = m_stale;
-    schedulePrediction(true);
+    schedule(Ask::Everything);
     Q_EMIT changed();
     if (!wasStale)
         Q_EMIT predictionChanged();
@@ -129,15 +159,61 @@ void Session::setCaseName(const QString& name)
 {
     if (std::exchange(m_case, name) == name)
         return;
+    m_played.reset();
+    m_playedResult.reset();
     m_time = 0;
     // While the drawing's own prediction is under way, its answer will bring the new case's snapshot.
-    schedulePrediction(m_stale);
+    schedule(m_stale ? Ask::Everything : Ask::Snapshot);
     Q_EMIT caseChanged();
     Q_EMIT timeChanged();
 }
 
+void Session::play(document::Case script)
+{
+    const auto known = std::ranges::find_if(m_drawing.cases, [&](document::Case one) {
+        one.name = script.name;
+        return one == script;
+    });
+    if (known != m_drawing.cases.end()) {
+        setCaseName(QString::fromStdString(known->name));
+        return;
+    }
+    const std::string name = script.name;
+    for (int n = 2; m_drawing.findCase(script.name) != nullptr; ++n)
+        script.name = name + " (" + std::to_string(n) + ")";
+    if (m_played == script && m_case.toStdString() == script.name)
+        return;
+    m_case = QString::fromStdString(script.name);
+    m_played = std::move(script);
+    m_playedResult.reset();
+    m_time = 0;
+    schedule(m_stale ? Ask::Everything : Ask::Snapshot);
+    Q_EMIT caseChanged();
+    Q_EMIT timeChanged();
+}
+
+std::optional<Problem> Session::keepPlayed()
+{
+    if (!m_played)
+        return std::nullopt;
+    auto cases = m_drawing.cases;
+    cases.push_back(*m_played);
+    const Message title("Keep \"{0}\" as a case", {m_played->name});
+    auto problem = perform(document::Edit{title, {document::SetCases{std::move(cases)}}});
+    if (!problem) {
+        m_played.reset();
+        m_playedResult.reset();
+        Q_EMIT caseChanged();
+    }
+    return problem;
+}
+
 void Session::settleCaseName()
 {
+    if (m_played && m_drawing.findCase(m_played->name) == nullptr)
+        return;
+    m_played.reset();
+    m_playedResult.reset();
     if (m_drawing.findCase(m_case.toStdString()) != nullptr)
         return;
     const QString name = m_drawing.cases.empty() ? QString() : QString::fromStdString(m_drawing.cases.front().name);
@@ -167,14 +243,35 @@ void Session::setShowsMoment(bool on)
 
 const study::CaseResult* Session::currentCase() const
 {
+    if (m_played)
+        return m_playedResult.get();
     return m_prediction ? m_prediction->find(m_case.toStdString()) : nullptr;
 }
 
-void Session::schedulePrediction(bool everything)
+void Session::schedule(Ask what)
 {
+    const bool everything = what == Ask::Everything;
+    if (everything && m_studied && !sameForStudies(*m_studied->drawing, m_drawing))
+        m_studied.reset();
     m_working = true;
-    m_worker->start(Job{++m_generation, m_drawing, m_case.toStdString(), everything ? nullptr : m_prediction});
+    m_worker->start(Job{++m_generation, m_drawing, m_case.toStdString(), everything ? nullptr : m_prediction, m_studied,
+                        what != Ask::Snapshot, m_played});
     m_stale = m_stale || everything;  // the caller tells
+}
+
+void Session::setStudying(const QString& doing)
+{
+    if (std::exchange(m_studying, doing) != doing)
+        Q_EMIT studyingChanged();
+}
+
+void Session::learn(Studied studied)
+{
+    if (!sameForStudies(*studied.drawing, m_drawing))
+        return;
+    m_studied = std::make_shared<const Studied>(std::move(studied));
+    // A job under way does not know it yet.
+    schedule(m_stale || m_working || !m_prediction ? Ask::Everything : Ask::Judgement);
 }
 
 void Session::receive(Answer answer)
@@ -185,7 +282,9 @@ void Session::receive(Answer answer)
     m_stale = false;
     m_prediction = std::move(answer.prediction);
     m_problem = std::move(answer.problem);
+    m_playedResult = std::move(answer.played);
     if (answer.findings) {
+        m_assessment = std::move(answer.assessment);
         m_findings = std::move(*answer.findings);
         m_cautions = std::move(answer.cautions);
     }

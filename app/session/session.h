@@ -11,9 +11,23 @@
 
 #include "document/edit.h"
 #include "review/finding.h"
+#include "study/assessment.h"
 #include "study/prediction.h"
 
 namespace tapward::app {
+
+/// What the studies of presses and of the stop found out of a drawing, or why they have no answer.
+struct Studied {
+    std::shared_ptr<const document::Drawing> drawing;
+    std::shared_ptr<const study::PressesStudy> presses;
+    Message noPresses;
+    std::shared_ptr<const study::StopStudy> stop;
+    Message noStop;
+};
+
+/// Whether what studies found of one drawing holds for another. Places, labels and the title block do not matter, nor
+/// do cases added behind those there were.
+bool sameForStudies(const document::Drawing& studied, const document::Drawing& now);
 
 /// The open drawing: the one door through which it changes, and what is predicted for it.
 /// Items redraw from changed() only; panels read prediction() and are told by predictionChanged().
@@ -55,34 +69,49 @@ public:
     void select(std::vector<document::PartId> ids);
     QString caseName() const { return m_case; }
     void setCaseName(const QString& name);
-    double time() const { return m_time; }               ///< slider second
-    void setTime(double seconds);                        ///< within the case; beyond 0 s it turns showsMoment() on
+    /// Shows a script that is no case of the drawing, as caseName(), until another case is chosen; it enters no file. A
+    /// script that the drawing has already is chosen there; one whose name is taken gets another.
+    void play(document::Case script);
+    const document::Case* played() const { return m_played ? &*m_played : nullptr; }
+    /// What is played becomes a case of the drawing, as one undo step.
+    std::optional<Problem> keepPlayed();
+    double time() const { return m_time; }  ///< slider second
+    void setTime(double seconds);  ///< within the case; beyond 0 s it turns showsMoment() on
     /// Whether the drawing shows the water at time(): colours, numbers, flow arrows.
     bool showsMoment() const { return m_showsMoment; }
-    void setShowsMoment(bool on);                        ///< told by viewChanged()
+    void setShowsMoment(bool on);  ///< told by viewChanged()
 
     // predictions: computed off the UI thread after each change; the newest edit cancels the one in flight
     /// The last answer, which may be stale; null before the first one and when the drawing as it stands
     /// cannot be predicted (then predictionProblem() says why).
     const study::Prediction* prediction() const { return m_prediction.get(); }
     std::shared_ptr<const study::Prediction> sharedPrediction() const { return m_prediction; }
-    bool isStale() const { return m_stale; }             ///< drawing has changed since prediction()
+    bool isStale() const { return m_stale; }  ///< drawing has changed since prediction()
     std::optional<Problem> predictionProblem() const { return m_problem; }
+    /// What is known of the last predicted drawing; null without a prediction. At full depth once the studies of this
+    /// drawing have been taken in, see learn().
+    const study::Assessment* assessment() const { return m_assessment.get(); }
+    /// Takes in what studies have found, as long as it holds for the drawing: findings, cautions and answers follow.
+    void learn(Studied studied);
+    /// What is being found out, for whoever shows figures that may still rise; empty when nothing is.
+    QString studying() const { return m_studying; }
+    void setStudying(const QString& doing);
     const std::vector<review::Finding>& findings() const { return m_findings; }
     /// Standing cautions for prediction(), not said by a finding; none without a prediction.
     const std::vector<Message>& cautions() const { return m_cautions; }
-    const study::CaseResult* currentCase() const;        ///< null when there is no answer for caseName()
-    bool isWorking() const { return m_working; }         ///< a prediction or its snapshot is on its way
+    const study::CaseResult* currentCase() const;  ///< drawn or played; null when there is no answer for caseName()
+    bool isWorking() const { return m_working; }  ///< a prediction or its snapshot is on its way
 
 Q_SIGNALS:
-    void changed();              ///< the drawing
+    void changed();  ///< the drawing
     void selectionChanged();
-    void viewChanged();          ///< view, units, new stage
-    void predictionChanged();    ///< new result, or became stale
+    void viewChanged();  ///< view, units, new stage
+    void predictionChanged();  ///< new result, or became stale
+    void studyingChanged();
     void timeChanged();
     void caseChanged();
-    void fileChanged();          ///< path or modified mark
-    void jumpTo(document::PartId part);   ///< centre and show this part
+    void fileChanged();  ///< path or modified mark
+    void jumpTo(document::PartId part);  ///< centre and show this part
 
 public:
     void requestJump(document::PartId part) { Q_EMIT jumpTo(part); }
@@ -92,7 +121,8 @@ private:
     struct Answer;
     struct Worker;
     void take(document::Drawing drawing, const QString& path);
-    void schedulePrediction(bool everything);
+    enum class Ask { Everything, Snapshot, Judgement };
+    void schedule(Ask what);
     void receive(Answer answer);
     void settleCaseName();
 
@@ -103,8 +133,13 @@ private:
     document::View m_view = document::View::Both;
     document::Stage m_newStage = document::Stage::Existing;
     std::vector<document::PartId> m_selection;
+    std::optional<document::Case> m_played;
+    std::shared_ptr<const study::CaseResult> m_playedResult;
     double m_time = 0;
     std::shared_ptr<const study::Prediction> m_prediction;
+    std::shared_ptr<const study::Assessment> m_assessment;
+    std::shared_ptr<const Studied> m_studied;
+    QString m_studying;
     std::vector<review::Finding> m_findings;
     std::vector<Message> m_cautions;
     std::optional<Problem> m_problem;

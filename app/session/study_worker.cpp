@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <atomic>
 #include <QMetaObject>
+#include <tuple>
 #include <utility>
 
 namespace tapward::app {
@@ -27,19 +28,6 @@ Result<review::WinterPlan> winterOf(const document::Drawing& drawing)
         return problem("Nothing in this drawing holds water.",
                        "Draw at least a supply, a heater and a tap, joined by pipes.");
     return plan;
-}
-
-/// Only what water and electricity know of: no places on the canvas.
-document::Part bare(document::Part part)
-{
-    part.at = {};
-    part.turn = 0;
-    part.flipped = false;
-    part.label.reset();
-    part.bends.clear();
-    for (auto& end : part.ends)
-        end.loose = {};
-    return part;
 }
 
 }  // namespace
@@ -75,19 +63,19 @@ const std::vector<StudyWorker::Study>& StudyWorker::studies()
              options.progress = progress;
              return Keep(into(&StudyAnswers::presses, asked.drawing, study::studyPresses(*asked.drawing, options)));
          }},
-        {kFaults,
-         [](const Asked& asked, const std::stop_token& stop, const Progress& progress) {
-             study::FaultsOptions options = asked.questions.faults;
-             options.stop = stop;
-             options.progress = progress;
-             return Keep(into(&StudyAnswers::faults, asked.drawing, study::studyFaults(*asked.drawing, options)));
-         }},
         {QT_TR_NOOP("Suggested stop"),
          [](const Asked& asked, const std::stop_token& stop, const Progress& progress) {
              study::StopOptions options = asked.questions.stop;
              options.stop = stop;
              options.progress = [progress](int done, int count) { progress(count > 0 ? 1.0 * done / count : 0.0); };
              return Keep(into(&StudyAnswers::stop, asked.drawing, study::suggestStop(*asked.drawing, options)));
+         }},
+        {kFaults,
+         [](const Asked& asked, const std::stop_token& stop, const Progress& progress) {
+             study::FaultsOptions options = asked.questions.faults;
+             options.stop = stop;
+             options.progress = progress;
+             return Keep(into(&StudyAnswers::faults, asked.drawing, study::studyFaults(*asked.drawing, options)));
          }},
     };
     return all;
@@ -100,6 +88,54 @@ StudyWorker::StudyWorker(Session& session, QObject* parent) : QObject(parent), m
         Q_EMIT agesChanged();
     });
     connect(&session, &Session::fileChanged, this, &StudyWorker::forgetOther);
+    constexpr int kSoon_ms = 100;
+    m_soon.setSingleShot(true);
+    m_soon.setInterval(kSoon_ms);
+    connect(this, &StudyWorker::progressed, this, [this] { m_session.setStudying(doing()); });
+    connect(&m_soon, &QTimer::timeout, this, &StudyWorker::start);
+    connect(&session, &Session::predictionChanged, this, &StudyWorker::keepUp);
+}
+
+void StudyWorker::setByItself(bool on)
+{
+    m_byItself = on;
+    keepUp();
+}
+
+/// Of the drawing as it stands there are answers, or they are on their way.
+void StudyWorker::keepUp()
+{
+    if (!m_byItself)
+        return;
+    const bool underWay = m_running && m_drawing && isCurrent(m_drawing);
+    if (m_running && !underWay)
+        cancel();  // at once: the next prediction wants the processor
+    m_calledOff = m_calledOff && m_drawing && isCurrent(m_drawing);
+    if (m_session.isStale() || !m_session.prediction() || underWay || m_calledOff)
+        return;
+    const bool known = m_answers.presses && m_answers.stop && m_answers.faults && !isStale(m_answers.presses)
+                       && !isStale(m_answers.stop) && !isStale(m_answers.faults);
+    if (!known && !m_soon.isActive())
+        m_soon.start();
+}
+
+/// The session judges by what is known.
+void StudyWorker::teach()
+{
+    const auto& [presses, stop] = std::tie(m_answers.presses, m_answers.stop);
+    if (!presses || !stop || isStale(presses) || isStale(stop))
+        return;
+    Studied studied;
+    studied.drawing = presses->drawing;
+    if (presses->answer)
+        studied.presses = {presses, &*presses->answer};
+    else
+        studied.noPresses = presses->answer.error().what;
+    if (stop->answer)
+        studied.stop = {stop, &*stop->answer};
+    else
+        studied.noStop = stop->answer.error().what;
+    m_session.learn(std::move(studied));
 }
 
 StudyWorker::~StudyWorker() { m_thread.request_stop(); }
@@ -112,6 +148,8 @@ void StudyWorker::startFaults()
 
 void StudyWorker::begin(std::optional<std::size_t> only)
 {
+    m_soon.stop();
+    m_calledOff = false;
     m_thread.request_stop();
     m_running = true;
     m_at = only.value_or(0);
@@ -126,6 +164,12 @@ void StudyWorker::begin(std::optional<std::size_t> only)
         run(stop, generation, asked, only);
     });
     Q_EMIT progressed();
+}
+
+void StudyWorker::callOff()
+{
+    m_calledOff = true;
+    cancel();
 }
 
 void StudyWorker::cancel()
@@ -187,8 +231,11 @@ void StudyWorker::run(const std::stop_token& stop, int generation, const Asked& 
         if (stop.stop_requested())
             return;
         tell(generation, [this, keep = std::move(keep)] {
+            const auto before = std::pair(m_answers.presses, m_answers.stop);
             keep(m_answers);
             Q_EMIT answersChanged();
+            if (before != std::pair(m_answers.presses, m_answers.stop))
+                teach();
         });
     }
     tell(generation, [this] {
@@ -221,16 +268,6 @@ bool StudyWorker::isCurrent(const std::shared_ptr<const document::Drawing>& stud
     if (fresh)
         place->second = sameForStudies(*studied, m_session.drawing());
     return place->second;
-}
-
-bool StudyWorker::sameForStudies(const document::Drawing& studied, const document::Drawing& now)
-{
-    const auto samePart = [](const document::Part& a, const document::Part& b) {
-        return a == b || (a.kind == b.kind && bare(a) == bare(b));
-    };
-    return studied.job.altitude_m == now.job.altitude_m && studied.cases.size() <= now.cases.size()
-           && std::equal(studied.cases.begin(), studied.cases.end(), now.cases.begin())
-           && std::equal(studied.parts.begin(), studied.parts.end(), now.parts.begin(), now.parts.end(), samePart);
 }
 
 }  // namespace tapward::app

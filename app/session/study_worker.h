@@ -8,6 +8,7 @@
 #include <QElapsedTimer>
 #include <QObject>
 #include <QString>
+#include <QTimer>
 #include <stop_token>
 #include <thread>
 #include <vector>
@@ -59,15 +60,20 @@ public:
     explicit StudyWorker(Session& session, QObject* parent = nullptr);
     ~StudyWorker() override;
 
-    /// Starts all studies anew; a run in hand is dropped. Answers come one by one.
+    /// Starts all studies anew; a run in hand is dropped. Answers come one by one; those of presses and stop are told
+    /// to the session.
     void start() { begin({}); }
+    /// Whether it starts without being asked, a moment after each change that matters.
+    void setByItself(bool on);
     /// Asks for the faults alone, when nothing else is under way; else starts all anew.
     void startFaults();
     /// Drops the run in hand at once: what is finished stays, the rest keeps its older answer.
     void cancel();
+    /// As cancel(), and does not start by itself again before the drawing changes.
+    void callOff();
     bool isRunning() const { return m_running; }
     double share() const { return m_share; }  ///< done of the study in hand, 0..1
-    QString doing() const;                    ///< "2 of 3: Repeated presses, about 2 min left"
+    QString doing() const;  ///< "2 of 3: Repeated presses, about 2 min left"
     const StudyAnswers& answers() const { return m_answers; }
     /// For the next start.
     const StudyQuestions& questions() const { return m_questions; }
@@ -78,14 +84,11 @@ public:
     {
         return slot && !isCurrent(slot->drawing);
     }
-    /// Places, labels and the title block do not matter, nor do cases added behind those there were: the
-    /// scripts that are opened from a study's answer must not make that answer old.
-    static bool sameForStudies(const document::Drawing& studied, const document::Drawing& now);
 
 Q_SIGNALS:
     void progressed();
     void answersChanged();  ///< one more is there, or those of another drawing are gone
-    void agesChanged();     ///< what is there may have become stale, or current again
+    void agesChanged();  ///< what is there may have become stale, or current again
 
 private:
     using Keep = std::function<void(StudyAnswers&)>;  ///< puts an answer in its place
@@ -102,6 +105,8 @@ private:
     void begin(std::optional<std::size_t> only);
     void run(const std::stop_token& stop, int generation, const Asked& asked, std::optional<std::size_t> only);
     void forgetOther();
+    void keepUp();
+    void teach();
     bool isCurrent(const std::shared_ptr<const document::Drawing>& studied) const;
     void tell(int generation, std::function<void()> news);
 
@@ -116,6 +121,8 @@ private:
     std::optional<std::size_t> m_only;  ///< the one study of the newest run; none = all
     double m_share = 0;
     QElapsedTimer m_since;  ///< the study in hand was begun
+    QTimer m_soon;  ///< until it starts by itself
+    bool m_byItself = false, m_calledOff = false;
     int m_generation = 0;  ///< of the newest run; news of older ones is dropped
     std::jthread m_thread;
 };

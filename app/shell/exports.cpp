@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "shell/exports.h"
 
+#include <algorithm>
+#include <atomic>
+#include <chrono>
+#include <future>
+#include <memory>
 #include <QCoreApplication>
 #include <QEventLoop>
 #include <QFileDialog>
@@ -10,8 +15,11 @@
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPrintPreviewDialog>
+#include <QProgressDialog>
 #include <QSettings>
 #include <QTimer>
+#include <thread>
+#include <vector>
 
 #include "panels/say.h"
 #include "print/export_drawing.h"
@@ -56,6 +64,44 @@ void preparePrinter(QPrinter& printer, const Session& session)
 
 }  // namespace
 
+std::optional<study::Assessment> assessedFully(Session& session, QWidget* parent)
+{
+    const auto* known = session.assessment();
+    if (!session.prediction() || !known)
+        return study::Assessment{};
+    if (!known->isAtLeast())
+        return *known;
+    // Off this thread; what it finds is for this paper, and told to the session as well.
+    const auto drawing = std::make_shared<const document::Drawing>(session.drawing());
+    const auto prediction = session.sharedPrediction();
+    std::atomic<int> percent = 0;
+    std::promise<Result<study::Assessment>> promise;
+    auto answer = promise.get_future();
+    std::jthread thread([&](const std::stop_token& stop) {
+        study::AssessOptions options;
+        options.stop = stop;
+        options.progress = [&percent](double share) { percent = static_cast<int>(100 * share); };
+        promise.set_value(study::assessFully(*drawing, *prediction, options));
+    });
+    QProgressDialog dialog(tr("Looking for the hottest water and the best stop\u2026"), tr("Cancel"), 0, 100, parent);
+    dialog.setWindowTitle(tr("Customer's Page"));
+    dialog.setWindowModality(Qt::ApplicationModal);
+    dialog.setMinimumDuration(300);
+    while (answer.wait_for(std::chrono::milliseconds(0)) != std::future_status::ready) {
+        dialog.setValue(std::min(percent.load(), 99));
+        QEventLoop turn;
+        QTimer::singleShot(30, &turn, &QEventLoop::quit);
+        turn.exec(parent ? QEventLoop::AllEvents : QEventLoop::ExcludeUserInputEvents);
+        if (dialog.wasCanceled())
+            thread.request_stop();
+    }
+    auto found = answer.get();
+    if (!found)
+        return std::nullopt;
+    session.learn({drawing, found->presses, found->noPresses, found->stop, found->noStop});
+    return *found;
+}
+
 bool waitForPrediction(Session& session, int most_ms)
 {
     if (!session.isStale() && !session.isWorking())
@@ -70,15 +116,42 @@ bool waitForPrediction(Session& session, int most_ms)
     return !session.isStale() && !session.isWorking();
 }
 
-std::optional<Problem> exportBytes(Session& session, ExportKind kind, QByteArray& out)
+namespace {
+
+/// What is printed, at full depth.
+struct CustomersPage {
+    report::PageContent content;
+    std::vector<review::Finding> findings;
+};
+
+/// Empty when called off.
+std::optional<CustomersPage> customersPage(Session& session, QWidget* parent)
+{
+    const auto assessment = assessedFully(session, parent);
+    if (!assessment)
+        return std::nullopt;
+    const auto& prediction = predictionOf(session);
+    CustomersPage page;
+    page.findings = review::review(session.drawing(), prediction, *assessment);
+    page.content = report::page(session.drawing(), prediction, *assessment, page.findings);
+    return page;
+}
+
+}  // namespace
+
+std::optional<Problem> exportBytes(Session& session, ExportKind kind, QByteArray& out, QWidget* parent)
 {
     const auto& drawing = session.drawing();
     const UnitSystem units = session.units();
     if ((kind == ExportKind::PagePdf || kind == ExportKind::SeriesCsv) && !waitForPrediction(session))
         return Problem{Message("The prediction is still being worked out."), Message("Try again in a moment."), {}};
     switch (kind) {
-    case ExportKind::PagePdf:
-        return print::printPagePdf(drawing, predictionOf(session), session.findings(), units, usualPaper(), out);
+    case ExportKind::PagePdf: {
+        const auto page = customersPage(session, parent);
+        if (!page)
+            return Problem{Message("The page was called off."), Message("Start it again."), {}};
+        return print::printPagePdf(drawing, page->content, page->findings, units, usualPaper(), out);
+    }
     case ExportKind::SurveyPdf:
         return print::surveySheetPdf(report::blankSurvey(drawing, units), usualPaper(), out);
     case ExportKind::DrawingSvg:
@@ -166,7 +239,7 @@ QString exportWithDialog(Session& session, ExportKind kind, QWidget* parent)
     const QString path = dialog.selectedFiles().constFirst();
     settings.setValue(QStringLiteral("exportFolder"), QFileInfo(path).absolutePath());
     QByteArray bytes;
-    auto problem = exportBytes(session, kind, bytes);
+    auto problem = exportBytes(session, kind, bytes, parent);
     if (!problem)
         problem = writeWholeFile(path, bytes);
     if (problem) {
@@ -179,13 +252,16 @@ QString exportWithDialog(Session& session, ExportKind kind, QWidget* parent)
 void printPage(Session& session, QWidget* parent)
 {
     waitForPrediction(session);
+    const auto page = customersPage(session, parent);
+    if (!page)
+        return;
     QPrinter printer(QPrinter::HighResolution);
     preparePrinter(printer, session);
     QPrintDialog dialog(&printer, parent);
     dialog.setWindowTitle(tr("Print Customer's Page"));
     if (dialog.exec() != QDialog::Accepted)
         return;
-    if (print::paintPages(printer, session.drawing(), predictionOf(session), session.findings(), session.units()) == 0)
+    if (print::paintPages(printer, session.drawing(), page->content, page->findings, session.units()) == 0)
         complain(parent, tr("Print"),
                  Problem{Message("The page could not be printed."),
                          Message("Check the printer, or export the page as PDF."),
@@ -196,13 +272,16 @@ void printPage(Session& session, QWidget* parent)
 void previewPage(Session& session, QWidget* parent)
 {
     waitForPrediction(session);
+    const auto page = customersPage(session, parent);
+    if (!page)
+        return;
     QPrinter printer(QPrinter::HighResolution);
     preparePrinter(printer, session);
     QPrintPreviewDialog dialog(&printer, parent);
     dialog.setWindowTitle(tr("Print Preview"));
     dialog.resize(parent->size() * 0.85);
-    QObject::connect(&dialog, &QPrintPreviewDialog::paintRequested, &dialog, [&session](QPrinter* device) {
-        print::paintPages(*device, session.drawing(), predictionOf(session), session.findings(), session.units());
+    QObject::connect(&dialog, &QPrintPreviewDialog::paintRequested, &dialog, [&session, &page](QPrinter* device) {
+        print::paintPages(*device, session.drawing(), page->content, page->findings, session.units());
     });
     dialog.exec();
 }

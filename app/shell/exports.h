@@ -14,8 +14,11 @@ namespace tapward::app {
 /// What can be written to a file.
 enum class ExportKind { PagePdf, DrawingSvg, DrawingPng, PartsCsv, SeriesCsv, SurveyPdf };
 
-/// Makes the file's content; waits for the newest prediction where the file holds results.
-std::optional<Problem> exportBytes(Session& session, ExportKind kind, QByteArray& out);
+/// Makes the file's content; waits for the newest prediction where the file holds results, and for the full
+/// assessment where it is the customer's page: above `parent` its progress is shown and can be called off.
+std::optional<Problem> exportBytes(Session& session, ExportKind kind, QByteArray& out, QWidget* parent = nullptr);
+/// All that can be known of the drawing, worked out now where it is not known yet; empty when called off.
+std::optional<study::Assessment> assessedFully(Session& session, QWidget* parent = nullptr);
 QString exportTitle(ExportKind kind);
 QString exportSuffix(ExportKind kind);
 

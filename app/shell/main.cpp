@@ -19,6 +19,7 @@
 
 #include "document/file.h"
 #include "panels/icons.h"
+#include "panels/safety_panel.h"
 #include "shell/exports.h"
 #include "shell/first_frame.h"
 #include "shell/language.h"
@@ -40,6 +41,13 @@ int takeScreenshot(MainWindow& window, const QCommandLineParser& line)
     if (line.isSet(QStringLiteral("case")))
         session.setCaseName(line.value(QStringLiteral("case")));
     waitForPrediction(session);
+    QElapsedTimer waiting;
+    waiting.start();
+    constexpr qint64 kMost_ms = 120'000;
+    while (
+        line.isSet(QStringLiteral("studied")) && waiting.elapsed() < kMost_ms
+        && (!window.safety().worker().answers().faults || window.safety().worker().isRunning() || session.isWorking()))
+        QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents, 50);
     if (line.isSet(QStringLiteral("time")))
         session.setTime(line.value(QStringLiteral("time")).toDouble());
     if (const auto* part = session.drawing().findTag(line.value(QStringLiteral("select")).toStdString()))
@@ -83,7 +91,7 @@ void describe(QCommandLineParser& line)
     };
     for (const char* name : {"screenshot", "size", "time", "case", "select", "font", "pane", "language"})
         hidden(name, true);
-    for (const char* name : {"dark", "metric", "sample", "pseudo", "first-frame"})
+    for (const char* name : {"dark", "metric", "sample", "pseudo", "first-frame", "studied"})
         hidden(name, false);
 }
 
@@ -170,6 +178,7 @@ int main(int argc, char** argv)
     const std::function<void()> makeWindow = [&] {
         auto before = std::move(window);
         window = std::make_unique<MainWindow>();
+        window->studyByItself();
         QObject::connect(
             window.get(), &MainWindow::languageChosen, &app,
             [&] {

@@ -74,6 +74,13 @@ void MainWindow::welcome()
     connect(m_start, &StartPage::fileRequested, this, &MainWindow::openFile);
 }
 
+void MainWindow::studyByItself()
+{
+    m_studiesByItself = true;
+    if (m_safety)
+        m_safety->worker().setByItself(true);
+}
+
 void MainWindow::furnish()
 {
     if (m_canvas)
@@ -92,6 +99,7 @@ void MainWindow::furnish()
     m_outline = new OutlinePanel(m_session);
     m_survey = new SurveyPanel(m_session);
     m_safety = new SafetyPanel(m_session);
+    m_safety->worker().setByItself(m_studiesByItself);
     m_hint = new QLabel;
     m_state = new QLabel;
     m_findingCount = new QPushButton;

@@ -58,6 +58,9 @@ public:
     SurveyPanel& survey() { return furnish(), *m_survey; }
     Autosave& autosave() { return furnish(), *m_autosave; }
 
+    /// The studies run without being asked, a moment after each change: what the program does, and most tests need not.
+    void studyByItself();
+
     /// Builds the drawing's panes and the menus, if they are not there yet. The window shows its start page without
     /// them and calls this after its first frame; whatever needs them earlier calls it too.
     void furnish();
@@ -146,6 +149,7 @@ private:
     OutlinePanel* m_outline = nullptr;
     SurveyPanel* m_survey = nullptr;
     SafetyPanel* m_safety = nullptr;
+    bool m_studiesByItself = false;
     QPointer<CaseEditor> m_caseEditor;
     QPointer<StockDialog> m_stock;
     std::unique_ptr<ScaleTool> m_scaleTool;

@@ -44,29 +44,6 @@ const study::CaseResult* preheatCase(const document::Drawing& drawing, const stu
     return best;
 }
 
-/// The hottest run of presses without a fault; a single run when nothing else is there.
-const study::CaseResult* repeatedCase(const document::Drawing& drawing, const study::Prediction& prediction)
-{
-    const study::CaseResult* best = nullptr;
-    int most = 0;
-    double hottest = 0;
-    for (const study::CaseResult& result : prediction.cases) {
-        const document::Case* script = scriptOf(drawing, result);
-        const study::Scalar* outlet = result.scalar("hottest_heater_outlet");
-        if (!script || result.view != document::View::After || !outlet || !outlet->value
-            || count(*script, ActionKind::StartFault) > 0) {
-            continue;
-        }
-        const int pressed = count(*script, ActionKind::PressButton);
-        if (pressed > most || (pressed == most && pressed > 0 && *outlet->value > hottest)) {
-            best = &result;
-            most = pressed;
-            hottest = *outlet->value;
-        }
-    }
-    return best;
-}
-
 /// A hot draw as the coach is today; else any hot draw that no run helps.
 const study::CaseResult* drawCase(const document::Drawing& drawing, const study::Prediction& prediction)
 {
@@ -138,13 +115,71 @@ AnswerLine fromCase(const study::CaseResult* result, std::string_view scalarId, 
                  note.empty() ? scalar->note : std::move(note));
 }
 
+constexpr const char* kNoCase = "No case shows the finished coach. Add one that opens a tap or presses the button.";
+
+/// The hottest of some places, with where and by what.
+AnswerLine howHot(const char* id, const char* label, const document::Drawing& drawing,
+                  const study::Assessment& assessment, const study::HotPlace* heat)
+{
+    if (!heat) {
+        return unknown(id, label, kNoCase);
+    }
+    const document::Part* part = drawing.find(heat->part);
+    const std::string tag = part ? part->tag : "?";
+    const std::int64_t presses = heat->presses;
+    const std::int64_t tried = assessment.presses ? assessment.presses->cases : 0;
+    const Message note =
+        heat->searched && presses > 1
+            ? Message("{0}: over {1} presses, the hottest of {2} scripts tried.", {tag, presses, tried})
+        : heat->searched ? Message("{0}: in one press, the hottest of {1} scripts tried.", {tag, tried})
+        : presses > 1    ? Message("{0}: over {1} presses, case '{2}'.", {tag, presses, heat->script.name})
+        : presses == 1   ? Message("{0}: in one press, case '{1}'.", {tag, heat->script.name})
+                         : Message("{0}: case '{1}'.", {tag, heat->script.name});
+    AnswerLine made = known(id, label, heat->hottest_C, Quantity::Temperature, note);
+    made.atLeast = assessment.isAtLeast();
+    return made;
+}
+
+AnswerLine suggestedStop(const study::Assessment& assessment, const Message& noLoop)
+{
+    constexpr const char* kId = "suggested_stop";
+    constexpr const char* kLabel = "Suggested stop";
+    if (!assessment.searchable) {
+        return unknown(kId, kLabel, noLoop);
+    }
+    if (assessment.isAtLeast()) {
+        return unknown(kId, kLabel, "Not worked out yet: it takes the full assessment.");
+    }
+    if (!assessment.stop) {
+        return unknown(kId, kLabel, assessment.noStop);
+    }
+    const study::StopStudy& study = *assessment.stop;
+    const study::StopChoice* best = study.best();
+    if (!best) {
+        return unknown(kId, kLabel, study.reason);
+    }
+    // The odds that were verified, where they were.
+    const Measure odds{study.confirmed > 0 ? study.confirmedBoth : best->both, Quantity::Percent};
+    const std::int64_t samples = study.confirmed > 0 ? study.confirmed : study.samples;
+    const Measure target{study.target_C, Quantity::Temperature};
+    if (best->volume_m3 && best->temperature_C) {
+        return known(kId, kLabel, *best->volume_m3, Quantity::Volume,
+                     {"Or {0}, whichever is first. Brings {1} and keeps every limit in {2} of {3} samples.",
+                      {Measure{*best->temperature_C, Quantity::Temperature}, target, odds, samples}});
+    }
+    const Message note("Brings {0} and keeps every limit in {1} of {2} samples.", {target, odds, samples});
+    return best->volume_m3       ? known(kId, kLabel, *best->volume_m3, Quantity::Volume, note)
+           : best->temperature_C ? known(kId, kLabel, *best->temperature_C, Quantity::Temperature, note)
+                                 : known(kId, kLabel, best->time_s.value_or(0), Quantity::Time, note);
+}
+
 }  // namespace
 
-std::vector<AnswerLine> keyAnswers(const document::Drawing& drawing, const study::Prediction& prediction)
+std::vector<AnswerLine> keyAnswers(const document::Drawing& drawing, const study::Prediction& prediction,
+                                   const study::Assessment& assessment)
 {
     const study::LoopAnswer& loop = prediction.loop;
     const study::CaseResult* preheat = preheatCase(drawing, prediction);
-    const study::CaseResult* repeated = repeatedCase(drawing, prediction);
     const study::CaseResult* draw = drawCase(drawing, prediction);
     const Message noLoop = loop.reason.empty() ? Message("No loop is drawn.") : loop.reason;
     const Message noPress("No case presses the button. Add one to see the run.");
@@ -162,8 +197,13 @@ std::vector<AnswerLine> keyAnswers(const document::Drawing& drawing, const study
                                  "No heater that lights by flow is drawn."));
     if (loop.flow_m3s && loop.activationFlow_m3s && *loop.activationFlow_m3s > 0) {
         const double margin = *loop.flow_m3s / *loop.activationFlow_m3s - 1;
+        const bool lostLow = loop.flowLowVolts_m3s && *loop.flowLowVolts_m3s < *loop.activationFlow_m3s;
         lines.push_back(known("flow_margin", "Margin over that", margin, Quantity::Percent,
-                              margin < 0 ? Message("The heater does not light.") : Message()));
+                              margin < 0 ? Message("The heater does not light.")
+                              : lostLow  ? Message("At {0} the loop moves {1}: the heater does not light.",
+                                                   {Measure{study::kLowVolts, Quantity::Voltage},
+                                                    Measure{*loop.flowLowVolts_m3s, Quantity::Flow}})
+                                         : Message()));
     } else {
         lines.push_back(unknown("flow_margin", "Margin over that",
                                 loop.flow_m3s ? Message("No heater that lights by flow is drawn.") : noLoop));
@@ -181,30 +221,22 @@ std::vector<AnswerLine> keyAnswers(const document::Drawing& drawing, const study
                 : Message();
     lines.push_back(fromCase(preheat, "volume_to_target", "volume_to_target", "Volume to warm", noPress, target));
     lines.push_back(fromCase(preheat, "time_to_target", "time_to_target", "Time to warm", noPress, target));
-    lines.push_back(fromCase(preheat, "volume_to_target", "suggested_stop", "Suggested stop", noPress,
-                             "By volume, from the prediction alone. Set it anew from the first measured runs."));
-    const std::int64_t times = repeated ? count(*scriptOf(drawing, *repeated), ActionKind::PressButton) : 0;
-    const Message presses = times > 1    ? Message("Over {0} presses: case '{1}'.", {times, repeated->name})
-                            : times == 1 ? Message("In one press: case '{0}'.", {repeated->name})
-                                         : Message();
-    lines.push_back(fromCase(repeated, "hottest_heater_outlet", "hottest_heater_outlet", "Hottest at the heater",
-                             noPress, presses));
-    lines.push_back(fromCase(repeated, "hottest_tap", "hottest_tap", "Hottest at the tap", noPress, presses));
-    double hottest = -1e9;
-    for (const AnswerLine& one : lines) {
-        if (one.has && (one.id == "hottest_heater_outlet" || one.id == "hottest_tap")) {
-            hottest = std::max(hottest, one.value.si);
-        }
-    }
+    lines.push_back(suggestedStop(assessment, noLoop));
+    const study::HotPlace* atHeater = assessment.hottest({study::HeatPlace::HeaterOutlet});
+    const study::HotPlace* atTap = assessment.hottest({study::HeatPlace::OutletHot, study::HeatPlace::OutletCold});
+    lines.push_back(howHot("hottest_heater_outlet", "Hottest at the heater", drawing, assessment, atHeater));
+    lines.push_back(howHot("hottest_tap", "Hottest at a tap", drawing, assessment, atTap));
+    const double hottest = std::max(atHeater ? atHeater->hottest_C : -1e9, atTap ? atTap->hottest_C : -1e9);
     if (const auto seconds = review::wholeBurnSeconds(hottest)) {
         lines.push_back(
             known("burn_time", "Time to a burn", *seconds, Quantity::Time,
                   {"At {0}, adult skin; children and elders sooner.", {Measure{hottest, Quantity::Temperature}}}));
     } else {
         lines.push_back(unknown("burn_time", "Time to a burn",
-                                repeated ? Message("The published tables begin at {0}; cooler is not the same as safe.",
-                                                   {Measure{44, Quantity::Temperature}})
-                                         : noPress));
+                                atHeater || atTap
+                                    ? Message("The published tables begin at {0}; cooler is not the same as safe.",
+                                              {Measure{44, Quantity::Temperature}})
+                                    : Message(kNoCase)));
     }
     const Message ofCase = draw ? Message("Case '{0}'.", {draw->name}) : Message();
     const bool before = draw && draw->view == document::View::Before;

@@ -6,7 +6,7 @@
 namespace tapward::report {
 
 PageContent page(const document::Drawing& drawing, const study::Prediction& prediction,
-                 const std::vector<review::Finding>& findings)
+                 const study::Assessment& assessment, const std::vector<review::Finding>& findings)
 {
     const document::Job& job = drawing.job;
     PageContent content;
@@ -23,8 +23,8 @@ PageContent page(const document::Drawing& drawing, const study::Prediction& pred
     row("Date", job.date);
     row("Revision", job.revision);
     row("Notes", job.notes);
-    content.answers = keyAnswers(drawing, prediction);
-    content.cautions = review::cautionsBeside(findings, drawing, prediction);
+    content.answers = keyAnswers(drawing, prediction, assessment);
+    content.cautions = review::cautionsBeside(findings, drawing, prediction, assessment);
     content.parts = partsList(drawing);
 
     content.footnotes.emplace_back(

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "review/finding.h"
+#include "study/assessment.h"
 #include "study/prediction.h"
 
 namespace tapward::report {
@@ -39,11 +40,13 @@ struct AnswerLine {
     bool has = false;
     Message reason;       ///< when not
     Message note;
+    bool atLeast = false; ///< more is to be expected: the search is not done
 };
 /// The key answers of the page and of the predictions panel, from all cases together: loop flow against
-/// activation flow with margin, purge volume, volume and time to target, suggested stop, hottest water over
-/// repeated presses with time to burn, wait and wasted water before the loop.
-std::vector<AnswerLine> keyAnswers(const document::Drawing& drawing, const study::Prediction& prediction);
+/// activation flow with margin, purge volume, volume and time to target, suggested stop, hottest water with time to
+/// burn, wait and wasted water before the loop. How hot it gets and where to stop is what `assessment` knows.
+std::vector<AnswerLine> keyAnswers(const document::Drawing& drawing, const study::Prediction& prediction,
+                                   const study::Assessment& assessment);
 
 /// Everything on the customer's page except the picture: blocks of text in reading order.
 struct PageContent {
@@ -55,10 +58,11 @@ struct PageContent {
     std::vector<std::string> footnotes;  ///< prediction, yardsticks, sample figures
 };
 PageContent page(const document::Drawing& drawing, const study::Prediction& prediction,
-                 const std::vector<review::Finding>& findings);
+                 const study::Assessment& assessment, const std::vector<review::Finding>& findings);
 
 /// Results as aligned text, as CSV (series of one case), as the JSON of resources/schema.
-std::string table(const document::Drawing& drawing, const study::Prediction& prediction, UnitSystem units);
+std::string table(const document::Drawing& drawing, const study::Prediction& prediction,
+                  const study::Assessment& assessment, UnitSystem units);
 std::string seriesCsv(const study::CaseResult& result, UnitSystem units);
 std::string predictionJson(const document::Drawing& drawing, const study::Prediction& prediction,
                            const std::string& fileName);
@@ -68,6 +72,7 @@ std::string findingsText(const document::Drawing& drawing, const std::vector<rev
 std::string winterText(const document::Drawing& drawing, UnitSystem units);
 /// The standing cautions that no finding of this list says already, one a line.
 std::string cautionsText(const document::Drawing& drawing, const study::Prediction& prediction,
-                         const std::vector<review::Finding>& findings, UnitSystem units);
+                         const study::Assessment& assessment, const std::vector<review::Finding>& findings,
+                         UnitSystem units);
 
 }  // namespace tapward::report

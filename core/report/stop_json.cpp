@@ -97,13 +97,14 @@ std::string stopJson(const document::Drawing& drawing, const study::StopStudy& s
     out["case"] = study.caseName;
     out["target_C"] = study.target_C;
     out["limits"] = {{"tap_C", study.limits.tap_C},
-                     {"heater_inlet_C", study.limits.heaterInlet_C},
+                     {"cold_entry_C", study.byColdLine ? Json(study.limits.coldEntry_C) : Json()},
                      {"heater_outlet_C", study.heaterOutletLimit_C > 0 ? Json(study.heaterOutletLimit_C) : Json()},
                      {"pump_C", study.pumpLimit_C > 0 ? Json(study.pumpLimit_C) : Json()}};
     out["samples"] = study.samples;
     out["heater_lights"] = study.lights;
     out["suggested"] = study.best() ? Json(idOf(study.best()->kind)) : Json(nullptr);
     out["reason"] = words(study.reason);
+    out["possible_target_C"] = number(study.possibleTarget_C);
     Json& choices = out["choices"] = Json::array();
     for (const study::StopChoice& choice : study.choices) {
         choices.push_back(choiceOf(choice));

@@ -105,8 +105,9 @@ std::string stopText(const document::Drawing& drawing, const study::StopStudy& s
     const auto temperature = [&](double celsius) { return show({celsius, Quantity::Temperature}, units); };
     std::string out = drawing.job.title + '\n';
     out += fmt::format("Suggested stop for '{}': {} at the tap.\n", study.caseName, temperature(study.target_C));
-    out += fmt::format("Limits: tap {}, water into the heater and the cold line {}.\n", temperature(study.limits.tap_C),
-                       temperature(study.limits.heaterInlet_C));
+    out += fmt::format("Limits: tap {}", temperature(study.limits.tap_C));
+    out += study.byColdLine ? fmt::format(", water into the cold line {}.\n", temperature(study.limits.coldEntry_C))
+                            : std::string(".\n");
     out += fmt::format("{} samples of what is not known; the heater lights in {} of them.\n", study.samples,
                        percent(study.lights));
     out += '\n';
@@ -124,6 +125,10 @@ std::string stopText(const document::Drawing& drawing, const study::StopStudy& s
                            show({study.resolutionError_K, Quantity::TemperatureDifference}, units));
     } else {
         out += "Suggested: none. " + render(study.reason, units) + '\n';
+        if (study.possibleTarget_C) {
+            out += fmt::format("  With {} asked for at the tap there would be one, or with a return line of its own.\n",
+                               temperature(*study.possibleTarget_C));
+        }
     }
     out += heading("Kinds of stop");
     std::vector<Cells> rows{

@@ -21,6 +21,8 @@ const char* placeId(study::HeatPlace place)
         return "outlet_hot";
     case study::HeatPlace::OutletCold:
         return "outlet_cold";
+    case study::HeatPlace::ColdEntry:
+        return "cold_entry";
     }
     return "";
 }
@@ -109,7 +111,7 @@ Json waitOf(const std::optional<study::SafeWait>& wait)
             {"both_s", number(wait->both_s)},
             {"as_the_first_s", number(wait->asTheFirst_s)},
             {"first_outlets_C", wait->firstOutlets_C},
-            {"first_cold_entry_C", wait->firstColdEntry_C}};
+            {"first_cold_entry_C", number(wait->firstColdEntry_C)}};
 }
 
 Json top(const char* kind, const document::Drawing& drawing, const std::string& fileName)

@@ -56,7 +56,8 @@ const char* const kCaution =
 void addWait(Table& table, const char* label, const std::optional<double>& wait_s, const Message& reason,
              UnitSystem units)
 {
-    table.push_back({label, wait_s ? show({*wait_s, Quantity::Time}, units) : "none", render(reason, units)});
+    table.push_back(
+        {label, wait_s ? show({*wait_s, Quantity::Time}, units) : "no wait is enough", render(reason, units)});
 }
 
 std::string waitText(const study::SafeWait& wait, UnitSystem units)
@@ -88,6 +89,8 @@ std::string placeName(const document::Drawing& drawing, study::HeatPlace place, 
         return tag + ", hot";
     case study::HeatPlace::OutletCold:
         return tag + ", cold";
+    case study::HeatPlace::ColdEntry:
+        return tag + ", into the cold line";
     }
     return tag;
 }

@@ -73,7 +73,8 @@ const char* word(review::Severity severity)
 
 }  // namespace
 
-std::string table(const document::Drawing& drawing, const study::Prediction& prediction, UnitSystem units)
+std::string table(const document::Drawing& drawing, const study::Prediction& prediction,
+                  const study::Assessment& assessment, UnitSystem units)
 {
     const auto message = [&](const Message& text) { return text.empty() ? std::string() : render(text, units); };
     std::string out = drawing.job.title.empty() ? "Prediction" : drawing.job.title;
@@ -82,8 +83,9 @@ std::string table(const document::Drawing& drawing, const study::Prediction& pre
 
     out += heading("Answers");
     std::vector<Row> rows;
-    for (const AnswerLine& answer : keyAnswers(drawing, prediction)) {
-        rows.push_back({answer.label, answer.has ? shown(answer.value, units) : "-",
+    for (const AnswerLine& answer : keyAnswers(drawing, prediction, assessment)) {
+        const std::string value = answer.has ? shown(answer.value, units) : "-";
+        rows.push_back({answer.label, answer.atLeast ? "at least " + value : value,
                         message(answer.has ? answer.note : answer.reason)});
     }
     out += aligned(rows);
@@ -170,7 +172,7 @@ std::string findingsText(const document::Drawing& drawing, const std::vector<rev
         out += fmt::format("{}{}{}{}: {}\n", finding.dismissed ? "(set aside) " : "", word(finding.severity),
                            tag.empty() ? "" : " ", tag, render(finding.what, units));
         if (!finding.caseName.empty()) {
-            out += fmt::format("    In case: {}\n", finding.caseName);
+            out += fmt::format("    {}: {}\n", finding.script ? "Found by the search" : "In case", finding.caseName);
         }
         out += fmt::format("    Why: {}\n    Do: {}\n    From: {}\n", render(finding.why, units),
                            render(finding.remedy, units), finding.source);
@@ -195,10 +197,11 @@ std::string winterText(const document::Drawing& drawing, UnitSystem units)
 }
 
 std::string cautionsText(const document::Drawing& drawing, const study::Prediction& prediction,
-                         const std::vector<review::Finding>& findings, UnitSystem units)
+                         const study::Assessment& assessment, const std::vector<review::Finding>& findings,
+                         UnitSystem units)
 {
     std::string out = heading("Cautions");
-    for (const Message& caution : review::cautionsBeside(findings, drawing, prediction)) {
+    for (const Message& caution : review::cautionsBeside(findings, drawing, prediction, assessment)) {
         out += "  " + render(caution, units) + '\n';
     }
     return out;

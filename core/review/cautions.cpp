@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 
-#include "review/cold_return.h"
 #include "review/finding.h"
 #include "review/scald.h"
 #include "review/seen.h"
+#include "study/cold_return.h"
 
 namespace tapward::review {
 namespace {
@@ -28,25 +28,32 @@ Message burns(double celsius, Message without, std::string with)
     return {std::move(with), {Measure{celsius, Quantity::Temperature}, Measure{*seconds, Quantity::Time}}};
 }
 
+/// The heater's hottest, where more than one run made it.
+const study::HotPlace* repeatedHeat(const Seen& seen)
+{
+    const study::HotPlace* heat = hottest(seen, {study::HeatPlace::HeaterOutlet});
+    return heat && heat->presses > 1 ? heat : nullptr;
+}
+
 void hotWater(const Seen& seen, Cautions& out)
 {
-    if (const auto tap = highest(seen, "hottest_tap"); tap && tap->value > kColdLineLimit_C) {
+    using enum study::HeatPlace;
+    if (const auto* tap = hottest(seen, {OutletHot, OutletCold}); tap && tap->hottest_C > kColdLineLimit_C) {
         out.push_back(
-            {burns(tap->value,
+            {burns(tap->hottest_C,
                    {"Hot water can burn. The hottest predicted at a tap is {0}.",
-                    {Measure{tap->value, Quantity::Temperature}}},
+                    {Measure{tap->hottest_C, Quantity::Temperature}}},
                    "Hot water can burn. The hottest predicted at a tap is {0}: adult skin burns in about {1}, "
                    "children, elders and people with reduced feeling sooner."),
              "scald_at_tap"});
     } else {
         out.emplace_back(Message("Hot water can burn. Feel the water before anybody steps under it."));
     }
-    const auto repeated = highest(seen, "hottest_heater_outlet", 2);
-    if (repeated) {
+    if (const auto* repeated = repeatedHeat(seen)) {
         out.push_back(
-            {burns(repeated->value,
+            {burns(repeated->hottest_C,
                    {"Let the line cool before pressing again: over repeated runs the heater reached {0}.",
-                    {Measure{repeated->value, Quantity::Temperature}}},
+                    {Measure{repeated->hottest_C, Quantity::Temperature}}},
                    "Let the line cool before pressing again: over repeated runs the heater reached {0}, which burns in "
                    "about {1}. Each repeat starts warmer than the one before."),
              "repeated_presses_unprotected"});
@@ -59,7 +66,7 @@ void loopItself(const Seen& seen, Cautions& out)
     if (loop.circulators.empty()) {
         return;
     }
-    if (!highest(seen, "hottest_heater_outlet", 2)) {
+    if (!repeatedHeat(seen)) {
         out.emplace_back(Message("Let the line cool before pressing again: each repeat starts warmer and can end far "
                                  "above the setting."),
                          "repeated_presses_unprotected");
@@ -68,7 +75,7 @@ void loopItself(const Seen& seen, Cautions& out)
         Message(
             "Never rely on one stop: a separate high limit must end the run if the stop, a relay or a sensor fails."),
         "single_stop");
-    const ColdReturn way = coldReturn(seen);
+    const study::ColdReturn way = coldReturn(seen.after, seen.prediction.loop);
     if (way.byColdLine) {
         std::string tags;
         for (const document::PartId id : way.outlets) {
@@ -101,13 +108,13 @@ void loopItself(const Seen& seen, Cautions& out)
         "Drinking water: use listed parts, sanitise and flush before drinking, flush standing water after storage."));
 }
 
-Cautions all(const document::Drawing& drawing, const study::Prediction& prediction)
+Cautions all(const document::Drawing& drawing, const study::Prediction& prediction, const study::Assessment& assessment)
 {
     Cautions out;
     const Result<study::Plant> plant = study::makePlant(drawing, document::View::After);
     const study::Plant nothing;
     const Pipes pipes = plant ? pipesOf(drawing, *plant) : Pipes{};
-    const Seen seen{drawing, prediction, plant ? *plant : nothing, pipes};
+    const Seen seen{drawing, prediction, plant ? *plant : nothing, pipes, assessment};
     hotWater(seen, out);
     loopItself(seen, out);
     const bool burner = std::any_of(seen.after.parts.begin(), seen.after.parts.end(), [](const study::PlantPart& part) {
@@ -124,16 +131,17 @@ Cautions all(const document::Drawing& drawing, const study::Prediction& predicti
 
 }  // namespace
 
-std::vector<Message> cautions(const document::Drawing& drawing, const study::Prediction& prediction)
+std::vector<Message> cautions(const document::Drawing& drawing, const study::Prediction& prediction,
+                              const study::Assessment& assessment)
 {
-    return cautionsBeside({}, drawing, prediction);
+    return cautionsBeside({}, drawing, prediction, assessment);
 }
 
 std::vector<Message> cautionsBeside(const std::vector<Finding>& findings, const document::Drawing& drawing,
-                                    const study::Prediction& prediction)
+                                    const study::Prediction& prediction, const study::Assessment& assessment)
 {
     std::vector<Message> texts;
-    for (Caution& caution : all(drawing, prediction)) {
+    for (Caution& caution : all(drawing, prediction, assessment)) {
         const bool said = std::any_of(findings.begin(), findings.end(), [&](const Finding& finding) {
             return !finding.dismissed && finding.rule == caution.rule;
         });

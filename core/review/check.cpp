@@ -59,7 +59,8 @@ const std::vector<Rule>& rules()
     return all;
 }
 
-std::vector<Finding> review(const document::Drawing& drawing, const study::Prediction& prediction)
+std::vector<Finding> review(const document::Drawing& drawing, const study::Prediction& prediction,
+                            const study::Assessment& assessment)
 {
     std::vector<Finding> findings;
     const Result<study::Plant> plant = study::makePlant(drawing, document::View::After);
@@ -77,7 +78,7 @@ std::vector<Finding> review(const document::Drawing& drawing, const study::Predi
         findings.push_back(std::move(finding));
     } else {
         const Pipes pipes = pipesOf(drawing, *plant);
-        const Seen seen{drawing, prediction, *plant, pipes};
+        const Seen seen{drawing, prediction, *plant, pipes, assessment};
         for (const Rule& rule : rules()) {
             const std::size_t before = findings.size();
             rule.look(seen, findings);

@@ -8,11 +8,12 @@ namespace tapward::review {
 double yardstick_C(study::HeatPlace place)
 {
     switch (place) {
-    case study::HeatPlace::HeaterInlet:
-    case study::HeatPlace::Join:
+    case study::HeatPlace::ColdEntry:
     case study::HeatPlace::OutletCold:
         return kColdLineLimit_C;
+    case study::HeatPlace::Join:
     case study::HeatPlace::HeaterOutlet:
+    case study::HeatPlace::HeaterInlet:
     case study::HeatPlace::Sensor:
     case study::HeatPlace::OutletHot:
         break;

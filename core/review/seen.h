@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <functional>
 #include <optional>
-#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -11,8 +9,10 @@
 #include "document/drawing.h"
 #include "review/finding.h"
 #include "review/pipes.h"
+#include "study/assessment.h"
 #include "study/plant.h"
 #include "study/prediction.h"
+#include "study/reach.h"
 
 namespace tapward::review {
 
@@ -22,6 +22,7 @@ struct Seen {
     const study::Prediction& prediction;
     const study::Plant& after;
     const Pipes& pipes;          ///< of `after`
+    const study::Assessment& assessment;  ///< how hot it gets, as far as is known
 };
 
 inline constexpr const char* kPractice = "common practice, no published source";
@@ -32,26 +33,18 @@ const study::PlantPart* partCalled(const Seen& seen, const std::string& referenc
 /// "P1", or "?" for a part that is not in the drawing.
 std::string tagOf(const Seen& seen, document::PartId id);
 
-/// The highest value a scalar reaches over all cases of the coach as it will be, and the case that shows it.
-struct Highest {
-    double value;
-    std::string caseName;
-};
-std::optional<Highest> highest(const Seen& seen, std::string_view scalarId, int leastPresses = 0);
+/// The hottest water known of at places of these kinds, faults of the drawn cases included; null where there is none.
+inline const study::HotPlace* hottest(const Seen& seen, std::initializer_list<study::HeatPlace> places,
+                                      document::PartId part = document::kNoPart)
+{
+    return seen.assessment.hottest(places, true, part);
+}
 
-/// How often the button is pressed in a case; 0 for a case that is not in the drawing.
-int presses(const document::Drawing& drawing, const std::string& caseName);
-bool hasFault(const document::Drawing& drawing, const std::string& caseName);
+/// Says by which script this is shown.
+void shownBy(Finding& finding, const study::HotPlace& heat);
 
-/// Where water can go from one path of a part without passing a part that `stops`. Direction of flow and
-/// shut valves do not matter here: this is about how the pipes are joined.
-struct Reach {
-    std::set<document::PartId> parts;  ///< passed or stopped at, the start left out
-    std::set<int> junctions;           ///< of the plant
-    bool has(document::PartId id) const { return parts.contains(id); }
-};
-Reach reach(const study::Plant& plant, const study::PlantPart& from, std::size_t path,
-            const std::function<bool(const study::PlantPart&)>& stops);
+using study::Reach;
+using study::reach;
 
 /// The junction where water leaves a heater; -1 when nothing is joined to it.
 int outletJunction(const study::Plant& plant, const study::PlantPart& heater);

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <queue>
 
+#include "study/cold_return.h"
 #include "study/head_budget.h"
 #include "study/loop.h"
 #include "study/loop_ways.h"
@@ -380,6 +381,10 @@ LoopMap findLoop(const document::Drawing& drawing, const Plant& plant, double wa
         }
     }
     answer.tap = nearestOutlet(plant, map.tapJunction);
+    answer.coldEntry = coldReturn(plant, answer).entry;
+    if (const PlantPart* entry = plant.find(answer.coldEntry)) {
+        map.coldJunction = entry->hubJunction;
+    }
 
     // The link to read the loop's flow from: whole flow, on the return, best one with a flow sensor or valve.
     const auto rank = [&](const Plant::Chain& chain) {
@@ -421,8 +426,8 @@ LoopMap findLoop(const document::Drawing& drawing, const Plant& plant, double wa
         const network::Solution& there = runLoop(plant, network, {volt, 0});
         return std::max(0.0, heater->forward ? there.flow_m3s[heater->link] : -there.flow_m3s[heater->link]);
     };
-    answer.flowLowVolts_m3s = flowAt(10.5);
-    answer.flowHighVolts_m3s = flowAt(14.4);
+    answer.flowLowVolts_m3s = flowAt(kLowVolts);
+    answer.flowHighVolts_m3s = flowAt(kChargingVolts);
     return map;
 }
 

@@ -36,6 +36,7 @@ struct LoopMap {
     int countLink = -1;          ///< link where what is pumped is counted: the meter's, else one with all of it
     bool countForward = true;
     int tapJunction = -1;        ///< where the return leaves the hot line
+    int coldJunction = -1;       ///< of answer.coldEntry
     HeadBudget budget;           ///< empty when the loop does not run
 };
 

@@ -62,7 +62,15 @@ struct Snapshot {
 };
 
 /// Where water is felt or let through, for "how hot does it get".
-enum class HeatPlace { HeaterOutlet, HeaterInlet, Sensor, Join, OutletHot, OutletCold };
+enum class HeatPlace {
+    HeaterOutlet,
+    HeaterInlet,
+    Sensor,
+    Join,       ///< where the loop leaves the hot line
+    OutletHot,
+    OutletCold,
+    ColdEntry   ///< where the loop's water enters a line that cold outlets draw from
+};
 
 /// Hottest water at one place over a case. At an outlet: the water at the join its branch leaves from, that
 /// is what it would give if it were opened then (and gives when it is open). Water standing in the branch
@@ -107,6 +115,10 @@ struct HeadItem {
     double share;   ///< of the sum
 };
 
+/// Battery voltages the loop is asked at beside the drawn one: the ignition boards' floor and charging. Common
+/// practice, no published source.
+inline constexpr double kLowVolts = 10.5, kChargingVolts = 14.4;
+
 /// What the loop does at rest temperature with its pumps on and valve open, apart from any case.
 struct LoopAnswer {
     bool exists = false;          ///< a loop with a circulator is drawn
@@ -114,13 +126,15 @@ struct LoopAnswer {
     document::PartId blockedBy = document::kNoPart;
     std::vector<document::PartId> circulators;
     document::PartId heater = document::kNoPart, tap = document::kNoPart, returnTee = document::kNoPart;
+    /// The join by which the loop's water enters a line that cold outlets draw from; none with a return of its own.
+    document::PartId coldEntry = document::kNoPart;
     std::optional<double> flow_m3s, activationFlow_m3s, holdFlow_m3s, flowMargin;  ///< `flow_m3s` is the heater's
     /// What the pumps move and what the control's flow sensor sees; the heater's flow again where no water goes past it.
     std::optional<double> pumpFlow_m3s, meterFlow_m3s;
     document::PartId bypass = document::kNoPart;  ///< lets pumped water back into the hot line past the heater
     std::optional<double> bypassFlow_m3s;
-    std::optional<double> flowLowVolts_m3s;  ///< at 10.5 V
-    std::optional<double> flowHighVolts_m3s;  ///< at 14.4 V
+    std::optional<double> flowLowVolts_m3s;  ///< at kLowVolts
+    std::optional<double> flowHighVolts_m3s;  ///< at kChargingVolts
     double coldStart_C = 0;
     std::optional<double> purgeVolume_m3;  ///< water heater outlet -> tap along the loop's way
     std::vector<document::PartId> hotPath, returnPath;

@@ -315,7 +315,7 @@ std::optional<Problem> PressSearch::search(bool thorough, const std::vector<Pres
     // Gaps and draws on the worst days.
     using enum HeatPlace;
     const std::vector<std::vector<HeatPlace>> aims{
-        {HeaterOutlet}, {OutletHot, Join, Sensor}, {HeaterInlet}, {OutletCold}};
+        {HeaterOutlet}, {OutletHot, Join, Sensor, ColdEntry}, {HeaterInlet}, {OutletCold}};
     std::vector<PressPoint> days;
     for (const auto& aim : aims) {
         if (const PressBest* best = hottest(aim)) {

@@ -24,6 +24,13 @@ const WorstHeat* PressesStudy::find(HeatPlace place, document::PartId part) cons
     return at == worst.end() ? nullptr : &*at;
 }
 
+int runsStarted(const CaseResult& result, double until_s)
+{
+    return static_cast<int>(std::count_if(result.events.begin(), result.events.end(), [&](const Event& event) {
+        return event.id == "run_started" && event.t_s <= until_s + 1e-6;
+    }));
+}
+
 void take(Hottest& into, const PlaceHeat& heat)
 {
     const auto keep = [&](std::optional<double>& hottest) {
@@ -44,6 +51,7 @@ void take(Hottest& into, const PlaceHeat& heat)
         break;
     case HeatPlace::Sensor:
     case HeatPlace::Join:
+    case HeatPlace::ColdEntry:
         break;
     }
 }
@@ -86,17 +94,10 @@ std::string scriptName(const document::Drawing& drawing, const PlaceKey& key, in
         break;
     case HeatPlace::Sensor:
     case HeatPlace::Join:
+    case HeatPlace::ColdEntry:
         break;
     }
     return fmt::format("Hottest at {}{}: {} {}", tag, where, presses, presses == 1 ? "press" : "presses");
-}
-
-/// Presses that stop a run are none of these.
-int runsStarted(const CaseResult& result, double until_s)
-{
-    return static_cast<int>(std::count_if(result.events.begin(), result.events.end(), [&](const Event& event) {
-        return event.id == "run_started" && event.t_s <= until_s + 1e-6;
-    }));
 }
 
 constexpr double kLost_K = 1;  // less hot than the search saw it by this: the run went another way

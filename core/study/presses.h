@@ -23,11 +23,12 @@ struct DayRange {
 struct PressesOptions {
     int mostPresses = 6;  ///< 1..12
     std::vector<double> gaps_s{0, 30, 120, 600};  ///< between a run's end and the next press; refined from there
-    DayRange volts{10.5, 14.4, "ignition boards' floor to charging voltage: common practice, no published source"};
+    DayRange volts{kLowVolts, kChargingVolts,
+                   "ignition boards' floor to charging voltage: common practice, no published source"};
     DayRange supply_C{4.4, 29.4, "40 to 85 °F: common practice, no published source"};
     DayRange ambient_C{4.4, 43.3, "40 to 110 °F in the bay: common practice, no published source"};
     double outletLimit_C = kOutletLimit_C;
-    double coldEntryLimit_C = kColdEntryLimit_C;
+    double coldEntryLimit_C = kColdEntryLimit_C;  ///< where the loop returns by the cold line
     double longestWait_s = 3600;  ///< waits beyond it count as none
     bool draws = true;  ///< search over draws between presses and open the outlets at the end
     bool safeWait = true;  ///< answer the cool-down wait
@@ -53,6 +54,7 @@ struct SafeWait {
     /// 10 s; empty when none up to the longest does, with the reason.
     std::optional<double> outlets_s;
     Message outletsReason;
+    /// Where the loop returns by a line of its own, 0, and the reason says so.
     std::optional<double> coldEntry_s;
     Message coldEntryReason;
     /// Both limits kept.
@@ -60,7 +62,8 @@ struct SafeWait {
     /// After this wait a press gets no hotter than the first one (within 1 K): what a wait can do at all.
     std::optional<double> asTheFirst_s;
     double firstOutlets_C = 0;  ///< hottest hot outlet after one press alone, same day
-    double firstColdEntry_C = 0;  ///< hottest water entering the cold line in one press alone
+    /// Hottest water entering the cold line in one press alone; not a number where the loop returns by its own line.
+    double firstColdEntry_C = 0;
 };
 
 enum class Protection { TemperatureStop, HighLimit, InletLockout, WaitTimer, LongestRun, RefuseWhenWarm, MixingValve };
@@ -102,6 +105,9 @@ struct PressesStudy {
 /// it comes.
 /// @return a Problem when there is no controller to press, no loop, or when stopped.
 Result<PressesStudy> studyPresses(const document::Drawing& drawing, const PressesOptions& options = {});
+
+/// Runs that were started up to then; presses that stop a run are none of these.
+int runsStarted(const CaseResult& result, double until_s);
 
 /// Whether people touch water there.
 bool isOutlet(HeatPlace place);

@@ -217,8 +217,13 @@ void Simulation::watchTargets(double dt_s)
             keepHottest(outlet.coldReady_C, outlet.coldReady_s, m_field.junctionTemperature(outlet.coldJoin), m_time);
         }
     }
-    if (m_loop.tapJunction >= 0) {
+    // What stands at the two ends of a loop that was never run has not come through it.
+    const bool ran = !m_runs.empty() || std::abs(m_loopFlow) > kStill_m3s;
+    if (ran && m_loop.tapJunction >= 0) {
         keepHottest(m_joinReady_C, m_joinReady_s, m_field.junctionTemperature(m_loop.tapJunction), m_time);
+    }
+    if (ran && m_loop.coldJunction >= 0) {
+        keepHottest(m_coldEntry_C, m_coldEntry_s, m_field.junctionTemperature(m_loop.coldJunction), m_time);
     }
     if (m_loop.tapJunction >= 0 && !m_runs.empty()) {
         m_hottestJoin_C = hotter(m_hottestJoin_C, m_field.junctionTemperature(m_loop.tapJunction));

@@ -50,6 +50,7 @@ void Simulation::listHottest()
         }
     }
     add(HeatPlace::Join, m_loop.answer.returnTee, m_joinReady_C, m_joinReady_s);
+    add(HeatPlace::ColdEntry, m_loop.answer.coldEntry, m_coldEntry_C, m_coldEntry_s);
     for (const OutletActor& outlet : m_outlets) {
         add(HeatPlace::OutletHot, outlet.part->id, outlet.hotReady_C, outlet.hotReady_s);
         add(HeatPlace::OutletCold, outlet.part->id, outlet.coldReady_C, outlet.coldReady_s);

@@ -78,6 +78,11 @@ void Simulation::prepareRecord()
             "loop_join", "Where the loop leaves the hot line", Quantity::Temperature, document::kNoPart,
             [](const Simulation& s, std::size_t) { return s.m_field.junctionTemperature(s.m_loop.tapJunction); }, 0);
     }
+    if (m_options.loopJoin && m_loop.coldJunction >= 0) {
+        column(
+            "cold_entry", "Where the loop enters the cold line", Quantity::Temperature, document::kNoPart,
+            [](const Simulation& s, std::size_t) { return s.m_field.junctionTemperature(s.m_loop.coldJunction); }, 0);
+    }
     for (std::size_t h = 0; h < m_heaters.size(); ++h) {
         const std::string suffix = h == 0 ? "" : "." + m_heaters[h].part->part->tag;
         const PartId id = m_heaters[h].part->id;

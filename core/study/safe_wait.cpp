@@ -86,7 +86,12 @@ Result<SafeWait> safeWait(const PressesOptions& options, const HeatAfterWaits& h
                                          {longest, celsius(options.outletLimit_C)});
         }
     }
-    if (wait.firstColdEntry_C > options.coldEntryLimit_C) {
+    const bool byColdLine = wait.firstColdEntry_C > kNoColdEntry_C;
+    if (!byColdLine) {
+        wait.firstColdEntry_C = std::nan("");
+        wait.coldEntry_s = 0;
+        wait.coldEntryReason = "The loop returns by a line of its own: no cold outlet draws its water.";
+    } else if (wait.firstColdEntry_C > options.coldEntryLimit_C) {
         wait.coldEntryReason = Message("One press alone sends {0} into the cold line, above {1}: no wait helps.",
                                        {celsius(wait.firstColdEntry_C), celsius(options.coldEntryLimit_C)});
     } else {
@@ -98,7 +103,7 @@ Result<SafeWait> safeWait(const PressesOptions& options, const HeatAfterWaits& h
     }
     wait.asTheFirst_s = shortest([&](const WaitHeat& heat) {
         return heat.outlets_C <= wait.firstOutlets_C + kAsTheFirst_K
-               && heat.coldEntry_C <= wait.firstColdEntry_C + kAsTheFirst_K;
+               && (!byColdLine || heat.coldEntry_C <= wait.firstColdEntry_C + kAsTheFirst_K);
     });
     if (stopped) {
         return tl::unexpected(*stopped);
@@ -116,7 +121,7 @@ std::vector<PressPoint> waitDays(const PressSearch& found, bool worst)
         return {found.plainPoint()};
     }
     std::vector<PressPoint> days;
-    for (const auto& group : std::vector<std::vector<HeatPlace>>{{OutletHot}, {Join, HeaterInlet}}) {
+    for (const auto& group : std::vector<std::vector<HeatPlace>>{{OutletHot}, {ColdEntry, HeaterInlet}}) {
         if (const PressBest* best = found.hottest(group)) {
             PressPoint day = found.plainPoint();
             day.volts = best->point.volts;
@@ -162,7 +167,7 @@ Result<SafeWait> findSafeWait(const Trials& trials, const PressesOptions& option
                 for (const PlaceHeat& place : (*results)[i].result.hottest) {
                     if (place.place == HeatPlace::OutletHot) {
                         heat.outlets_C = std::max(heat.outlets_C, place.hottest_C);
-                    } else if (place.place == HeatPlace::Join) {
+                    } else if (place.place == HeatPlace::ColdEntry) {
                         heat.coldEntry_C = std::max(heat.coldEntry_C, place.hottest_C);
                     }
                 }

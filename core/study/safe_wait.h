@@ -7,11 +7,13 @@
 
 namespace tapward::study {
 
+inline constexpr double kNoColdEntry_C = -1e9;  ///< the loop returns by a line of its own
+
 /// What presses with one wait between them lead to: the hottest hot outlet, and the hottest water entering the
 /// cold line.
 struct WaitHeat {
     double outlets_C = -1e9;
-    double coldEntry_C = -1e9;
+    double coldEntry_C = kNoColdEntry_C;
 };
 
 /// Runs this many presses with each of these waits between them, `fine` as reported, else as searched.

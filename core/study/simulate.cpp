@@ -10,7 +10,6 @@
 namespace tapward::study {
 namespace {
 
-constexpr double kStill_m3s = 2e-7;        ///< below it water counts as standing: long steps will do
 constexpr double kStandingAsk_s = 5;
 // Water that has stood for a while only cools, by less than 0.05 K/s; the exchange is exact for any step, so that all
 // a long step misses are the films (thermal/warmth.cpp holds them to 2 and 3 K).

@@ -14,6 +14,8 @@ namespace tapward::study {
 
 /// One case in time. Split over simulate.cpp (time), actor*.cpp (who does what), press_plan.cpp (presses by rule) and
 /// record*.cpp (what it shows).
+inline constexpr double kStill_m3s = 2e-7;  ///< below it water counts as standing: long steps will do
+
 class Simulation {
 public:
     Simulation(const document::Drawing& drawing, const Plant& plant, const LoopMap& loop, const document::Case& script,
@@ -199,6 +201,7 @@ private:
     double m_wait_s = kNan, m_wasted_m3 = kNan;
     double m_hottestTap_C = kNan, m_hottestJoin_C = kNan, m_hottestCold_C = kNan;
     double m_joinReady_C = -1e9, m_joinReady_s = 0;
+    double m_coldEntry_C = -1e9, m_coldEntry_s = 0;
     int m_waitOutlet = -1;
 };
 

@@ -64,8 +64,11 @@ Result<void> confirm(const StopQuestion& question, const StopOptions& options, S
                 return scalar && scalar->value ? *scalar->value : kNan;
             };
             slot.tap_C = value("hottest_tap");
-            const Verdict verdict =
-                judge(question, slot.tap_C, value("hottest_heater_inlet"), value("hottest_heater_outlet"));
+            double entering_C = kNan;
+            for (const PlaceHeat& heat : result->hottest) {
+                entering_C = heat.place == HeatPlace::ColdEntry ? heat.hottest_C : entering_C;
+            }
+            const Verdict verdict = judge(question, slot.tap_C, entering_C, value("hottest_heater_outlet"));
             slot.reaches = verdict.reaches;
             slot.keeps = verdict.keeps;
             slot.done = true;
@@ -97,6 +100,73 @@ Result<void> confirm(const StopQuestion& question, const StopOptions& options, S
     return {};
 }
 
+/// What keeps every stop from being good, of the samples whose heater lights, when the tap is first warm enough.
+Message whyNone(const StopQuestion& question, const std::vector<StopRun>& runs, double lights)
+{
+    if (lights < 0.05) {
+        return {"The heater lights in {0} of the samples only.", {Measure{lights, Quantity::Percent}}};
+    }
+    int lit = 0, entering = 0, outlet = 0, pump = 0;
+    for (const StopRun& run : runs) {
+        if (!run.lit) {
+            continue;
+        }
+        ++lit;
+        const auto at = std::lower_bound(run.tapMost_C.begin(), run.tapMost_C.end(), question.target_C);
+        if (at == run.tapMost_C.end()) {
+            continue;
+        }
+        const auto i = static_cast<std::size_t>(at - run.tapMost_C.begin());
+        entering += run.enteringMost_C[i] > question.limits.coldEntry_C;
+        outlet += question.outletLimit_C > 0 && run.outletMost_C[i] > question.outletLimit_C;
+        pump += question.pumpLimit_C > 0 && run.tapMost_C[i] > question.pumpLimit_C;
+    }
+    const int most = std::max({entering, outlet, pump});
+    const Measure share{lit > 0 ? static_cast<double>(most) / lit : 0, Quantity::Percent};
+    const Measure target{question.target_C, Quantity::Temperature};
+    if (most == 0) {
+        return "No stop reaches the target and keeps every limit often enough; each kind says what it misses.";
+    }
+    if (most == entering) {
+        return {"Before the tap has {0}, what enters the cold line has passed {1} in {2} of the samples that light.",
+                {target, Measure{question.limits.coldEntry_C, Quantity::Temperature}, share}};
+    }
+    if (most == outlet) {
+        return {"Before the tap has {0}, the heater has passed its limit of {1} in {2} of the samples that light.",
+                {target, Measure{question.outletLimit_C, Quantity::Temperature}, share}};
+    }
+    return {"{0} at the tap is above the {1} the pumps are rated for.",
+            {target, Measure{question.pumpLimit_C, Quantity::Temperature}}};
+}
+
+/// The highest target below the one asked for that some stop is good for; to half a kelvin.
+std::optional<double> possibleTarget(const StopQuestion& question, const std::vector<StopRun>& runs,
+                                     const StopOptions& options)
+{
+    constexpr double kWorthIt_K = 5;  // above the standing water
+    constexpr double kWithin_K = 0.5;
+    const auto isGood = [&](double target_C) {
+        StopQuestion lower = question;
+        lower.target_C = target_C;
+        for (const StopKind kind : {StopKind::Volume, StopKind::Temperature, StopKind::Time}) {
+            const StopChoice choice = bestOf(kind, lower, runs, options.keepAtLeast);
+            if (choice.notPossible.empty() && choice.bothIfLit >= options.bothAtLeast) {
+                return true;
+            }
+        }
+        return false;
+    };
+    double good = question.script.start_C + kWorthIt_K, bad = question.target_C;
+    if (good >= bad || !isGood(good)) {
+        return std::nullopt;
+    }
+    while (bad - good > kWithin_K) {
+        const double middle = 0.5 * (good + bad);
+        (isGood(middle) ? good : bad) = middle;
+    }
+    return good;
+}
+
 }  // namespace
 
 Result<StopStudy> suggestStop(const document::Drawing& drawing, const StopOptions& options)
@@ -122,6 +192,7 @@ Result<StopStudy> suggestStop(const document::Drawing& drawing, const StopOption
     study.caseName = question->script.name;
     study.target_C = question->target_C;
     study.limits = question->limits;
+    study.byColdLine = question->byColdLine;
     study.heaterOutletLimit_C = question->outletLimit_C;
     study.pumpLimit_C = question->pumpLimit_C;
     study.samples = samples;
@@ -134,13 +205,14 @@ Result<StopStudy> suggestStop(const document::Drawing& drawing, const StopOption
                      bestOf(StopKind::Temperature, *question, *runs, options.keepAtLeast),
                      bestPair(*question, *runs, options.keepAtLeast)};
     study.suggested = suggestedOf(study.choices);
+    if (study.best() && study.best()->bothIfLit < options.bothAtLeast) {
+        study.suggested = -1;
+    }
     addBands(*question, *runs, study);
     addInfluences(*question, *runs, latinHypercube(question->ranges, samples, options.seed), study);
     if (!study.best()) {
-        study.reason = study.lights < 0.05 ? Message("The heater lights in {0} of the samples only.",
-                                                     {Measure{study.lights, Quantity::Percent}})
-                                           : Message("No stop reaches the target and keeps every limit often enough; "
-                                                     "each kind says what it misses.");
+        study.reason = whyNone(*question, *runs, study.lights);
+        study.possibleTarget_C = possibleTarget(*question, *runs, options);
         return study;
     }
     if (const auto confirmed = confirm(*question, options, study, oneDone); !confirmed) {

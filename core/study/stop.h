@@ -10,28 +10,32 @@
 #include <vector>
 
 #include "study/prediction.h"
+#include "study/presses.h"
 #include "study/ranges.h"
 
 namespace tapward::study {
 
 /// What a run must not exceed. A sample keeps its limits when none is passed up to the stop.
 struct StopLimits {
-    double tap_C = 48.9;          ///< water ready at the tap: 120 °F, the guidance for delivered water (CPSC; ASTM
+    double tap_C = kOutletLimit_C;  ///< water ready at the tap: 120 °F, the guidance for delivered water (CPSC; ASTM
                                   ///< F444; ASSE 1016)
-    double heaterInlet_C = 40.0;  ///< water entering the cold line and the heater: 104 °F (IECC C404, IPC)
+    double coldEntry_C = kColdEntryLimit_C;  ///< water entering a line that cold outlets draw from: 104 °F (IECC C404,
+        ///< IPC); nothing where the loop returns by a line of its own
     // The heater's own outlet limit and the pumps' temperature limits are read from the drawing.
 };
 
 struct StopOptions {
-    std::string caseName;       ///< empty: the first case of the coach as it will be that presses a button
-    int samples = 256;          ///< 16 or more
+    std::string caseName;  ///< empty: the first case of the coach as it will be that presses a button
+    int samples = 256;  ///< 16 or more
     std::uint64_t seed = 1;
-    unsigned threads = 0;       ///< 0 = one per core; the answer is the same with any number
-    double cell_m = 0.30;       ///< samples may be coarser than predictions; the suggestion is then run at theirs
+    unsigned threads = 0;  ///< 0 = one per core; the answer is the same with any number
+    double cell_m = 0.30;  ///< samples may be coarser than predictions; the suggestion is then run at theirs
     double step_s = 1.0;
     int confirmations = 48;  ///< fresh samples run with the suggested stop itself, at default resolution; 0 = none
     double keepAtLeast = 0.95;  ///< share of samples that must keep every limit, and of those whose heater lights
         ///< that must come to the stop
+    double bothAtLeast = 0.75;  ///< share of samples whose heater lights that must reach the target and keep every
+        ///< limit for a stop to be suggested at all: our choice
     StopLimits limits;
     std::optional<double> target_C;  ///< at the tap; none = the case's
     std::optional<std::vector<Range>> ranges;  ///< none = study::ranges() of the drawing and the case
@@ -76,6 +80,7 @@ struct StopStudy {
     std::string caseName;
     double target_C = 0;
     StopLimits limits;
+    bool byColdLine = false;  ///< the loop returns through a line that cold outlets draw from
     double heaterOutletLimit_C = 0, pumpLimit_C = 0;  ///< 0 = none known
     int samples = 0;
     std::vector<Range> ranges;
@@ -83,6 +88,8 @@ struct StopStudy {
     std::array<StopChoice, 4> choices;  ///< in the order of StopKind
     int suggested = -1;  ///< index of the best choice; -1 = none is any good, see `reason`
     Message reason;
+    /// Where none is good: the highest temperature at the tap that a stop would bring with every limit kept.
+    std::optional<double> possibleTarget_C;
     Band byVolume, byTime;  ///< water at the tap while it warms up, run not stopped
     std::vector<Influence> influences;  ///< biggest first: measure this first
     double rankFit = 0;  ///< R² of the rank regression; below 0.7 the order is a hint only

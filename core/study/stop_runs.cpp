@@ -75,7 +75,8 @@ Result<StopRun> runSample(const StopQuestion& question, Sample sample, double ce
             run.time_s.push_back(t);
             run.pumped_m3.push_back(flow * t);
         }
-        run.tap_C = run.tapMost_C = run.inletMost_C = run.outletMost_C = {sample.script.start_C, sample.script.start_C};
+        run.tap_C = run.tapMost_C = run.enteringMost_C =
+            run.outletMost_C = {sample.script.start_C, sample.script.start_C};
         run.reading_C = question.hasStopSensor ? run.tap_C : std::vector<double>{};
         run.sensed_m3 =
             question.hasFlowSensor ? std::vector<double>{0, flow * lasts * sample.sensorGain} : std::vector<double>{};
@@ -98,7 +99,7 @@ Result<StopRun> runSample(const StopQuestion& question, Sample sample, double ce
     const Series* pumped = result->find("pumped_volume");
     const Series* loop = result->find("loop_flow");
     const Series* join = result->find("loop_join");
-    const Series* inlet = result->find("heater_inlet");
+    const Series* entry = result->find("cold_entry");
     const Series* outlet = result->find("heater_outlet");
     const document::Part* sensorPart = sample.drawing.find(parts.stopSensor);
     const Series* sensor = sensorPart ? result->find("sensor." + sensorPart->tag) : nullptr;
@@ -118,7 +119,8 @@ Result<StopRun> runSample(const StopQuestion& question, Sample sample, double ce
         run.time_s.push_back(t);
         run.pumped_m3.push_back(pumped->values[i]);
         run.tap_C.push_back(join->values[i]);
-        run.inletMost_C.push_back(loop->values[i] > 1e-7 ? inlet->values[i] : std::nan(""));  // only water that enters
+        run.enteringMost_C.push_back(entry && loop->values[i] > 1e-7 ? entry->values[i]
+                                                                     : std::nan(""));  // only what moves
         run.outletMost_C.push_back(outlet->values[i]);
         if (meter) {
             run.sensed_m3.push_back(sensed);
@@ -129,12 +131,10 @@ Result<StopRun> runSample(const StopQuestion& question, Sample sample, double ce
     }
     run.tapMost_C = run.tap_C;
     neverFall(run.tapMost_C);
-    neverFall(run.inletMost_C);
+    neverFall(run.enteringMost_C);
     neverFall(run.outletMost_C);
-    if (sensor) {
-        run.reading_C = lagged(run.time_s, water, sample.sensorLag_s);
-        neverFall(run.reading_C);
-    }
+    run.reading_C = lagged(run.time_s, water, sample.sensorLag_s);
+    neverFall(run.reading_C);
     return run;
 }
 
@@ -219,6 +219,7 @@ Result<StopQuestion> stopQuestion(const document::Drawing& drawing, const StopOp
     question.target_C = options.target_C.value_or(asked->target_C);
     question.hasFlowSensor = parts.flowSensor != document::kNoPart;
     question.hasStopSensor = parts.stopSensor != document::kNoPart;
+    question.byColdLine = loop.coldEntry != document::kNoPart;
     for (const document::Part& part : drawing.parts) {
         if (!document::isPresent(part.stage, document::View::After)) {
             continue;

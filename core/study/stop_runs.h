@@ -17,7 +17,9 @@ struct StopRun {
     std::vector<double> reading_C;   ///< hottest the stop sensor has shown; empty without one
     std::vector<double> tap_C;       ///< water where the loop leaves the hot line
     std::vector<double> tapMost_C;   ///< hottest so far
-    std::vector<double> inletMost_C, outletMost_C;  ///< of the heater, water moving
+    std::vector<double> enteringMost_C;  ///< hottest so far to enter a line that cold outlets draw from; not numbers
+                                           ///< where the loop returns by a line of its own
+    std::vector<double> outletMost_C;  ///< of the heater
 };
 
 /// What all samples share.
@@ -28,7 +30,7 @@ struct StopQuestion {
     StopLimits limits;
     double target_C = 0;
     double outletLimit_C = 0, pumpLimit_C = 0;
-    bool hasFlowSensor = false, hasStopSensor = false;
+    bool hasFlowSensor = false, hasStopSensor = false, byColdLine = false;
 };
 
 Result<StopQuestion> stopQuestion(const document::Drawing& drawing, const StopOptions& options);

@@ -107,11 +107,11 @@ double quantile(std::vector<double>& values, double share)
     return values[low] + (place - static_cast<double>(low)) * (values[high] - values[low]);
 }
 
-Verdict judge(const StopQuestion& question, double tapMost_C, double inletMost_C, double outletMost_C)
+Verdict judge(const StopQuestion& question, double tapMost_C, double enteringMost_C, double outletMost_C)
 {
     Verdict verdict;
     verdict.reaches = tapMost_C >= question.target_C;
-    verdict.keeps = !(tapMost_C > question.limits.tap_C) && !(inletMost_C > question.limits.heaterInlet_C)
+    verdict.keeps = !(tapMost_C > question.limits.tap_C) && !(enteringMost_C > question.limits.coldEntry_C)
                     && !(question.pumpLimit_C > 0 && tapMost_C > question.pumpLimit_C)
                     && !(question.outletLimit_C > 0 && outletMost_C > question.outletLimit_C);
     return verdict;
@@ -119,7 +119,7 @@ Verdict judge(const StopQuestion& question, double tapMost_C, double inletMost_C
 
 Verdict judge(const StopQuestion& question, const StopRun& run, double time_s)
 {
-    return judge(question, valueAt(run, run.tapMost_C, time_s), valueAt(run, run.inletMost_C, time_s),
+    return judge(question, valueAt(run, run.tapMost_C, time_s), valueAt(run, run.enteringMost_C, time_s),
                  valueAt(run, run.outletMost_C, time_s));
 }
 

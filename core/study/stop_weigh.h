@@ -9,7 +9,7 @@ namespace tapward::study {
 struct Verdict {
     bool reaches = false, keeps = false;
 };
-Verdict judge(const StopQuestion& question, double tapMost_C, double inletMost_C, double outletMost_C);
+Verdict judge(const StopQuestion& question, double tapMost_C, double enteringMost_C, double outletMost_C);
 Verdict judge(const StopQuestion& question, const StopRun& run, double time_s);
 
 /// Fills in how a choice does over the runs: shares, temperatures at the stop, longest run.

@@ -434,10 +434,6 @@
         <translation>Pulsador accionado: empieza el ciclo.</translation>
     </message>
     <message>
-        <source>By volume, from the prediction alone. Set it anew from the first measured runs.</source>
-        <translation>Por volumen, solo según la predicción. Ajústelo de nuevo con los primeros ciclos medidos.</translation>
-    </message>
-    <message>
         <source>CPSC tap-water scald alert 5098; Moritz &amp; Henriques (1947); hospital burn-prevention table: the lowest</source>
         <translation>CPSC, alerta 5098 sobre escaldaduras con agua del grifo; Moritz y Henriques (1947); tabla hospitalaria de prevención de quemaduras: el menor</translation>
     </message>
@@ -1222,10 +1218,6 @@
         <translation>Dé otra etiqueta a una de ellas.</translation>
     </message>
     <message>
-        <source>Give the controller a wait between runs, a refusal when the line is warm, or a lockout on the heater&apos;s inlet.</source>
-        <translation>Dé al controlador una espera entre ciclos, un rechazo cuando la línea está caliente, o un bloqueo por la entrada del calentador.</translation>
-    </message>
-    <message>
         <source>Give the number of a part.</source>
         <translation>Dé el número de una pieza.</translation>
     </message>
@@ -1360,10 +1352,6 @@
     <message>
         <source>Hottest at the sensor, run</source>
         <translation>Máxima en el sensor, ciclo</translation>
-    </message>
-    <message>
-        <source>Hottest at the tap</source>
-        <translation>Máxima en el grifo</translation>
     </message>
     <message>
         <source>Hottest heater inlet</source>
@@ -1908,10 +1896,6 @@
     <message>
         <source>Outside outlet</source>
         <translation>Toma exterior</translation>
-    </message>
-    <message>
-        <source>Over {0} presses: case &apos;{1}&apos;.</source>
-        <translation>En {0} pulsaciones: caso «{1}».</translation>
     </message>
     <message>
         <source>Over-temperature switch (ECO)</source>
@@ -3222,16 +3206,8 @@
         <translation>Agua desperdiciada sin ciclo</translation>
     </message>
     <message>
-        <source>Water at a tap reaches {0}. Skin burns in about {1}; children and elders sooner.</source>
-        <translation>El agua en un grifo llega a {0}. La piel se quema en unos {1}; niños y mayores, antes.</translation>
-    </message>
-    <message>
         <source>Water at {0} reaches {1}, which is rated for {2}.</source>
         <translation>El agua en {0} llega a {1}, que admite {2}.</translation>
-    </message>
-    <message>
-        <source>Water at {0} runs through the cold line, and {1} has no lockout on the heater&apos;s inlet.</source>
-        <translation>Por la línea fría pasa agua a {0}, y {1} no tiene bloqueo por la entrada del calentador.</translation>
     </message>
     <message>
         <source>Water drawn before it is warm</source>
@@ -5194,10 +5170,6 @@
         <translation>Solo esto vacía {0}: el aire y los grifos abiertos no lo hacen.</translation>
     </message>
     <message>
-        <source>Open &quot;{0}&quot; as a case</source>
-        <translation>Abrir &quot;{0}&quot; como caso</translation>
-    </message>
-    <message>
         <source>Open it with the Tapward it was saved by. The file was not changed.</source>
         <translation>Ábralo con el Tapward con el que se guardó. El archivo no se modificó.</translation>
     </message>
@@ -6720,10 +6692,6 @@ Sin averías: tomas</translation>
         <translation>ninguna; 0 significa sin medir</translation>
     </message>
     <message>
-        <source>In one press: case &apos;{0}&apos;.</source>
-        <translation>En una pulsación: caso «{0}».</translation>
-    </message>
-    <message>
         <source>Heated with every tap shut, {0} has no room for its water to grow: closed in by {1}.</source>
         <translation>Al calentarse con todos los grifos cerrados, {0} no tiene sitio para que crezca su agua: la encierra {1}.</translation>
     </message>
@@ -7054,6 +7022,114 @@ Sin averías: tomas</translation>
     <message>
         <source>a straight line from the open flow to a little over the cut-out, from memory</source>
         <translation>una recta desde el caudal libre hasta algo más que la presión de parada, de memoria</translation>
+    </message>
+    <message>
+        <source>At {0} the loop moves {1}: the heater does not light.</source>
+        <translation>Con {0} el circuito mueve {1}: el calentador no enciende.</translation>
+    </message>
+    <message>
+        <source>Before the tap has {0}, the heater has passed its limit of {1} in {2} of the samples that light.</source>
+        <translation>Antes de que el grifo tenga {0}, el calentador ha pasado su límite de {1} en el {2} de las muestras que encienden.</translation>
+    </message>
+    <message>
+        <source>Before the tap has {0}, what enters the cold line has passed {1} in {2} of the samples that light.</source>
+        <translation>Antes de que el grifo tenga {0}, lo que entra en la línea fría ha pasado de {1} en el {2} de las muestras que encienden.</translation>
+    </message>
+    <message>
+        <source>Brings {0} and keeps every limit in {1} of {2} samples.</source>
+        <translation>Trae {0} y respeta todos los límites en el {1} de {2} muestras.</translation>
+    </message>
+    <message>
+        <source>End the run sooner, at the tap&apos;s own sensor, or return by a line of its own.</source>
+        <translation>Termine la marcha antes, en el sensor del propio grifo, o haga volver el agua por una línea propia.</translation>
+    </message>
+    <message>
+        <source>Give the controller a long enough wait between runs, a refusal when the line is warm, or a lockout on the heater&apos;s inlet.</source>
+        <translation>Dé al control una espera suficiente entre marchas, una negativa cuando la línea está caliente o un bloqueo en la entrada del calentador.</translation>
+    </message>
+    <message>
+        <source>Hottest at a tap</source>
+        <translation>Lo más caliente en un grifo</translation>
+    </message>
+    <message>
+        <source>No case shows the finished coach. Add one that opens a tap or presses the button.</source>
+        <translation>Ningún caso muestra el vehículo terminado. Añada uno que abra un grifo o pulse el botón.</translation>
+    </message>
+    <message>
+        <source>Not worked out yet: it takes the full assessment.</source>
+        <translation>Aún no calculado: requiere la evaluación completa.</translation>
+    </message>
+    <message>
+        <source>Or {0}, whichever is first. Brings {1} and keeps every limit in {2} of {3} samples.</source>
+        <translation>O {0}, lo que llegue primero. Trae {1} y respeta todos los límites en el {2} de {3} muestras.</translation>
+    </message>
+    <message>
+        <source>The loop returns by a line of its own: no cold outlet draws its water.</source>
+        <translation>El circuito vuelve por una línea propia: ninguna salida fría toma su agua.</translation>
+    </message>
+    <message>
+        <source>The page was called off.</source>
+        <translation>La hoja se ha cancelado.</translation>
+    </message>
+    <message>
+        <source>Water at {0} enters the cold line although {1} has a lockout on the heater&apos;s inlet, at {2}.</source>
+        <translation>Entra agua a {0} en la línea fría aunque {1} tiene un bloqueo en la entrada del calentador, a {2}.</translation>
+    </message>
+    <message>
+        <source>Water at {0} enters the cold line, and {1} has no lockout on the heater&apos;s inlet.</source>
+        <translation>Entra agua a {0} en la línea fría, y {1} no tiene bloqueo en la entrada del calentador.</translation>
+    </message>
+    <message>
+        <source>Water at {0} reaches {1}. Skin burns in about {2}; children and elders sooner.</source>
+        <translation>El agua en {0} llega a {1}. La piel se quema en unos {2}; niños y mayores, antes.</translation>
+    </message>
+    <message>
+        <source>Where the loop enters the cold line</source>
+        <translation>Donde el circuito entra en la línea fría</translation>
+    </message>
+    <message>
+        <source>With</source>
+        <translation>Con</translation>
+    </message>
+    <message>
+        <source>into the cold line</source>
+        <translation>a la línea fría</translation>
+    </message>
+    <message>
+        <source>no wait is enough</source>
+        <translation>ninguna espera basta</translation>
+    </message>
+    <message>
+        <source>water into the cold line</source>
+        <translation>agua a la línea fría</translation>
+    </message>
+    <message>
+        <source>{0} at the tap is above the {1} the pumps are rated for.</source>
+        <translation>{0} en el grifo está por encima de los {1} que admiten las bombas.</translation>
+    </message>
+    <message>
+        <source>{0}: case &apos;{1}&apos;.</source>
+        <translation>{0}: caso &apos;{1}&apos;.</translation>
+    </message>
+    <message>
+        <source>{0}: in one press, case &apos;{1}&apos;.</source>
+        <translation>{0}: en una pulsación, caso &apos;{1}&apos;.</translation>
+    </message>
+    <message>
+        <source>{0}: in one press, the hottest of {1} scripts tried.</source>
+        <translation>{0}: en una pulsación, lo más caliente de {1} secuencias probadas.</translation>
+    </message>
+    <message>
+        <source>{0}: over {1} presses, case &apos;{2}&apos;.</source>
+        <translation>{0}: en {1} pulsaciones, caso &apos;{2}&apos;.</translation>
+    </message>
+    <message>
+        <source>{0}: over {1} presses, the hottest of {2} scripts tried.</source>
+        <translation>{0}: en {1} pulsaciones, lo más caliente de {2} secuencias probadas.</translation>
+    </message>
+    <message>
+        <source>Keep &quot;{0}&quot; as a case</source>
+        <translation>Guardar «{0}» como caso</translation>
     </message>
 </context>
 <context>
@@ -7750,6 +7826,34 @@ Sin averías: tomas</translation>
         <source>Not shown: the pictures of this drawing have too many pixels together.</source>
         <translation>No se muestra: las imágenes de este dibujo tienen demasiados píxeles en total.</translation>
     </message>
+    <message>
+        <source>May not light</source>
+        <translation>Puede no encender</translation>
+    </message>
+    <message>
+        <source>At %1 the loop moves %2: the heater does not light.</source>
+        <translation>Con %1 el circuito mueve %2: el calentador no enciende.</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>al menos %1</translation>
+    </message>
+    <message>
+        <source>%1, where the loop leaves the hot line</source>
+        <translation>%1, donde el circuito sale de la línea caliente</translation>
+    </message>
+    <message>
+        <source>Looking for the hottest water and the best stop…</source>
+        <translation>Buscando el agua más caliente y la mejor parada…</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>Customer&apos;s Page</source>
+        <translation>Hoja del cliente</translation>
+    </message>
 </context>
 <context>
     <name>tapward::app::AnswersPanel</name>
@@ -7796,6 +7900,10 @@ Sin averías: tomas</translation>
     <message>
         <source>Copy Predictions as Text</source>
         <translation>Copiar predicciones como texto</translation>
+    </message>
+    <message>
+        <source>Still looking for the hottest water: %1</source>
+        <translation>Aún se busca el agua más caliente: %1</translation>
     </message>
 </context>
 <context>
@@ -8133,6 +8241,18 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>No cases yet</source>
         <translation>Todavía no hay casos</translation>
+    </message>
+    <message>
+        <source>Keep as Case</source>
+        <translation>Guardar como caso</translation>
+    </message>
+    <message>
+        <source>Make the script that is shown a case of this drawing</source>
+        <translation>Hacer de la secuencia mostrada un caso de este plano</translation>
+    </message>
+    <message>
+        <source>%1 (not kept)</source>
+        <translation>%1 (no guardado)</translation>
     </message>
 </context>
 <context>
@@ -8732,6 +8852,10 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>Quick fix: %1</source>
         <translation>Arreglo rápido: %1</translation>
+    </message>
+    <message>
+        <source>Found by the search: %1</source>
+        <translation>Hallado por la búsqueda: %1</translation>
     </message>
 </context>
 <context>
@@ -9991,10 +10115,6 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <translation>Agua más caliente en cada lugar</translation>
     </message>
     <message>
-        <source>Open this script as a case and show its hottest moment</source>
-        <translation>Abre este guion como caso y muestra su momento más caliente</translation>
-    </message>
-    <message>
         <source>%1: wait %2 between runs.</source>
         <translation>%1: esperar %2 entre ciclos.</translation>
     </message>
@@ -10061,6 +10181,10 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>At</source>
         <translation>En</translation>
+    </message>
+    <message>
+        <source>Show this script on the drawing, at its hottest moment</source>
+        <translation>Mostrar esta secuencia en el plano, en su momento más caliente</translation>
     </message>
 </context>
 <context>
@@ -10510,6 +10634,10 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>Longest run</source>
         <translation>Ciclo más largo</translation>
+    </message>
+    <message>
+        <source>With %1 asked for at the tap there would be one, or with a return line of its own.</source>
+        <translation>Pidiendo %1 en el grifo habría una, o con una línea de retorno propia.</translation>
     </message>
 </context>
 <context>

@@ -117,6 +117,6 @@ TEST_CASE("the winter page has every step and every segment that stays full, and
     QTest::mouseClick(page.places().viewport(), Qt::LeftButton, {}, cell.center());
     CHECK(session.selection() == plan.full.front().parts);
     REQUIRE(session.prediction());
-    for (const auto& message : review::cautions(session.drawing(), *session.prediction()))
+    for (const auto& message : review::cautions(session.drawing(), *session.prediction(), *session.assessment()))
         CHECK(page.cautions().contains(sayMessage(message, UnitSystem::Us)));
 }

@@ -79,7 +79,7 @@ TEST_CASE("a drawing just begun says once why it has no answers yet, and for wha
             open += line.label + QLatin1Char(' ');
         }
     CHECK_FALSE(reasons.contains(QString()));
-    const auto all = report::keyAnswers(session.drawing(), *session.prediction());
+    const auto all = report::keyAnswers(session.drawing(), *session.prediction(), *session.assessment());
     const auto lacking = std::ranges::count(all, false, &report::AnswerLine::has);
     CHECK(lacking > static_cast<std::ptrdiff_t>(2 * reasons.size()));
     for (const auto& line : all)

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The safety pane: it shows what the core's studies answer, and never an old answer as a new one.
+#include <QComboBox>
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QTabWidget>
 #include <QToolButton>
 
+#include "panels/case_bar.h"
 #include "panels/loop_chart.h"
 #include "panels/safety_panel.h"
 #include "panels/safety_plot.h"
@@ -128,28 +130,124 @@ TEST_CASE("another file takes the answers of the first one away", "[panels][safe
     CHECK(panel.tabs().isEmpty());
 }
 
-TEST_CASE("a script opens as a case of the drawing in one undo step, and not twice", "[panels][safety]")
+TEST_CASE("a script is shown without entering the drawing, until it is kept", "[panels][safety]")
 {
     Session session;
     SafetyPanel panel(session);
+    CaseBar bar(session);
+    auto* cases = bar.findChild<QComboBox*>();
+    auto* keep = bar.findChild<QToolButton*>(QStringLiteral("keepCase"));
+    REQUIRE(cases);
+    REQUIRE(keep);
     REQUIRE_FALSE(session.open(samplePath()));
+    REQUIRE(waitForAnswer(session));
     const auto before = bytes(session);
     const auto count = session.drawing().cases.size();
+    CHECK(keep->isHidden());
     document::Case script = session.drawing().cases.front();
     script.duration_s += 7;
     panel.openScript(script, 5);
-    REQUIRE(session.drawing().cases.size() == count + 1);
-    CHECK(session.undoStack().count() == 1);
-    CHECK(session.caseName() == plain(script.name) + QStringLiteral(" (2)"));
+    const QString name = plain(script.name) + QStringLiteral(" (2)");
+    CHECK(session.caseName() == name);
+    REQUIRE(session.played());
+    CHECK(session.drawing().cases.size() == count);
+    CHECK(session.undoStack().count() == 0);
+    CHECK_FALSE(session.isModified());
     REQUIRE(waitForAnswer(session));
+    REQUIRE(session.currentCase());
+    CHECK(session.currentCase()->duration_s == script.duration_s);
+    CHECK_FALSE(session.currentCase()->snapshot.empty());
     CHECK(session.time() == 5);
     CHECK(session.showsMoment());
-    script.name = "by another name";
-    panel.openScript(script, 6);
+    CHECK(bytes(session) == before);
+    CHECK(cases->currentText() == name + QStringLiteral(" (not kept)"));
+    CHECK_FALSE(keep->isHidden());
+
+    // An edit predicts it anew with the rest.
+    session.perform(document::Edit{
+        Message("test"),
+        {document::SetField{idOf(session, "WH1"), "setpoint_C", parts::Entry{45.0, parts::Basis::Measured}}}});
+    REQUIRE(waitForAnswer(session));
+    CHECK(session.caseName() == name);
+    REQUIRE(session.currentCase());
+    CHECK(session.currentCase()->duration_s == script.duration_s);
+    session.undoStack().undo();
+    REQUIRE(waitForAnswer(session));
+
+    // What the drawing has already is chosen there.
+    document::Case known = session.drawing().cases.back();
+    known.name = "by another name";
+    panel.openScript(known, 6);
+    CHECK_FALSE(session.played());
+    CHECK(session.caseName() == plain(session.drawing().cases.back().name));
+    CHECK(keep->isHidden());
+    CHECK(cases->count() == static_cast<int>(count));
+
+    panel.openScript(script, 5);
+    REQUIRE(waitForAnswer(session));
+    keep->click();
+    CHECK_FALSE(session.played());
+    CHECK(session.drawing().cases.size() == count + 1);
     CHECK(session.undoStack().count() == 1);
-    CHECK(session.time() == 6);
+    CHECK(session.caseName() == name);
+    CHECK(keep->isHidden());
+    CHECK(cases->currentText() == name);
     session.undoStack().undo();
     CHECK(bytes(session) == before);
+    CHECK(session.caseName() != name);
+}
+
+TEST_CASE("the studies run by themselves, are called off by an edit, and the session judges by them",
+          "[panels][safety]")
+{
+    Session session;
+    SafetyPanel panel(session);
+    StudyWorker& worker = panel.worker();
+    auto questions = worker.questions();
+    questions.presses.mostPresses = 2;
+    questions.presses.protections = false;
+    questions.presses.safeWait = false;
+    questions.presses.draws = false;
+    questions.presses.gaps_s = {0};
+    questions.stop.samples = 16;
+    questions.stop.confirmations = 0;
+    worker.setQuestions(questions);
+    REQUIRE_FALSE(session.open(samplePath()));
+    REQUIRE(waitForAnswer(session));
+    REQUIRE(session.assessment());
+    CHECK(session.assessment()->isAtLeast());
+    QTest::qWait(300);
+    CHECK_FALSE(worker.isRunning());  // only the program asks for it
+    worker.setByItself(true);
+    const auto isFull = [&] { return session.assessment() && !session.assessment()->isAtLeast(); };
+    REQUIRE(QTest::qWaitFor([&] { return worker.isRunning(); }, 5000));
+    CHECK_FALSE(session.studying().isEmpty());
+    REQUIRE(QTest::qWaitFor(isFull, 120000));
+    REQUIRE(session.assessment()->presses);
+    const double before_C = session.assessment()->hottest({study::HeatPlace::HeaterOutlet})->hottest_C;
+    CHECK(before_C >= session.assessment()->presses->find(study::HeatPlace::HeaterOutlet)->hottest_C);
+
+    // What matters to the water makes it unknown at once, and the studies begin anew.
+    session.perform(document::Edit{
+        Message("test"),
+        {document::SetField{idOf(session, "WH1"), "setpoint_C", parts::Entry{45.0, parts::Basis::Measured}}}});
+    CHECK_FALSE(worker.isRunning());
+    REQUIRE(waitForAnswer(session));
+    CHECK(session.assessment()->isAtLeast());
+    REQUIRE(QTest::qWaitFor(isFull, 120000));
+    // What does not matter leaves it known.
+    REQUIRE_FALSE(session.perform(document::moveParts(session.drawing(), {idOf(session, "PB1")}, 2, 0)));
+    REQUIRE(waitForAnswer(session));
+    CHECK_FALSE(session.assessment()->isAtLeast());
+    // Called off by hand it stays so until the next change.
+    session.undoStack().undo();
+    session.undoStack().undo();
+    REQUIRE(waitForAnswer(session));
+    REQUIRE(QTest::qWaitFor([&] { return worker.isRunning(); }, 5000));
+    worker.callOff();
+    QTest::qWait(300);
+    CHECK_FALSE(worker.isRunning());
+    CHECK(session.assessment()->isAtLeast());
 }
 
 TEST_CASE("the safety table sorts by value, tells which row was given, and copies what is seen", "[panels][safety]")
@@ -257,16 +355,13 @@ TEST_CASE("the hottest water is shown as the core found it, in its order, and a 
     panel.tabWidget().setCurrentIndex(0);
 
     const auto before = bytes(session);
-    const auto cases = session.drawing().cases.size();
     table.chooseRow(0);
     QTest::keyClick(&table, Qt::Key_Return);
-    REQUIRE(session.drawing().cases.size() == cases + 1);
-    CHECK(session.undoStack().count() == 1);
+    CHECK(session.undoStack().count() == 0);
     CHECK(session.caseName() == plain(study->worst[0].script.name));
     CHECK(panel.staleText().isEmpty());  // a script opened from an answer leaves the answer current
     REQUIRE(waitForAnswer(session));
     CHECK(session.time() == std::min(study->worst[0].at_s, session.currentCase()->duration_s));
-    session.undoStack().undo();
     CHECK(bytes(session) == before);
 }
 

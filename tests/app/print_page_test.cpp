@@ -307,10 +307,12 @@ TEST_CASE("the samples' pages fit their paper: one page, or a second one for the
     REQUIRE(drawing);
     const auto prediction = study::predict(*drawing);
     REQUIRE(prediction);
-    const auto findings = review::review(*drawing, *prediction);
+    const auto findings = review::review(*drawing, *prediction, study::assess(*drawing, *prediction));
     const auto paperId = GENERATE(QPageSize::Letter, QPageSize::A4);
     Recorder paper(paperId);
-    const int pages = paper.take(*drawing, report::page(*drawing, *prediction, findings), findings, UnitSystem::Us);
+    const int pages =
+        paper.take(*drawing, report::page(*drawing, *prediction, study::assess(*drawing, *prediction), findings),
+                   findings, UnitSystem::Us);
     CAPTURE(name, pages);
     CHECK(pages >= 1);
     CHECK(pages <= 2);

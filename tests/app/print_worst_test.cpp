@@ -41,13 +41,14 @@ bool useAll(const std::string& text)
         return false;
     const auto prediction = study::predict(*drawing);
     if (prediction) {
-        const auto findings = review::review(*drawing, *prediction);
+        const auto findings = review::review(*drawing, *prediction, study::assess(*drawing, *prediction));
         QByteArray pdf;
-        if (app::print::printPagePdf(*drawing, *prediction, findings, UnitSystem::Us, app::print::PaperSize::Letter,
-                                     pdf))
+        if (app::print::printPagePdf(
+                *drawing, report::page(*drawing, *prediction, study::assess(*drawing, *prediction), findings), findings,
+                UnitSystem::Us, app::print::PaperSize::Letter, pdf))
             return false;
         if (report::predictionJson(*drawing, *prediction, "worst").empty()
-            || report::table(*drawing, *prediction, UnitSystem::Us).empty())
+            || report::table(*drawing, *prediction, study::assess(*drawing, *prediction), UnitSystem::Us).empty())
             return false;
     }
     (void)study::wiringStudy(*drawing);
@@ -279,11 +280,12 @@ TEST_CASE("a coach of a thousand parts is printed within five seconds", "[print]
     REQUIRE(drawing.parts.size() > 990);
     const auto prediction = study::predict(drawing);
     REQUIRE(prediction);
-    const auto findings = review::review(drawing, *prediction);
+    const auto findings = review::review(drawing, *prediction, study::assess(drawing, *prediction));
     const auto cost = spent::costOf([&] {
         QByteArray pdf;
-        return !app::print::printPagePdf(drawing, *prediction, findings, UnitSystem::Us, app::print::PaperSize::Letter,
-                                         pdf)
+        return !app::print::printPagePdf(
+                   drawing, report::page(drawing, *prediction, study::assess(drawing, *prediction), findings), findings,
+                   UnitSystem::Us, app::print::PaperSize::Letter, pdf)
                && pdf.size() > 50'000;
     });
     CAPTURE(cost.processor_s);

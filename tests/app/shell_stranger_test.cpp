@@ -243,8 +243,10 @@ TEST_CASE("nothing a stranger's drawing names is opened, whatever of it is shown
     const auto prediction = window.session().prediction();
     REQUIRE(prediction);
     QByteArray pdf;
-    CHECK_FALSE(print::printPagePdf(drawing, *prediction, window.session().findings(), UnitSystem::Us,
-                                    print::PaperSize::Letter, pdf));
+    const auto& findings = window.session().findings();
+    CHECK_FALSE(print::printPagePdf(drawing,
+                                    report::page(drawing, *prediction, *window.session().assessment(), findings),
+                                    findings, UnitSystem::Us, print::PaperSize::Letter, pdf));
     CHECK(pdf.size() > 10000);
     CHECK_FALSE(folder.wasOpened());
     StockStore().setPath({});

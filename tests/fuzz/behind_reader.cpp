@@ -229,7 +229,7 @@ void checkPage(const document::Drawing& drawing, const study::Prediction& predic
             require(fixed == drawing, "the fix of " + finding.rule + " cannot be undone");
         }
     }
-    const report::PageContent page = report::page(drawing, prediction, findings);
+    const report::PageContent page = report::page(drawing, prediction, study::assess(drawing, prediction), findings);
     for (const report::AnswerLine& line : page.answers) {
         require(!line.has || std::isfinite(line.value.si), "answer " + line.id + " is not finite");
         requireMessage(line.reason, line.id);
@@ -248,9 +248,10 @@ void checkTexts(const document::Drawing& drawing, const study::Prediction& predi
                 const std::vector<review::Finding>& findings, bool metric)
 {
     const UnitSystem units = metric ? UnitSystem::Metric : UnitSystem::Us;
-    requireNumbers(report::table(drawing, prediction, units), "the table");
+    requireNumbers(report::table(drawing, prediction, study::assess(drawing, prediction), units), "the table");
     requireNumbers(report::findingsText(drawing, findings, units), "the findings");
-    requireNumbers(report::cautionsText(drawing, prediction, findings, units), "the cautions");
+    requireNumbers(report::cautionsText(drawing, prediction, study::assess(drawing, prediction), findings, units),
+                   "the cautions");
     requireNumbers(report::winterText(drawing, units), "the winter sheet");
     requireNumbers(report::partsText(drawing, units), "the parts list");
     requireNumbers(report::partsCsv(drawing, units), "the parts list");
@@ -427,7 +428,7 @@ void work(const std::string& text, std::uint64_t index, const Schedule& schedule
                     "the same question has two answers");
         }
     }
-    const auto findings = review::review(drawing, *prediction);
+    const auto findings = review::review(drawing, *prediction, study::assess(drawing, *prediction));
     checkPage(drawing, *prediction, findings);
     if (options.curves) {
         ++board->texts;

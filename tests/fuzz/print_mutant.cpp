@@ -29,7 +29,9 @@ std::string printed(const document::Drawing& drawing, const study::Prediction& p
     const UnitSystem units = metric ? UnitSystem::Metric : UnitSystem::Us;
     const auto paper = metric ? app::print::PaperSize::A4 : app::print::PaperSize::Letter;
     QByteArray pdf;
-    if (const auto problem = app::print::printPagePdf(drawing, prediction, findings, units, paper, pdf)) {
+    if (const auto problem = app::print::printPagePdf(
+            drawing, report::page(drawing, prediction, study::assess(drawing, prediction), findings), findings, units,
+            paper, pdf)) {
         return "the page cannot be printed: " + render(problem->what, units);
     }
     if (!isWhole(pdf)) {

@@ -68,7 +68,7 @@ study::CaseResult& addRun(Coach& coach, const char* name, int presses, int draws
 
 double timeToWarm(const Coach& coach)
 {
-    return line(report::keyAnswers(coach.drawing, coach.prediction), "time_to_target").value.si;
+    return line(report::keyAnswers(coach.drawing, coach.prediction, coach.drawn()), "time_to_target").value.si;
 }
 
 study::CaseResult& addHeat(Coach& coach, const char* name, int presses, double outlet_C)
@@ -78,7 +78,7 @@ study::CaseResult& addHeat(Coach& coach, const char* name, int presses, double o
 
 double hottest(const Coach& coach)
 {
-    return line(report::keyAnswers(coach.drawing, coach.prediction), "hottest_heater_outlet").value.si;
+    return line(report::keyAnswers(coach.drawing, coach.prediction, coach.drawn()), "hottest_heater_outlet").value.si;
 }
 
 study::CaseResult& addDraw(Coach& coach, const char* name, document::View view, std::optional<double> wait)
@@ -123,43 +123,138 @@ TEST_CASE("the preheat answers come from the case nearest to one press alone", "
     CHECK(timeToWarm(coach) == 4);
 }
 
-TEST_CASE("the hottest water comes from the most presses without a fault, the hotter of equals", "[report][answers]")
+TEST_CASE("the hottest water is the hottest of all cases of the finished coach, nothing broken", "[report][answers]")
 {
     Coach coach;
-    addHeat(coach, "One", 1, 70);
-    CHECK(hottest(coach) == 70);
-    CHECK(note(report::keyAnswers(coach.drawing, coach.prediction), "hottest_tap") == "In one press: case 'One'.");
-    addHeat(coach, "Two", 2, 50);
+    const auto answers = [&] { return report::keyAnswers(coach.drawing, coach.prediction, coach.drawn()); };
+    CHECK_FALSE(line(answers(), "hottest_tap").has);
+    CHECK(note(answers(), "burn_time") == note(answers(), "hottest_tap"));
+    addHeat(coach, "One", 1, 50);
     CHECK(hottest(coach) == 50);
-    CHECK(note(report::keyAnswers(coach.drawing, coach.prediction), "hottest_tap") == "Over 2 presses: case 'Two'.");
-    addHeat(coach, "Two hot", 2, 55);
-    CHECK(hottest(coach) == 55);
-    addHeat(coach, "Two cool", 2, 52);
-    CHECK(hottest(coach) == 55);
-    addHeat(coach, "None", 0, 90);
-    CHECK(hottest(coach) == 55);
+    CHECK(note(answers(), "hottest_tap") == "F1: in one press, case 'One'.");
+    CHECK(note(answers(), "hottest_heater_outlet") == "WH1: in one press, case 'One'.");
+    addHeat(coach, "Three", 3, 60);
+    CHECK(hottest(coach) == 60);
+    CHECK(note(answers(), "hottest_tap") == "F1: over 3 presses, case 'Three'.");
+    addHeat(coach, "None", 0, 65);
+    CHECK(hottest(coach) == 65);
+    CHECK(note(answers(), "hottest_tap") == "F1: case 'None'.");
+    addHeat(coach, "Three cooler", 3, 64);
+    CHECK(hottest(coach) == 65);
     addHeat(coach, "Fault", 3, 80);
     act(coach, ActionKind::StartFault);
-    CHECK(hottest(coach) == 55);
+    CHECK(hottest(coach) == 65);
     addHeat(coach, "Before", 3, 81).view = document::View::Before;
-    CHECK(hottest(coach) == 55);
-    addHeat(coach, "Unknown", 3, 82).scalars[0].value.reset();
-    CHECK(hottest(coach) == 55);
+    CHECK(hottest(coach) == 65);
+    addHeat(coach, "Impossible", 3, 82).noAnswer = Problem{"It cannot run.", "Mend it.", {}};
+    CHECK(hottest(coach) == 65);
+}
 
-    Coach idle;
-    addHeat(idle, "None", 0, 90);  // nobody pressed: nothing is said of repeated presses
-    CHECK_FALSE(line(report::keyAnswers(idle.drawing, idle.prediction), "hottest_heater_outlet").has);
-    CHECK(note(report::keyAnswers(idle.drawing, idle.prediction), "burn_time")
-          == "No case presses the button. Add one to see the run.");
+TEST_CASE("every outlet counts for the hottest tap, hot side and cold, and is named", "[report][answers]")
+{
+    Coach coach;
+    study::CaseResult& result = coach.addCase("One", 1, {{"hottest_tap", 44.0}});
+    const auto answers = [&] { return report::keyAnswers(coach.drawing, coach.prediction, coach.drawn()); };
+    CHECK(line(answers(), "hottest_tap").value.si == 44);
+    const document::PartId other = coach.add("shower", "SH9");
+    result.hottest.push_back({study::HeatPlace::OutletCold, other, 46, 20});
+    CHECK(line(answers(), "hottest_tap").value.si == 46);
+    CHECK(note(answers(), "hottest_tap") == "SH9: in one press, case 'One'.");
+    result.hottest.push_back({study::HeatPlace::OutletHot, other, 47, 20});
+    CHECK(line(answers(), "hottest_tap").value.si == 47);
+    // What no outlet gives is not the tap's.
+    result.hottest.push_back({study::HeatPlace::HeaterOutlet, coach.id("WH1"), 70, 20});
+    result.hottest.push_back({study::HeatPlace::Sensor, other, 71, 20});
+    CHECK(line(answers(), "hottest_tap").value.si == 47);
+    CHECK(line(answers(), "burn_time").value.si == 1);  // of the heater's 70 °C: Moritz & Henriques (1947)
+}
+
+namespace {
+
+/// What a search would have found, and samples told.
+study::Assessment searched(const Coach& coach, double tap_C, int presses)
+{
+    auto heats = std::make_shared<study::PressesStudy>();
+    heats->cases = 321;
+    heats->worst.push_back({study::HeatPlace::OutletHot, coach.id("F1"), tap_C, 400, presses, {}});
+    heats->worst.back().script.name = "Hottest at F1 hot";
+    return study::assess(coach.drawing, coach.prediction, heats, {}, nullptr, "No case presses a button.");
+}
+
+}  // namespace
+
+TEST_CASE("figures are told as 'at least' until the search is done, and then as what it found", "[report][answers]")
+{
+    Coach coach;
+    addHeat(coach, "Three", 3, 60);
+    const auto drawn = report::keyAnswers(coach.drawing, coach.prediction, coach.drawn());
+    CHECK(line(drawn, "hottest_tap").atLeast);
+    CHECK(line(drawn, "hottest_heater_outlet").atLeast);
+    CHECK_FALSE(line(drawn, "loop_flow").atLeast);
+    CHECK_FALSE(line(drawn, "suggested_stop").has);
+    CHECK(says(report::table(coach.drawing, coach.prediction, coach.drawn(), UnitSystem::Metric), "at least 50.0 °C"));
+
+    const auto full = report::keyAnswers(coach.drawing, coach.prediction, searched(coach, 66, 4));
+    CHECK_FALSE(line(full, "hottest_tap").atLeast);
+    CHECK(line(full, "hottest_tap").value.si == 66);
+    CHECK(note(full, "hottest_tap") == "F1: over 4 presses, the hottest of 321 scripts tried.");
+    CHECK(note(report::keyAnswers(coach.drawing, coach.prediction, searched(coach, 66, 1)), "hottest_tap")
+          == "F1: in one press, the hottest of 321 scripts tried.");
+    CHECK(note(full, "suggested_stop") == "No case presses a button.");
+    // What a drawn case shows is never taken back.
+    CHECK(line(report::keyAnswers(coach.drawing, coach.prediction, searched(coach, 45, 4)), "hottest_tap").value.si
+          == 50);
+
+    Coach fixed;  // nothing to press: its cases are all there is to know
+    fixed.prediction.loop.exists = false;
+    addHeat(fixed, "Draw", 0, 60);
+    CHECK_FALSE(line(report::keyAnswers(fixed.drawing, fixed.prediction, fixed.drawn()), "hottest_tap").atLeast);
+}
+
+TEST_CASE("the suggested stop is the study's, with the odds that were verified, or its reason", "[report][answers]")
+{
+    Coach coach;
+    auto study = std::make_shared<study::StopStudy>();
+    study->target_C = 41;
+    study->samples = 256;
+    study->reason = "Nothing is good enough.";
+    const auto stop = [&] {
+        return report::keyAnswers(
+            coach.drawing, coach.prediction,
+            study::assess(coach.drawing, coach.prediction, nullptr, "Nothing to press.", study, {}));
+    };
+    CHECK_FALSE(line(stop(), "suggested_stop").has);
+    CHECK(note(stop(), "suggested_stop") == "Nothing is good enough.");
+    study->suggested = 0;
+    study->choices[0].volume_m3 = 0.003;
+    study->choices[0].both = 0.97;
+    CHECK(line(stop(), "suggested_stop").value.si == 0.003);
+    CHECK(line(stop(), "suggested_stop").value.quantity == Quantity::Volume);
+    CHECK(note(stop(), "suggested_stop") == "Brings 41.0 °C and keeps every limit in 97 % of 256 samples.");
+    study->confirmed = 48;
+    study->confirmedBoth = 0.9;
+    CHECK(note(stop(), "suggested_stop") == "Brings 41.0 °C and keeps every limit in 90 % of 48 samples.");
+    study->choices[0].temperature_C = 39;
+    CHECK(line(stop(), "suggested_stop").value.si == 0.003);
+    CHECK(note(stop(), "suggested_stop")
+          == "Or 39.0 °C, whichever is first. Brings 41.0 °C and keeps every limit in 90 % of 48 samples.");
+    study->choices[0].volume_m3.reset();
+    CHECK(line(stop(), "suggested_stop").value.si == 39);
+    CHECK(line(stop(), "suggested_stop").value.quantity == Quantity::Temperature);
+    study->choices[0].temperature_C.reset();
+    study->choices[0].time_s = 90;
+    CHECK(line(stop(), "suggested_stop").value.si == 90);
+    CHECK(line(stop(), "suggested_stop").value.quantity == Quantity::Time);
 }
 
 TEST_CASE("the wait is that of the coach as it is, else of a draw no run helps, and says which", "[report][answers]")
 {
     Coach coach;
-    CHECK(note(report::keyAnswers(coach.drawing, coach.prediction), "wait")
+    CHECK(note(report::keyAnswers(coach.drawing, coach.prediction, coach.drawn()), "wait")
           == "No case opens a tap before the loop is in. Add one to compare.");
-    CHECK(line(report::keyAnswers(coach.drawing, coach.prediction), "wait").label == "Wait before the loop");
-    const auto answer = [&] { return report::keyAnswers(coach.drawing, coach.prediction); };
+    CHECK(line(report::keyAnswers(coach.drawing, coach.prediction, coach.drawn()), "wait").label
+          == "Wait before the loop");
+    const auto answer = [&] { return report::keyAnswers(coach.drawing, coach.prediction, coach.drawn()); };
     addDraw(coach, "Pressed", document::View::After, 1);
     act(coach, ActionKind::PressButton);
     addDraw(coach, "Broken", document::View::After, 2);
@@ -184,19 +279,23 @@ TEST_CASE("the wait is that of the coach as it is, else of a draw no run helps, 
     Coach cold;  // a draw today that stays cold: the reason is given, not another case's figure
     addDraw(cold, "Cold before", document::View::Before, {});
     addDraw(cold, "After", document::View::After, 60);
-    CHECK(note(report::keyAnswers(cold.drawing, cold.prediction), "wait") == "It stays cold.");
+    CHECK(note(report::keyAnswers(cold.drawing, cold.prediction, cold.drawn()), "wait") == "It stays cold.");
 }
 
 TEST_CASE("flow, margin and purge volume come from the loop, with what is the matter", "[report][answers]")
 {
     Coach coach;
     study::LoopAnswer& loop = coach.prediction.loop;
-    const auto answers = [&] { return report::keyAnswers(coach.drawing, coach.prediction); };
+    const auto answers = [&] { return report::keyAnswers(coach.drawing, coach.prediction, coach.drawn()); };
     loop.flow_m3s = 3e-5;
     loop.activationFlow_m3s = 2e-5;
+    loop.flowLowVolts_m3s = 2e-5;
     CHECK(line(answers(), "activation_flow").value.si == 2e-5);
     CHECK_THAT(line(answers(), "flow_margin").value.si, WithinAbs(0.5, 1e-12));  // 3 / 2 - 1
     CHECK(note(answers(), "flow_margin").empty());
+    loop.flowLowVolts_m3s = 1.9e-5;  // not on a battery nearly empty
+    CHECK(note(answers(), "flow_margin") == "At 10.5 V the loop moves 1.14 L/min: the heater does not light.");
+    loop.flowLowVolts_m3s.reset();
     loop.activationFlow_m3s = 3e-5;  // lights exactly at its activation flow
     CHECK(note(answers(), "flow_margin").empty());
     loop.activationFlow_m3s = 6e-5;
@@ -231,7 +330,7 @@ TEST_CASE("the run's answers name target, start and case; a missing one says so"
     study::CaseResult& run = addRun(coach, "Cold", 1, 0, 0, 50);
     run.target_C = 41;
     coach.drawing.cases.back().start_C = 12;
-    const auto lines = report::keyAnswers(coach.drawing, coach.prediction);
+    const auto lines = report::keyAnswers(coach.drawing, coach.prediction, coach.drawn());
     CHECK(note(lines, "time_to_target") == "To 41.0 °C, from 12.0 °C: case 'Cold'.");
     CHECK(note(lines, "volume_to_target") == "The case 'Cold' has no such answer.");
     // In the order of the page.
@@ -250,15 +349,15 @@ TEST_CASE("the burn time is that of the hottest water of both places", "[report]
     // Moritz & Henriques (1947): 60 °C 3 s (as rounded here), below 44 °C no time is printed.
     Coach tap;
     tap.addCase("Press", 1, {{"hottest_heater_outlet", 42.0}, {"hottest_tap", 60.0}});
-    CHECK(line(report::keyAnswers(tap.drawing, tap.prediction), "burn_time").value.si == 3);
-    CHECK(note(report::keyAnswers(tap.drawing, tap.prediction), "burn_time")
+    CHECK(line(report::keyAnswers(tap.drawing, tap.prediction, tap.drawn()), "burn_time").value.si == 3);
+    CHECK(note(report::keyAnswers(tap.drawing, tap.prediction, tap.drawn()), "burn_time")
           == "At 60.0 °C, adult skin; children and elders sooner.");
     Coach heater;
     heater.addCase("Press", 1, {{"hottest_heater_outlet", 60.0}, {"hottest_tap", 42.0}});
-    CHECK(line(report::keyAnswers(heater.drawing, heater.prediction), "burn_time").value.si == 3);
+    CHECK(line(report::keyAnswers(heater.drawing, heater.prediction, heater.drawn()), "burn_time").value.si == 3);
     Coach cool;
     cool.addCase("Press", 1, {{"hottest_heater_outlet", 43.0}, {"hottest_tap", 42.0}});
-    CHECK(note(report::keyAnswers(cool.drawing, cool.prediction), "burn_time")
+    CHECK(note(report::keyAnswers(cool.drawing, cool.prediction, cool.drawn()), "burn_time")
           == "The published tables begin at 44.0 °C; cooler is not the same as safe.");
 }
 
@@ -267,7 +366,7 @@ TEST_CASE("each line of the title block holds its own text, an empty one is left
     Coach coach;
     document::Job& job = coach.drawing.job;
     job.title.clear();
-    report::PageContent page = report::page(coach.drawing, coach.prediction, {});
+    report::PageContent page = report::page(coach.drawing, coach.prediction, coach.drawn(), {});
     CHECK(page.title == "Hot-water preheat loop");
     CHECK(page.subtitle == "Predicted before installation");
     CHECK(page.titleBlock.empty());
@@ -277,7 +376,7 @@ TEST_CASE("each line of the title block holds its own text, an empty one is left
     job.date = "d";
     job.revision = "e";
     job.notes = "f";
-    page = report::page(coach.drawing, coach.prediction, {});
+    page = report::page(coach.drawing, coach.prediction, coach.drawn(), {});
     CHECK(
         page.titleBlock
         == std::vector<std::pair<std::string, std::string>>{
@@ -288,7 +387,7 @@ TEST_CASE("the page's footnotes say what holds and nothing else", "[report][page
 {
     Coach coach;
     const auto has = [&](const char* words, const std::vector<review::Finding>& findings = {}) {
-        const report::PageContent page = report::page(coach.drawing, coach.prediction, findings);
+        const report::PageContent page = report::page(coach.drawing, coach.prediction, coach.drawn(), findings);
         return std::any_of(page.footnotes.begin(), page.footnotes.end(),
                            [&](const std::string& one) { return says(one, words); });
     };
@@ -419,6 +518,7 @@ TEST_CASE("the table of answers shows each figure in its place", "[report][table
     loop.hotPath = {coach.id("WH1"), coach.id("T3"), coach.id("T3"), coach.id("F1")};
     loop.returnPath = {p1, cv};
     study::CaseResult& one = coach.addCase("One", 1);
+    one.events.clear();
     one.duration_s = 90;
     one.scalars.push_back(scalar("Time", 75, Quantity::Time));
     one.scalars.back().note = "a note";
@@ -431,7 +531,7 @@ TEST_CASE("the table of answers shows each figure in its place", "[report][table
     study::CaseResult& two = coach.addCase("Two", 0);
     two.view = document::View::Before;
     two.noAnswer = Problem{"It cannot run.", "Mend it.", {}};
-    const std::string text = report::table(coach.drawing, coach.prediction, UnitSystem::Metric);
+    const std::string text = report::table(coach.drawing, coach.prediction, coach.drawn(), UnitSystem::Metric);
     CAPTURE(text);
     CHECK(text.rfind("Prediction\nPredicted from the drawing; not measured. Sample figures: an invented coach.\n\n"
                      "Answers\n-------\n",
@@ -457,10 +557,10 @@ TEST_CASE("the table of answers shows each figure in its place", "[report][table
     CHECK(
         says(text, "\nCase 'Two' (before, 180 s)\n--------------------------\n  No answer: It cannot run. Mend it.\n"));
     loop.exists = false;
-    CHECK_FALSE(says(report::table(coach.drawing, coach.prediction, UnitSystem::Metric), "\nLoop\n"));
+    CHECK_FALSE(says(report::table(coach.drawing, coach.prediction, coach.drawn(), UnitSystem::Metric), "\nLoop\n"));
     loop.exists = true;
     loop.hotPath.clear();
-    CHECK_FALSE(says(report::table(coach.drawing, coach.prediction, UnitSystem::Metric), "Hot way"));
+    CHECK_FALSE(says(report::table(coach.drawing, coach.prediction, coach.drawn(), UnitSystem::Metric), "Hot way"));
 }
 
 TEST_CASE("a series shorter than its case has empty cells, and plain numbers no unit", "[report][table]")
@@ -506,9 +606,9 @@ TEST_CASE("winterizing is told step by step from 1, cautions one a line", "[repo
                      0)
           == 0);
     CHECK(report::winterText({}, UnitSystem::Us).empty());
-    const auto cautions = review::cautionsBeside({}, coach.drawing, coach.prediction);
+    const auto cautions = review::cautionsBeside({}, coach.drawing, coach.prediction, coach.drawn());
     REQUIRE_FALSE(cautions.empty());
-    CHECK(report::cautionsText(coach.drawing, coach.prediction, {}, UnitSystem::Us)
+    CHECK(report::cautionsText(coach.drawing, coach.prediction, coach.drawn(), {}, UnitSystem::Us)
               .rfind("\nCautions\n--------\n  " + render(cautions[0], UnitSystem::Us) + '\n', 0)
           == 0);
 }

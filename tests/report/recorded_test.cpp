@@ -126,7 +126,7 @@ Lines predicted(const document::Drawing& drawing, const study::Prediction& predi
 }
 
 Lines checked(const document::Drawing& drawing, const study::Prediction& prediction,
-              const std::vector<review::Finding>& findings)
+              const study::Assessment& assessment, const std::vector<review::Finding>& findings)
 {
     Lines lines;
     for (const review::Finding& finding : findings) {
@@ -140,7 +140,7 @@ Lines checked(const document::Drawing& drawing, const study::Prediction& predict
         lines.push_back(key + "/fix: " + (finding.fix ? metric(finding.fix->title) : "-"));
     }
     int place = 0;
-    for (const Message& caution : review::cautionsBeside(findings, drawing, prediction)) {
+    for (const Message& caution : review::cautionsBeside(findings, drawing, prediction, assessment)) {
         lines.push_back(fmt::format("caution {}: {}", ++place, metric(caution)));
     }
     place = 0;
@@ -151,9 +151,9 @@ Lines checked(const document::Drawing& drawing, const study::Prediction& predict
 }
 
 Lines printed(const document::Drawing& drawing, const study::Prediction& prediction,
-              const std::vector<review::Finding>& findings)
+              const study::Assessment& assessment, const std::vector<review::Finding>& findings)
 {
-    const report::PageContent page = report::page(drawing, prediction, findings);
+    const report::PageContent page = report::page(drawing, prediction, assessment, findings);
     Lines lines{"title: " + page.title, "subtitle: " + page.subtitle};
     for (const auto& [label, text] : page.titleBlock) {
         lines.push_back("title block/" + label + ": " + text);
@@ -251,29 +251,35 @@ TEST_CASE("a recorded line may differ by the tolerance of its units and no more"
                    "reason: null", "heats: 1.5 | 2.5"});
 }
 
-TEST_CASE("prediction, findings and page are as recorded", "[report][recorded][regression]")
+TEST_CASE("predictions are as recorded", "[report][recorded][regression]")
 {
     for (const Subject& subject : kSubjects) {
         const document::Drawing drawing = load(subject);
         const auto prediction = study::predict(drawing);
         REQUIRE(prediction);
-        const auto findings = review::review(drawing, *prediction);
         compare(subject, "predict", predicted(drawing, *prediction));
-        compare(subject, "check", checked(drawing, *prediction, findings));
-        compare(subject, "page", printed(drawing, *prediction, findings));
     }
 }
 
-TEST_CASE("repeated presses are as recorded", "[report][recorded][regression]")
+TEST_CASE("presses, stop, findings and page of the full assessment are as recorded", "[report][recorded][regression]")
 {
     for (const Subject& subject : kSubjects) {
         const document::Drawing drawing = load(subject);
-        const auto study = study::studyPresses(drawing);
-        REQUIRE(study);
+        const auto prediction = study::predict(drawing);
+        REQUIRE(prediction);
+        const auto assessment = study::assessFully(drawing, *prediction);
+        REQUIRE(assessment);
+        REQUIRE(assessment->presses);
+        REQUIRE(assessment->stop);
         // Which of two scripts equally hot to a hundredth wins may hang on the compiler; how hot it gets does not.
         compare(subject, "presses",
-                test::flattened(Json::parse(report::pressesJson(drawing, *study, "")),
+                test::flattened(Json::parse(report::pressesJson(drawing, *assessment->presses, "")),
                                 {"script", "at_s", "burn", "cases_simulated", "file"}));
+        compare(subject, "stop",
+                test::flattened(Json::parse(report::stopJson(drawing, *assessment->stop, "")), {"file"}));
+        const auto findings = review::review(drawing, *prediction, *assessment);
+        compare(subject, "check", checked(drawing, *prediction, *assessment, findings));
+        compare(subject, "page", printed(drawing, *prediction, *assessment, findings));
     }
 }
 
@@ -295,16 +301,6 @@ TEST_CASE("faults are as recorded", "[report][recorded][regression]")
             std::erase_if(pairs.rows, [&](const study::FaultRow& row) { return !isPair(row); });
             compare(subject, "pairs", faulted(drawing, pairs));
         }
-    }
-}
-
-TEST_CASE("the suggested stop is as recorded", "[report][recorded][regression]")
-{
-    for (const Subject& subject : kSubjects) {
-        const document::Drawing drawing = load(subject);
-        const auto study = study::suggestStop(drawing);
-        REQUIRE(study);
-        compare(subject, "stop", test::flattened(Json::parse(report::stopJson(drawing, *study, "")), {"file"}));
     }
 }
 

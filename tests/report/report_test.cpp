@@ -182,14 +182,12 @@ TEST_CASE("the parts CSV shows lengths and their unit price in the chosen units"
 TEST_CASE("the key answers come from the cases that ask for them", "[report]")
 {
     const Coach coach = coachWithCases();
-    const auto lines = report::keyAnswers(coach.drawing, coach.prediction);
+    const auto lines = report::keyAnswers(coach.drawing, coach.prediction, coach.drawn());
     CHECK(line(lines, "loop_flow").value.si == 0.60 * us::kGpm);
     CHECK(show(line(lines, "flow_margin").value, UnitSystem::Us) == "33 %");
     CHECK(line(lines, "purge_volume").value.si == 1.7e-3);
     CHECK(line(lines, "volume_to_target").value.si == 2.6e-3);
     CHECK(line(lines, "time_to_target").value.si == 85);
-    CHECK(line(lines, "suggested_stop").value.si == 2.6e-3);
-    CHECK(line(lines, "suggested_stop").note.text.find("prediction") != std::string::npos);
     CHECK(line(lines, "hottest_heater_outlet").value.si == 60);  // three presses, not the cold run's 52
     CHECK(line(lines, "hottest_tap").value.si == 49);
     CHECK(line(lines, "wait").value.si == 74);
@@ -203,7 +201,7 @@ TEST_CASE("an answer that does not exist says why and is never a number", "[repo
     Coach coach;
     coach.prediction = {};
     coach.prediction.loop.reason = "No circulator is drawn.";
-    const auto lines = report::keyAnswers(coach.drawing, coach.prediction);
+    const auto lines = report::keyAnswers(coach.drawing, coach.prediction, coach.drawn());
     CHECK(lines.size() >= 11);
     for (const report::AnswerLine& one : lines) {
         CAPTURE(one.id);
@@ -221,8 +219,8 @@ TEST_CASE("a fault case is not mistaken for the cold run", "[report]")
     fault.kind = ActionKind::StartFault;
     coach.drawing.cases.back().actions.push_back(fault);
     std::rotate(coach.prediction.cases.begin(), coach.prediction.cases.end() - 1, coach.prediction.cases.end());
-    const auto lines = report::keyAnswers(coach.drawing, coach.prediction);
-    CHECK(line(lines, "suggested_stop").value.si == 2.6e-3);
+    const auto lines = report::keyAnswers(coach.drawing, coach.prediction, coach.drawn());
+    CHECK(line(lines, "volume_to_target").value.si == 2.6e-3);
     CHECK(line(lines, "hottest_heater_outlet").value.si == 60);
 }
 
@@ -243,8 +241,8 @@ TEST_CASE("the prediction JSON reads back with its values, nulls and reasons", "
     CHECK_FALSE(cold["scalars"]["volume_to_target"].contains("reason"));
     CHECK(cold["scalars"]["wait"]["value"].is_null());
     CHECK(cold["scalars"]["wait"]["reason"] == "No tap was opened.");
-    CHECK(cold["events"][0] == nlohmann::json{{"t_s", 12.5}, {"what", "Burner lit at 1.74 L/min."}, {"part", "WH1"}});
-    CHECK(cold["events"][1]["part"].is_null());
+    CHECK(cold["events"][1] == nlohmann::json{{"t_s", 12.5}, {"what", "Burner lit at 1.74 L/min."}, {"part", "WH1"}});
+    CHECK(cold["events"][2]["part"].is_null());
     CHECK(cold["series"]["time_s"] == nlohmann::json{0.0, 1.0, 2.0});
     CHECK(cold["series"]["tap.F1"][0].is_null());
     CHECK(cold["series"]["tap.F1"][2] == 40.0);
@@ -279,29 +277,31 @@ TEST_CASE("the series CSV has units in its header and empty cells where nothing 
 TEST_CASE("the table says every answer of every case and why one is missing", "[report]")
 {
     const Coach coach = coachWithCases();
-    const std::string text = report::table(coach.drawing, coach.prediction, UnitSystem::Us);
+    const std::string text = report::table(coach.drawing, coach.prediction, coach.drawn(), UnitSystem::Us);
     CAPTURE(text);
     for (const char* words : {"Loop for a test coach", "Loop flow", "0.60 gpm", "Suggested stop", "0.69 gal",
                               "Cold run", "Three presses", "Draw today", "74 s", "No tap was opened.", "12.5 s"}) {
         CAPTURE(words);
         CHECK(text.find(words) != std::string::npos);
     }
-    CHECK(report::table(coach.drawing, coach.prediction, UnitSystem::Metric).find("2.27 L/min") != std::string::npos);
+    CHECK(report::table(coach.drawing, coach.prediction, coach.drawn(), UnitSystem::Metric).find("2.27 L/min")
+          != std::string::npos);
 }
 
 TEST_CASE("a tiny residual is not printed as nothing", "[report]")
 {
     Coach coach = coachWithCases();
     coach.prediction.cases[0].scalars.push_back(scalar("mass_residual", Quantity::None, 3.2e-12));
-    CHECK(report::table(coach.drawing, coach.prediction, UnitSystem::Us).find("3.2e-12") != std::string::npos);
+    CHECK(report::table(coach.drawing, coach.prediction, coach.drawn(), UnitSystem::Us).find("3.2e-12")
+          != std::string::npos);
 }
 
 TEST_CASE("the page carries job, answers, cautions and parts, and marks invented figures", "[report]")
 {
     Coach coach = coachWithCases();
     coach.drawing.job.customer = "An invented customer";
-    const auto findings = review::review(coach.drawing, coach.prediction);
-    report::PageContent page = report::page(coach.drawing, coach.prediction, findings);
+    const auto findings = review::review(coach.drawing, coach.prediction, coach.drawn());
+    report::PageContent page = report::page(coach.drawing, coach.prediction, coach.drawn(), findings);
     CHECK(page.title == "Loop for a test coach");
     CHECK(std::find(page.titleBlock.begin(), page.titleBlock.end(),
                     std::pair<std::string, std::string>("Customer", "An invented customer"))
@@ -318,7 +318,7 @@ TEST_CASE("the page carries job, answers, cautions and parts, and marks invented
     CHECK(says(page, "estimates"));
     CHECK_FALSE(says(page, "Sample figures"));
     coach.drawing.job.sampleFigures = true;
-    page = report::page(coach.drawing, coach.prediction, findings);
+    page = report::page(coach.drawing, coach.prediction, coach.drawn(), findings);
     CHECK(says(page, "Sample figures"));
     CHECK(page.subtitle.find("Sample figures") != std::string::npos);
 }
@@ -327,10 +327,10 @@ TEST_CASE("findings are told with severity, tag, reason, remedy and source", "[r
 {
     Coach coach = coachWithCases();
     coach.drawing.dismissals.push_back({"single_stop", coach.id("C1"), "A limiter is fitted later.", {}});
-    const std::string text =
-        report::findingsText(coach.drawing, review::review(coach.drawing, coach.prediction), UnitSystem::Us);
+    const std::string text = report::findingsText(
+        coach.drawing, review::review(coach.drawing, coach.prediction, coach.drawn()), UnitSystem::Us);
     CAPTURE(text);
-    CHECK(text.find("DANGER F1: Water at a tap reaches 120 °F") != std::string::npos);
+    CHECK(text.find("DANGER F1: Water at F1 reaches 120 °F") != std::string::npos);
     CHECK(text.find("(set aside) Caution C1: C1 has no independent high limit.") != std::string::npos);
     CHECK(text.find("Set aside because: A limiter is fitted later.") != std::string::npos);
     CHECK(report::findingsText(coach.drawing, {}, UnitSystem::Us) == "Nothing found.\n");

@@ -54,6 +54,7 @@ study::StopStudy stopStudy()
     study.caseName = "Cold run";
     study.target_C = 41;
     study.limits = {48, 39};
+    study.byColdLine = true;
     study.heaterOutletLimit_C = 71;
     study.pumpLimit_C = 66;
     study.samples = 64;
@@ -133,7 +134,7 @@ TEST_CASE("every member of the stop study's JSON is what its name says", "[repor
     CHECK(out.at("case") == "Cold run");
     CHECK(out.at("target_C") == 41);
     CHECK(out.at("limits")
-          == json::parse(R"({"tap_C": 48.0, "heater_inlet_C": 39.0, "heater_outlet_C": 71.0, "pump_C": 66.0})"));
+          == json::parse(R"({"tap_C": 48.0, "cold_entry_C": 39.0, "heater_outlet_C": 71.0, "pump_C": 66.0})"));
     CHECK(out.at("samples") == 64);
     CHECK(out.at("heater_lights") == 0.97);
     CHECK(out.at("suggested") == "volume");
@@ -189,7 +190,7 @@ TEST_CASE("every cell of the stop study's text is what its column says", "[repor
     const std::string text = report::stopText(made.drawing, study, UnitSystem::Metric);
     CAPTURE(text);
     CHECK(text.rfind("Loop for a test coach\nSuggested stop for 'Cold run': 41.0 °C at the tap.\n"
-                     "Limits: tap 48.0 °C, water into the heater and the cold line 39.0 °C.\n"
+                     "Limits: tap 48.0 °C, water into the cold line 39.0 °C.\n"
                      "64 samples of what is not known; the heater lights in 97 % of them.\n\n"
                      "Suggested: 2.50 L (Volume).\n",
                      0)
@@ -641,12 +642,13 @@ TEST_CASE("every cell of the repeated presses' text is what its column says", "[
     }
     const char* waits = "Wait between presses, on the worst days";
     CHECK(row(text, waits, "For the outlets") == Cells{"For the outlets", "240 s"});
-    CHECK(row(text, waits, "For the cold line") == Cells{"For the cold line", "none", "No wait is long enough."});
+    CHECK(row(text, waits, "For the cold line")
+          == Cells{"For the cold line", "no wait is enough", "No wait is long enough."});
     CHECK(row(text, waits, "For both") == Cells{"For both", "250 s"});
     CHECK(row(text, waits, "No hotter") == Cells{"No hotter than the first press", "260 s"});
     CHECK_FALSE(says(text, "on the day of the drawing's case"));
     // The longest label has 30 letters; two blanks before it and two behind each cell.
-    CHECK(says(text, "\n  For both" + std::string(22 + 2, ' ') + "250 s  \n"));
+    CHECK(says(text, "\n  For both" + std::string(22 + 2, ' ') + "250 s" + std::string(14, ' ') + "\n"));
     // "Now" of the row as drawn is empty: four cells are seen.
     CHECK(row(text, "Protections", "Now") == Cells{"Now", "Outlets", "Cold outlets", "Heater outlet"});
     CHECK(row(text, "Protections", "As drawn") == Cells{"As drawn", "51.0 °C", "33.0 °C", "61.0 °C"});

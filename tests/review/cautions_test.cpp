@@ -25,7 +25,10 @@ const Message* with(const std::vector<Message>& all, const std::string& words)
     return at == all.end() ? nullptr : &*at;
 }
 
-std::vector<Message> cautions(const Coach& coach) { return review::cautions(coach.drawing, coach.prediction); }
+std::vector<Message> cautions(const Coach& coach)
+{
+    return review::cautions(coach.drawing, coach.prediction, coach.drawn());
+}
 
 double si(const Message& message, std::size_t argument) { return std::get<Measure>(message.arguments.at(argument)).si; }
 
@@ -53,7 +56,7 @@ TEST_CASE("repeated presses are warned of with what they were seen to do, or in 
     const std::string words = "Let the line cool before pressing again";
     REQUIRE(with(cautions(coach), words));
     CHECK(with(cautions(coach), words)->arguments.empty());
-    coach.addCase("Once", 1, {{"hottest_heater_outlet", 70.0}});
+    coach.addCase("Once", 1, {{"hottest_heater_outlet", 42.0}});
     CHECK(with(cautions(coach), words)->arguments.empty());
     coach.addCase("Twice", 2, {{"hottest_heater_outlet", 43.0}});
     REQUIRE(with(cautions(coach), words)->arguments.size() == 1);
@@ -97,8 +100,10 @@ TEST_CASE("what an open finding says is not said again, what was set aside is", 
 {
     Coach coach;
     coach.addCase("Hot", 3, {{"hottest_tap", 60.0}, {"hottest_heater_outlet", 72.0}});
-    auto findings = review::review(coach.drawing, coach.prediction);
-    const auto beside = [&] { return review::cautionsBeside(findings, coach.drawing, coach.prediction); };
+    auto findings = review::review(coach.drawing, coach.prediction, coach.drawn());
+    const auto beside = [&] {
+        return review::cautionsBeside(findings, coach.drawing, coach.prediction, coach.drawn());
+    };
     const std::map<std::string, std::string> rules{{"scald_at_tap", "Hot water can burn."},
                                                    {"repeated_presses_unprotected", "Let the line cool before"},
                                                    {"single_stop", "Never rely on one stop"}};
@@ -149,7 +154,7 @@ TEST_CASE("findings come worst first, then in the order of the rules, then by pa
     coach.add("fuse", "FU1");
     coach.set("FU1", "rating_A", 99.0);
     coach.addCase("Hot", 3, {{"hottest_tap", 60.0}, {"hottest_heater_outlet", 72.0}, {"hottest_heater_inlet", 50.0}});
-    const auto all = review::review(coach.drawing, coach.prediction);
+    const auto all = review::review(coach.drawing, coach.prediction, coach.drawn());
     std::map<std::string, std::size_t> place;
     for (std::size_t i = 0; i < review::rules().size(); ++i) {
         place[review::rules()[i].id] = i;
@@ -175,7 +180,7 @@ TEST_CASE("a part whose values make no model is the one finding, at that part", 
     Coach coach;
     coach.set("P1", "minimum_V", 14.0);
     coach.set("P1", "maximum_V", 13.0);
-    const auto all = review::review(coach.drawing, coach.prediction);
+    const auto all = review::review(coach.drawing, coach.prediction, coach.drawn());
     REQUIRE(all.size() == 1);
     CHECK(all[0].rule == "part_without_model");
     CHECK(all[0].severity == Severity::Caution);
@@ -183,7 +188,7 @@ TEST_CASE("a part whose values make no model is the one finding, at that part", 
     CHECK_FALSE(all[0].remedy.empty());
     CHECK(all[0].part == coach.id("P1"));
     coach.drawing.dismissals.push_back({"part_without_model", all[0].part, "Known.", {}});
-    CHECK(review::review(coach.drawing, coach.prediction)[0].dismissed);
+    CHECK(review::review(coach.drawing, coach.prediction, coach.drawn())[0].dismissed);
 }
 
 TEST_CASE("how bad water is goes by the published times: 5 s, a minute, the guidance", "[review][burn]")
@@ -233,12 +238,11 @@ TEST_CASE("a yardstick is not passed by meeting it", "[review]")
     CHECK(review::heatSeverity(HeatPlace::OutletCold, us::celsius(120)) == Severity::Caution);
     CHECK(review::heatSeverity(HeatPlace::OutletCold, 40) == Severity::Note);
     CHECK(review::heatSeverity(HeatPlace::OutletCold, 40.1) == Severity::Caution);
-    for (const HeatPlace place : {HeatPlace::Join, HeatPlace::HeaterInlet}) {
-        CHECK(review::heatSeverity(place, 40) == Severity::Note);
-        CHECK(review::heatSeverity(place, 40.1) == Severity::Caution);
-        CHECK(review::heatSeverity(place, 80) == Severity::Caution);  // nobody touches it there
-    }
-    for (const HeatPlace place : {HeatPlace::Sensor, HeatPlace::HeaterOutlet}) {
+    CHECK(review::heatSeverity(HeatPlace::ColdEntry, 40) == Severity::Note);
+    CHECK(review::heatSeverity(HeatPlace::ColdEntry, 40.1) == Severity::Caution);
+    CHECK(review::heatSeverity(HeatPlace::ColdEntry, 80) == Severity::Caution);  // nobody touches it there
+    for (const HeatPlace place :
+         {HeatPlace::Sensor, HeatPlace::HeaterOutlet, HeatPlace::Join, HeatPlace::HeaterInlet}) {
         CHECK(review::heatSeverity(place, us::celsius(120)) == Severity::Note);
         CHECK(review::heatSeverity(place, us::celsius(120.1)) == Severity::Caution);
     }

@@ -42,6 +42,8 @@ struct Coach {
     study::CaseResult& addCase(const std::string& name, int presses,
                                std::vector<std::pair<std::string, double>> scalars = {});
 
+    /// What its cases tell of how hot it gets.
+    study::Assessment drawn() const { return study::assess(drawing, prediction); }
     std::vector<review::Finding> found(const std::string& rule) const;
     bool finds(const std::string& rule) const { return !found(rule).empty(); }
 };
@@ -156,7 +158,25 @@ inline study::CaseResult& Coach::addCase(const std::string& name, int presses,
     result.name = name;
     result.duration_s = 180;
     result.target_C = script.target_C;
+    for (int press = 0; press < presses; ++press) {
+        result.events.push_back({1.0 + 60.0 * press, "run_started", {}, id("C1")});
+    }
     for (auto& [scalarId, value] : scalars) {
+        // Where the simulation would have seen it.
+        using enum study::HeatPlace;
+        if (scalarId == "hottest_tap") {
+            result.hottest.push_back({OutletHot, prediction.loop.tap, value, result.duration_s});
+            if (presses > 0) {
+                result.hottest.push_back({Join, prediction.loop.returnTee, value, result.duration_s});
+            }
+        } else if (scalarId == "hottest_heater_outlet") {
+            result.hottest.push_back({HeaterOutlet, prediction.loop.heater, value, result.duration_s});
+        } else if (scalarId == "hottest_heater_inlet") {
+            result.hottest.push_back({HeaterInlet, prediction.loop.heater, value, result.duration_s});
+            if (presses > 0 && id("T4") != document::kNoPart) {
+                result.hottest.push_back({ColdEntry, id("T4"), value, result.duration_s});
+            }
+        }
         study::Scalar scalar;
         scalar.id = scalarId;
         scalar.label = scalarId;
@@ -204,7 +224,7 @@ inline void checkWhole(const review::Finding& finding, const document::Drawing& 
         {"branch_overloaded", {"tqq"}},
         {"cold_outlet_warm", {"tq"}},
         {"dead_end", {"tq"}},
-        {"inlet_lockout_missing", {"qt"}},
+        {"inlet_lockout_missing", {"qt", "qtq"}},
         {"open_end", {"t", "ts"}},
         {"part_over_pressure", {"tqq", "qtq"}},
         {"part_too_hot", {"tqq"}},
@@ -248,7 +268,7 @@ inline void checkWhole(const review::Finding& finding, const document::Drawing& 
 inline std::vector<review::Finding> Coach::found(const std::string& rule) const
 {
     std::vector<review::Finding> all;
-    for (review::Finding& finding : review::review(drawing, prediction)) {
+    for (review::Finding& finding : review::review(drawing, prediction, drawn())) {
         if (finding.rule == rule) {
             checkWhole(finding, drawing);
             all.push_back(std::move(finding));

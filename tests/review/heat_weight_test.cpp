@@ -15,8 +15,11 @@ TEST_CASE("water above 120 °F at an outlet is a danger, above a yardstick elsew
     CHECK(review::heatSeverity(HeatPlace::OutletCold, us::celsius(121)) == Severity::Danger);
     CHECK(review::heatSeverity(HeatPlace::OutletCold, us::celsius(105)) == Severity::Caution);
     CHECK(review::heatSeverity(HeatPlace::OutletCold, us::celsius(103)) == Severity::Note);
-    CHECK(review::heatSeverity(HeatPlace::Join, us::celsius(105)) == Severity::Caution);
-    CHECK(review::heatSeverity(HeatPlace::HeaterInlet, us::celsius(105)) == Severity::Caution);
+    CHECK(review::heatSeverity(HeatPlace::ColdEntry, us::celsius(105)) == Severity::Caution);
+    CHECK(review::heatSeverity(HeatPlace::ColdEntry, us::celsius(103)) == Severity::Note);
+    // A return by a line of its own: nobody draws cold water from it.
+    CHECK(review::heatSeverity(HeatPlace::Join, us::celsius(105)) == Severity::Note);
+    CHECK(review::heatSeverity(HeatPlace::HeaterInlet, us::celsius(105)) == Severity::Note);
     CHECK(review::heatSeverity(HeatPlace::HeaterOutlet, us::celsius(119)) == Severity::Note);
     CHECK(review::heatSeverity(HeatPlace::HeaterOutlet, us::celsius(150)) == Severity::Caution);
 }

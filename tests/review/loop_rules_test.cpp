@@ -153,7 +153,7 @@ TEST_CASE("a pipe that joins hot and cold is named first of all, with what it ta
     const study::LoopAnswer& loop = coach.prediction.loop;
     REQUIRE(loop.bypass == joint);
     CHECK(*loop.flow_m3s < 0.9 * *loop.pumpFlow_m3s);
-    const auto all = review::review(coach.drawing, coach.prediction);
+    const auto all = review::review(coach.drawing, coach.prediction, coach.drawn());
     REQUIRE_FALSE(all.empty());
     CHECK(all.front().rule == "crossover_open");
     CHECK(all.front().part == joint);

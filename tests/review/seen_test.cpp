@@ -6,11 +6,11 @@
 
 #include "base/units.h"
 #include "review/coach.h"
-#include "review/cold_return.h"
 #include "review/fix.h"
 #include "review/seen.h"
 #include "review/steady.h"
 #include "review/tap_flow.h"
+#include "study/cold_return.h"
 #include "support/catch.h"
 
 using namespace tapward;
@@ -26,9 +26,11 @@ struct Look {
     Coach coach;
     study::Plant plant;
     Pipes pipes;
+    study::Assessment assessment;
 
     explicit Look(Coach built)
-        : coach(std::move(built)), plant(make(coach)), pipes(review::pipesOf(coach.drawing, plant))
+        : coach(std::move(built)), plant(make(coach)), pipes(review::pipesOf(coach.drawing, plant)),
+          assessment(coach.drawn())
     {
     }
     static study::Plant make(const Coach& coach)
@@ -37,7 +39,7 @@ struct Look {
         REQUIRE(plant.has_value());
         return std::move(*plant);
     }
-    review::Seen seen() const { return {coach.drawing, coach.prediction, plant, pipes}; }
+    review::Seen seen() const { return {coach.drawing, coach.prediction, plant, pipes, assessment}; }
     const study::PlantPart& part(const char* tag) const
     {
         const study::PlantPart* found = plant.find(coach.id(tag));
@@ -55,33 +57,37 @@ struct Look {
 
 }  // namespace
 
-TEST_CASE("the highest of a scalar is that of the finished coach's cases with presses enough", "[review]")
+TEST_CASE("the hottest of a place is that of the finished coach, faults included, with what shows it", "[review]")
 {
+    using enum study::HeatPlace;
     Coach coach;
-    coach.addCase("Draw", 0, {{"hottest_tap", 50.0}});
-    coach.addCase("Once", 1, {{"hottest_tap", 45.0}});
+    coach.addCase("Once", 1, {{"hottest_tap", 45.0}, {"hottest_heater_inlet", 30.0}});
     coach.addCase("Twice", 2, {{"hottest_tap", 48.0}});
-    coach.addCase("Thrice", 3, {{"hottest_tap", 47.0}, {"hottest_heater_inlet", 30.0}});
-    coach.addCase("Today", 3, {{"hottest_tap", 70.0}}).view = document::View::Before;
-    const Look look(coach);
-    CHECK(review::highest(look.seen(), "hottest_tap")->value == 50);
-    CHECK(review::highest(look.seen(), "hottest_tap")->caseName == "Draw");
-    CHECK(review::highest(look.seen(), "hottest_tap", 1)->value == 48);
-    CHECK(review::highest(look.seen(), "hottest_tap", 2)->caseName == "Twice");
-    CHECK(review::highest(look.seen(), "hottest_tap", 3)->value == 47);
-    CHECK_FALSE(review::highest(look.seen(), "hottest_tap", 4).has_value());
-    CHECK(review::highest(look.seen(), "hottest_heater_inlet")->value == 30);
-    CHECK_FALSE(review::highest(look.seen(), "no_such").has_value());
-    CHECK(review::presses(coach.drawing, "Twice") == 2);
-    CHECK(review::presses(coach.drawing, "No such case") == 0);
-    CHECK_FALSE(review::hasFault(coach.drawing, "Twice"));
+    coach.addCase("Broken", 1, {{"hottest_tap", 52.0}});
     document::Action fault;
     fault.kind = document::ActionKind::StartFault;
-    coach.drawing.cases[2].actions.push_back(fault);
-    CHECK(review::hasFault(coach.drawing, "Twice"));
-    CHECK(review::presses(coach.drawing, "Twice") == 2);
-    CHECK_FALSE(review::hasFault(coach.drawing, "Once"));
-    CHECK_FALSE(review::hasFault(coach.drawing, "No such case"));
+    coach.drawing.cases.back().actions.push_back(fault);
+    coach.addCase("Today", 3, {{"hottest_tap", 70.0}}).view = document::View::Before;
+    const Look look(coach);
+    REQUIRE(review::hottest(look.seen(), {OutletHot}));
+    CHECK(review::hottest(look.seen(), {OutletHot})->hottest_C == 52);
+    CHECK(review::hottest(look.seen(), {OutletHot})->faulty);
+    CHECK(review::hottest(look.seen(), {OutletHot}, coach.id("F1"))->script.name == "Broken");
+    CHECK_FALSE(review::hottest(look.seen(), {OutletHot}, coach.id("WH1")));
+    CHECK(look.assessment.hottest({OutletHot})->hottest_C == 48);  // nothing broken
+    CHECK(look.assessment.hottest({OutletHot})->presses == 2);
+    CHECK(review::hottest(look.seen(), {OutletHot, HeaterInlet})->hottest_C == 52);
+    CHECK(review::hottest(look.seen(), {HeaterInlet})->hottest_C == 30);
+    CHECK_FALSE(review::hottest(look.seen(), {Sensor}));
+
+    review::Finding finding;
+    study::HotPlace heat = *review::hottest(look.seen(), {OutletHot});
+    review::shownBy(finding, heat);
+    CHECK(finding.caseName == "Broken");
+    CHECK_FALSE(finding.script.has_value());  // the drawing has it
+    heat.searched = true;
+    review::shownBy(finding, heat);
+    CHECK(finding.script == heat.script);
 }
 
 TEST_CASE("a part is called by its number and nothing else", "[review]")
@@ -384,10 +390,10 @@ TEST_CASE("a part put into a pipe stands in it, facing the way asked for", "[rev
 TEST_CASE("a return by the cold line names the outlets and filters it can warm, one of its own none", "[review]")
 {
     const Look own{Coach(Coach::Return::Own)};
-    CHECK_FALSE(review::coldReturn(own.seen()).byColdLine);
-    CHECK(review::coldReturn(own.seen()).outlets.empty());
+    CHECK_FALSE(study::coldReturn(own.plant, own.coach.prediction.loop).byColdLine);
+    CHECK(study::coldReturn(own.plant, own.coach.prediction.loop).outlets.empty());
     const Look shared{Coach(Coach::Return::ByColdLine)};
-    const review::ColdReturn way = review::coldReturn(shared.seen());
+    const study::ColdReturn way = study::coldReturn(shared.plant, shared.coach.prediction.loop);
     CHECK(way.byColdLine);
     CHECK(way.outlets == std::vector<PartId>{shared.coach.id("F1")});
     CHECK(way.filters.empty());
@@ -403,7 +409,7 @@ TEST_CASE("a return by the cold line names the outlets and filters it can warm, 
     more.pipe(filter, "outlet", bowl, std::string(document::kindOf(*more.drawing.find(bowl)).ports.front().id));
     CHECK(hotOnly != document::kNoPart);
     const Look look(more);
-    const review::ColdReturn wider = review::coldReturn(look.seen());
+    const study::ColdReturn wider = study::coldReturn(look.plant, look.coach.prediction.loop);
     CHECK(wider.byColdLine);
     CHECK(wider.outlets == std::vector<PartId>{more.id("F1"), bowl});
     CHECK(wider.filters == std::vector<PartId>{filter});

@@ -82,7 +82,7 @@ TEST_CASE("a template as it is raises no caution, and its hot draw gets warm", "
         REQUIRE(hot->value);
         CHECK(*hot->value > 5);  // there is a wait worth a loop
         CHECK(*hot->value < 200);
-        for (const auto& finding : review::review(*drawing, *prediction)) {
+        for (const auto& finding : review::review(*drawing, *prediction, study::assess(*drawing, *prediction))) {
             CAPTURE(finding.rule, finding.what.text);
             // A storage heater behind the inlet's check valve has no room to expand: so such coaches are.
             if (finding.rule == "trapped_expansion") {
@@ -120,7 +120,7 @@ TEST_CASE("a loop proposed on a template raises neither a blocked loop nor an op
             quick.cell_m = 0.6;
             const auto prediction = study::predict(drawing, quick);
             REQUIRE(prediction);
-            for (const auto& finding : review::review(drawing, *prediction)) {
+            for (const auto& finding : review::review(drawing, *prediction, study::assess(drawing, *prediction))) {
                 const Part* part = drawing.find(finding.part);
                 const bool loops = finding.rule == "loop_blocked" || finding.rule == "open_end"
                                    || finding.rule == "loop_without_check" || finding.rule == "single_stop"

@@ -296,6 +296,24 @@ TEST_CASE("the search tries both ends of every day, each gap, and the draws on t
     CHECK(drawn.front() == plain);
 }
 
+TEST_CASE("draws between presses are tried without a gap and with the middle one", "[study][presses]")
+{
+    document::Drawing drawing = tradeCoach();
+    const document::PartId tap = drawing.findTag("F1")->id;
+    study::PressesOptions options = two(2);
+    options.gaps_s = {0, 31, 62, 93};
+    Ready ready(drawing, options);
+    study::PressSearch search = ready.search();
+    REQUIRE_FALSE(search.search(true, {}).has_value());
+    for (const double gap : options.gaps_s) {
+        CAPTURE(gap);
+        const auto tried = count(search.known(), [&](const PressPoint& p) {
+            return p.plan.drawAt == tap && p.plan.gaps_s == std::vector<double>{2, gap};
+        });
+        CHECK((tried > 0) == (gap == 0 || gap == 62));
+    }
+}
+
 TEST_CASE("a quick search keeps to the presses: fewer days, no draws, its seeds first", "[study][presses]")
 {
     Ready ready(tradeCoach(), two(2));

@@ -193,7 +193,8 @@ TEST_CASE("a search for a wait that is stopped says so, whenever that is", "[stu
     }
 }
 
-TEST_CASE("three presses with a wait, run on the coach, are told by outlet and by the join", "[study][presses]")
+TEST_CASE("three presses with a wait, run on the coach, are told by outlet and by what enters the cold line",
+          "[study][presses]")
 {
     // What is told of one press on the day as drawn is what running that press shows.
     const document::Drawing drawing = test::tradeCoach();
@@ -213,14 +214,32 @@ TEST_CASE("three presses with a wait, run on the coach, are told by outlet and b
     fine.curves = false;
     const auto shown = trials->run(std::vector<study::Trial>{points.trial(once)}, fine);
     REQUIRE(shown.has_value());
-    double outlets_C = -1e9, join_C = -1e9;
+    double outlets_C = -1e9, entering_C = -1e9;
     for (const study::PlaceHeat& heat : shown->front().result.hottest) {
-        double& known_C = heat.place == study::HeatPlace::OutletHot ? outlets_C : join_C;
-        if (heat.place == study::HeatPlace::OutletHot || heat.place == study::HeatPlace::Join) {
+        double& known_C = heat.place == study::HeatPlace::OutletHot ? outlets_C : entering_C;
+        if (heat.place == study::HeatPlace::OutletHot || heat.place == study::HeatPlace::ColdEntry) {
             known_C = std::max(known_C, heat.hottest_C);
         }
     }
     CHECK_THAT(wait->firstOutlets_C, WithinAbs(outlets_C, 1e-9));
-    CHECK_THAT(wait->firstColdEntry_C, WithinAbs(join_C, 1e-9));
+    CHECK_THAT(wait->firstColdEntry_C, WithinAbs(entering_C, 1e-9));
     CHECK(wait->firstOutlets_C > 30);
+}
+
+TEST_CASE("a wait that is called off runs nothing more", "[study][presses]")
+{
+    const document::Drawing drawing = test::tradeCoach();
+    std::stop_source stop;
+    study::PressesOptions options = test::oneDay(drawing, 12);
+    options.stop = stop.get_token();
+    const auto trials = study::Trials::make(drawing);
+    REQUIRE(trials.has_value());
+    const study::PressSearch points(*trials, options, {}, std::nullopt, [](int) {});
+    int told = 0;
+    const auto wait = study::findSafeWait(*trials, options, points, false, [&](int) {
+        ++told;  // the first press as reported; the coarse ones come next
+        stop.request_stop();
+    });
+    CHECK_FALSE(wait.has_value());
+    CHECK(told == 1);
 }

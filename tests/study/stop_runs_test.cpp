@@ -85,8 +85,8 @@ TEST_CASE("a stop is asked of the first case that presses, with what was set up 
     CHECK(actions[3].at_s == 1);
     CHECK(question.hasFlowSensor);
     CHECK(question.hasStopSensor);
-    CHECK(question.limits.tap_C == 48.9);        // 120 °F
-    CHECK(question.limits.heaterInlet_C == 40);  // 104 °F
+    CHECK(question.limits.tap_C == study::kOutletLimit_C);        // 120 °F
+    CHECK(question.limits.coldEntry_C == 40);  // 104 °F
 
     study::StopOptions options;
     options.caseName = "Second";
@@ -183,7 +183,7 @@ TEST_CASE("a run that is let go on lights the heater and carries hot water past 
     CHECK(run.lit);
     REQUIRE(run.time_s.size() > 30);
     for (const auto* column : {&run.pumped_m3, &run.sensed_m3, &run.reading_C, &run.tap_C, &run.tapMost_C,
-                               &run.inletMost_C, &run.outletMost_C}) {
+                               &run.enteringMost_C, &run.outletMost_C}) {
         CHECK(column->size() == run.time_s.size());
     }
     for (const auto* column : {&run.time_s, &run.pumped_m3, &run.sensed_m3, &run.reading_C, &run.tapMost_C}) {
@@ -205,7 +205,7 @@ TEST_CASE("a run that is let go on lights the heater and carries hot water past 
     CHECK_THAT(run.tap_C.front(), WithinAbs(us::celsius(72), 0.5));
     CHECK(run.tapMost_C.back() > 40);
     CHECK(run.outletMost_C.back() >= run.tapMost_C.back() - 0.1);
-    CHECK(run.inletMost_C.back() < run.tapMost_C.back());
+    CHECK(run.enteringMost_C.back() < run.tapMost_C.back());
     for (std::size_t i = 0; i < run.time_s.size(); ++i) {
         CHECK(run.tapMost_C[i] >= run.tap_C[i]);
     }
@@ -244,7 +244,7 @@ TEST_CASE("a loop far too slow for the heater stays cold and is pumped all the s
     CHECK_THAT(run.sensed_m3.back(), WithinRel(1.1 * run.pumped_m3.back(), 1e-9));
     CHECK_THAT(run.tapMost_C.back(), WithinAbs(us::celsius(72), 1e-6));
     CHECK_THAT(run.reading_C.back(), WithinAbs(us::celsius(72), 1e-6));
-    CHECK_THAT(run.inletMost_C.back(), WithinAbs(us::celsius(72), 1e-6));
+    CHECK_THAT(run.enteringMost_C.back(), WithinAbs(us::celsius(72), 1e-6));
     CHECK_THAT(run.outletMost_C.back(), WithinAbs(us::celsius(72), 1e-6));
     // Just short of lighting it is run: currents and flows may bring it over.
     set(drawing, "WH1", "activation_flow_m3s", 1.05 * flow_m3s);

@@ -87,7 +87,7 @@ TEST_CASE("with nothing in doubt the suggestion does what it says when it is run
     CHECK(all == 18);
     CHECK(study->caseName == drawing.cases[0].name);
     CHECK(study->target_C == drawing.cases[0].target_C);
-    CHECK(study->limits.tap_C == 48.9);
+    CHECK(study->limits.tap_C == study::kOutletLimit_C);
     CHECK(study->heaterOutletLimit_C == document::values(*drawing.findTag("WH1")).number("outlet_limit_C"));
     CHECK(study->pumpLimit_C == document::values(*drawing.findTag("P1")).number("temperature_limit_C"));
     CHECK(study->lights == 1);
@@ -111,7 +111,12 @@ TEST_CASE("with nothing in doubt the suggestion does what it says when it is run
     const auto none = study::suggestStop(drawing, options);
     REQUIRE(none.has_value());
     CHECK_FALSE(none->best());
-    CHECK(none->reason.text.starts_with("No stop reaches the target"));
+    CHECK(none->reason.text == "{0} at the tap is above the {1} the pumps are rated for.");
+    CHECK(none->reason.arguments[0] == Argument(Measure{study->target_C, Quantity::Temperature}));
+    CHECK(none->reason.arguments[1] == Argument(Measure{study->target_C - 3, Quantity::Temperature}));
+    REQUIRE(none->possibleTarget_C);  // half a kelvin below the rating at most
+    CHECK(*none->possibleTarget_C <= study->target_C - 3);
+    CHECK(*none->possibleTarget_C > study->target_C - 4.5);
     CHECK(none->confirmed == 0);
     CHECK(none->lights == 1);
     for (const study::StopChoice& choice : none->choices) {

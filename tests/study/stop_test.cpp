@@ -86,9 +86,11 @@ TEST_CASE("rank regression finds the weights of a known monotone function", "[st
 
 TEST_CASE("what is suggested for the trade's coach lies near the usual stop of 0.75 gal", "[study][stop][trade]")
 {
-    // 0.75 gal: common practice, no published source.
+    // 0.75 gal: common practice, no published source. It is set for the tap: what enters the cold line is not asked.
     const document::Drawing drawing = load("tests/study/trade_coach.tapward");
-    const auto study = study::suggestStop(drawing, quick(96));
+    study::StopOptions forTheTap = quick(96);
+    forTheTap.limits.coldEntry_C = 60;
+    const auto study = study::suggestStop(drawing, forTheTap);
     REQUIRE(study.has_value());
     const study::StopChoice& volume = study->choices[static_cast<std::size_t>(StopKind::Volume)];
     INFO(render(volume.notPossible, UnitSystem::Us));
@@ -103,6 +105,15 @@ TEST_CASE("what is suggested for the trade's coach lies near the usual stop of 0
     CHECK(volume.reaches <= study->lights + 1e-12);
     REQUIRE(study->best());
     CHECK(study->best()->both >= volume.both - 0.011);
+
+    // With 104 °F for the cold line (IECC C404) the run must end sooner; nothing that the limit allows is later.
+    const auto held = study::suggestStop(drawing, quick(96));
+    REQUIRE(held.has_value());
+    CHECK(held->byColdLine);
+    const study::StopChoice& sooner = held->choices[static_cast<std::size_t>(StopKind::Volume)];
+    REQUIRE(sooner.volume_m3.has_value());
+    CHECK(*sooner.volume_m3 < *volume.volume_m3);
+    CHECK(sooner.tapHigh_C <= volume.tapHigh_C);
 }
 
 TEST_CASE("a stop study shows bands in order and ranks what moves it", "[study][stop]")

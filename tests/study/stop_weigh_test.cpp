@@ -266,7 +266,7 @@ TEST_CASE("an influence is that of its own open range, on the water when the sug
         one.time_s = {0, 50, 100};
         one.pumped_m3 = one.sensed_m3 = {0, 1e-3, 2e-3};
         one.tap_C = one.tapMost_C = {20, 40 - third, 60 + first};
-        one.reading_C = one.inletMost_C = one.outletMost_C = {20, 20, 20};
+        one.reading_C = one.enteringMost_C = one.outletMost_C = {20, 20, 20};
         runs.push_back(one);
     }
     study::StopStudy study;

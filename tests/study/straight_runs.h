@@ -22,7 +22,7 @@ inline study::StopRun run(const Straight& end)
     run.sensed_m3 = {0, end.sensed_m3};
     run.reading_C = {20, end.reading_C};
     run.tap_C = run.tapMost_C = {20, end.tap_C};
-    run.inletMost_C = {20, end.inlet_C};
+    run.enteringMost_C = {20, end.inlet_C};
     run.outletMost_C = {20, end.outlet_C};
     return run;
 }

@@ -8,30 +8,30 @@ void circulatorTooHot(const Seen& seen, Findings& findings)
 {
     constexpr double kRounding_K = 0.5;  // what reads the same as the rating is no excess
     // The pumps stand behind the join where the loop leaves the hot line: what passes them passed the join.
-    const auto join = highest(seen, "hottest_tap", 1);
-    const auto heater = highest(seen, "hottest_heater_outlet", 1);
+    const auto* join = hottest(seen, {study::HeatPlace::Join});
+    const auto* heater = hottest(seen, {study::HeatPlace::HeaterOutlet});
     for (const study::PlantPart* pump : seen.after.withRole(parts::Role::Circulator)) {
         const double rated_C = pump->model.circulator->temperatureLimit_C;
         const double limit_C = rated_C + kRounding_K;
-        const bool reached = join && join->value > limit_C;
-        if (rated_C <= 0 || (!reached && !(heater && heater->value > limit_C))) {
+        const bool reached = join && join->hottest_C > limit_C;
+        if (rated_C <= 0 || (!reached && !(heater && heater->hottest_C > limit_C))) {
             continue;
         }
-        const Highest& worst = reached ? *join : *heater;
+        const study::HotPlace& worst = reached ? *join : *heater;
         Finding finding;
         finding.severity = reached ? Severity::Caution : Severity::Note;
         finding.what = reached ? Message("Water at {0} reaches {1}, which is rated for {2}.",
-                                         {Measure{worst.value, Quantity::Temperature}, pump->part->tag,
+                                         {Measure{worst.hottest_C, Quantity::Temperature}, pump->part->tag,
                                           Measure{rated_C, Quantity::Temperature}})
                                : Message("Water leaves the heater at up to {0}; {1} is rated for {2}.",
-                                         {Measure{worst.value, Quantity::Temperature}, pump->part->tag,
+                                         {Measure{worst.hottest_C, Quantity::Temperature}, pump->part->tag,
                                           Measure{rated_C, Quantity::Temperature}});
         finding.why = reached ? Message("Hotter than its rating, seals and bearings wear out early.")
                               : Message("If a run went on, the pump would meet this water.");
         finding.remedy = "Take a hot-rated pump, set the heater lower, or end the run sooner.";
         finding.source = "the pump's own rating";
         finding.part = pump->id;
-        finding.caseName = worst.caseName;
+        shownBy(finding, worst);
         findings.push_back(std::move(finding));
     }
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <cmath>
+#include <string>
 
 #include "review/rules/rules.h"
 #include "review/scald.h"
@@ -7,69 +7,37 @@
 
 namespace tapward::review::rule {
 
-namespace {
-
-/// The outlet gives cold water only: by its build, or because the case opens it on its cold side.
-bool isDrawnCold(const document::Case& script, const study::PlantPart& outlet)
-{
-    if (outlet.model.outlet->hotPath < 0) {
-        return true;
-    }
-    bool opened = false;
-    for (const document::Action& action : script.actions) {
-        if (action.kind != document::ActionKind::OpenOutlet || action.part != outlet.id) {
-            continue;
-        }
-        const double share = action.second < 0 ? outlet.model.outlet->defaultHotShare : action.second;
-        if (share > 0) {
-            return false;
-        }
-        opened = true;
-    }
-    return opened;
-}
-
-}  // namespace
-
 void coldOutletWarm(const Seen& seen, Findings& findings)
 {
-    for (const study::PlantPart* outlet : seen.after.withRole(parts::Role::Outlet)) {
-        if (!outlet->model.outlet) {
-            continue;
-        }
-        double hottest_C = kColdLineLimit_C;
-        std::string caseName;
-        for (const study::CaseResult& result : seen.prediction.cases) {
-            const document::Case* script = seen.drawing.findCase(result.name);
-            const study::Series* series = result.find("tap." + outlet->part->tag);
-            if (!script || !series || result.view != document::View::After || !isDrawnCold(*script, *outlet)) {
+    // One finding for those that people drink from and one for the rest, each with its hottest.
+    for (const bool drinking : {true, false}) {
+        const study::HotPlace* worst = nullptr;
+        std::string tags;
+        for (const study::PlantPart* outlet : seen.after.withRole(parts::Role::Outlet)) {
+            const study::HotPlace* heat = hottest(seen, {study::HeatPlace::OutletCold}, outlet->id);
+            if (!heat || heat->hottest_C <= kColdLineLimit_C || !outlet->model.outlet
+                || outlet->model.outlet->drinking != drinking) {
                 continue;
             }
-            for (const double celsius : series->values) {
-                if (std::isfinite(celsius) && celsius > hottest_C) {
-                    hottest_C = celsius;
-                    caseName = result.name;
-                }
-            }
+            tags += (tags.empty() ? "" : ", ") + outlet->part->tag;
+            worst = !worst || heat->hottest_C > worst->hottest_C ? heat : worst;
         }
-        if (caseName.empty()) {
+        if (!worst) {
             continue;
         }
         Finding finding;
-        finding.severity = hottest_C > kScaldGuidance_C ? Severity::Danger : Severity::Caution;
-        finding.what = outlet->model.outlet->drinking
-                           ? Message("Cold water at {0} reaches {1}, and people drink from it.",
-                                     {outlet->part->tag, Measure{hottest_C, Quantity::Temperature}})
-                           : Message("Cold water at {0} reaches {1}.",
-                                     {outlet->part->tag, Measure{hottest_C, Quantity::Temperature}});
-        finding.why = hasFault(seen.drawing, caseName)
-                          ? Message("With this fault the cold line draws hot water; nobody expects it there.")
-                          : Message("The loop leaves warm water in the cold line; nobody expects it there.");
+        finding.severity = worst->hottest_C > kScaldGuidance_C ? Severity::Danger : Severity::Caution;
+        finding.what = drinking ? Message("Cold water at {0} reaches {1}, and people drink from it.",
+                                          {tags, Measure{worst->hottest_C, Quantity::Temperature}})
+                                : Message("Cold water at {0} reaches {1}.",
+                                          {tags, Measure{worst->hottest_C, Quantity::Temperature}});
+        finding.why = worst->faulty ? Message("With this fault the cold line draws hot water; nobody expects it there.")
+                                    : Message("The loop leaves warm water in the cold line; nobody expects it there.");
         finding.remedy = "Return the water by a line of its own, add a check valve, or keep the run short enough that "
                          "the line stays cool.";
         finding.source = "IECC C404, demand recirculation: water entering the cold pipe not above 104 °F (40 °C)";
-        finding.part = outlet->id;
-        finding.caseName = caseName;
+        finding.part = worst->part;
+        shownBy(finding, *worst);
         findings.push_back(std::move(finding));
     }
 }

@@ -2,19 +2,18 @@
 #include <string>
 
 #include "base/units.h"
-#include "review/cold_return.h"
 #include "review/rules/rules.h"
 #include "review/seen.h"
+#include "study/cold_return.h"
 
 namespace tapward::review::rule {
 
 void drinkingBranchWarm(const Seen& seen, Findings& findings)
 {
     constexpr double kGrowth_C = us::celsius(77);  // 77 to 108 °F favours growth: ASHRAE Guideline 12 (from memory)
-    const ColdReturn way = coldReturn(seen);
-    // What the return brings back into the cold line passes the heater's inlet at the end.
-    const auto warmest = highest(seen, "hottest_heater_inlet", 1);
-    if (!way.byColdLine || !warmest || warmest->value < kGrowth_C) {
+    const study::ColdReturn way = coldReturn(seen.after, seen.prediction.loop);
+    const auto* warmest = hottest(seen, {study::HeatPlace::ColdEntry});
+    if (!way.byColdLine || !warmest || warmest->hottest_C < kGrowth_C) {
         return;
     }
     std::string tags;
@@ -32,13 +31,13 @@ void drinkingBranchWarm(const Seen& seen, Findings& findings)
     Finding finding;
     finding.severity = Severity::Caution;
     finding.what = {"The cold line people drink from takes the loop's water, up to {0}: {1}.",
-                    {Measure{warmest->value, Quantity::Temperature}, tags}};
+                    {Measure{warmest->hottest_C, Quantity::Temperature}, tags}};
     finding.why = {"Water standing between {0} and {1} favours bacteria, and it tastes of the hot line.",
                    {Measure{kGrowth_C, Quantity::Temperature}, Measure{us::celsius(108), Quantity::Temperature}}};
     finding.remedy = "Return the water by a line of its own, or let the cold tap run cool before drinking.";
     finding.source = "ASHRAE Guideline 12, growth range of Legionella, from memory";
     finding.part = first;
-    finding.caseName = warmest->caseName;
+    shownBy(finding, *warmest);
     findings.push_back(std::move(finding));
 }
 

@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 
-#include "review/cold_return.h"
 #include "review/rules/rules.h"
 #include "review/seen.h"
+#include "study/cold_return.h"
 
 namespace tapward::review::rule {
 
 void filterOnReturn(const Seen& seen, Findings& findings)
 {
     const study::LoopAnswer& loop = seen.prediction.loop;
-    const ColdReturn way = coldReturn(seen);
+    const study::ColdReturn way = coldReturn(seen.after, seen.prediction.loop);
     for (const study::PlantPart& part : seen.after.parts) {
         if (!document::kindOf(*part.part).field("cartridge")) {
             continue;

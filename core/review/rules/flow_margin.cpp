@@ -34,7 +34,7 @@ void flowMargin(const Seen& seen, Findings& findings)
                         {Measure{*loop.flowLowVolts_m3s, Quantity::Flow}, Measure{needed, Quantity::Flow},
                          tagOf(seen, loop.heater)}};
         finding.why = {"At {0} the pumps turn slower; a volt is worth more than most fittings.",
-                       {Measure{10.5, Quantity::Voltage}}};
+                       {Measure{study::kLowVolts, Quantity::Voltage}}};
     } else {
         return;
     }

@@ -1,17 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 
-#include "review/cold_return.h"
 #include "review/fix.h"
 #include "review/rules/rules.h"
 #include "review/seen.h"
+#include "study/cold_return.h"
 
 namespace tapward::review::rule {
 
 void loopOpenAtRest(const Seen& seen, Findings& findings)
 {
     const study::LoopAnswer& loop = seen.prediction.loop;
-    if (!loop.exists || loop.returnPath.empty() || !coldReturn(seen).byColdLine) {
+    if (!loop.exists || loop.returnPath.empty() || !coldReturn(seen.after, seen.prediction.loop).byColdLine) {
         return;  // a line of its own leads to the heater only
     }
     const study::PlantPart* valve = nullptr;

@@ -7,14 +7,14 @@
 
 namespace tapward::review::rule {
 
+namespace {
+
+const study::HotPlace* repeated(const study::HotPlace* heat) { return heat && heat->presses > 1 ? heat : nullptr; }
+
+}  // namespace
+
 void repeatedPresses(const Seen& seen, Findings& findings)
 {
-    for (const study::PlantPart* controller : seen.after.withRole(parts::Role::Controller)) {
-        const control::RunSpec& spec = controller->model.controller->spec;
-        if (spec.coolDownWait_s > 0 || spec.refuseWhenWarm || spec.inletLockout) {
-            return;
-        }
-    }
     // How far a lit heater may pass its setting before it counts as more than its usual trim.
     constexpr double kTrim_K = 3;
     double allowed_C = kScaldGuidance_C;
@@ -23,26 +23,26 @@ void repeatedPresses(const Seen& seen, Findings& findings)
         allowed_C =
             std::max(allowed_C, kTrim_K + (model.tankless ? model.tankless->setpoint_C : model.storage->setpoint_C));
     }
-    const auto heater = highest(seen, "hottest_heater_outlet", 2);
-    const auto tap = highest(seen, "hottest_tap", 2);
-    const bool tapScalds = tap && tap->value > kScaldGuidance_C;
-    if (!tapScalds && !(heater && heater->value > allowed_C)) {
+    const auto* heater = repeated(hottest(seen, {study::HeatPlace::HeaterOutlet}));
+    const auto* tap = repeated(hottest(seen, {study::HeatPlace::OutletHot, study::HeatPlace::OutletCold}));
+    const bool tapScalds = tap && tap->hottest_C > kScaldGuidance_C;
+    if (!tapScalds && !(heater && heater->hottest_C > allowed_C)) {
         return;
     }
-    const Highest& worst = heater && (!tapScalds || heater->value > tap->value) ? *heater : *tap;
+    const study::HotPlace& worst = heater && (!tapScalds || heater->hottest_C > tap->hottest_C) ? *heater : *tap;
     Finding finding;
     finding.severity = tapScalds ? Severity::Danger : Severity::Caution;
     finding.what = {"Pressed again and again, the loop heats its own water to {0}. Skin burns in about {1}.",
-                    {Measure{worst.value, Quantity::Temperature},
-                     Measure{wholeBurnSeconds(worst.value).value_or(0), Quantity::Time}}};
+                    {Measure{worst.hottest_C, Quantity::Temperature},
+                     Measure{wholeBurnSeconds(worst.hottest_C).value_or(0), Quantity::Time}}};
     finding.why = "Each repeat starts with warmer water, and a lit heater adds at least its smallest fire: it can end "
                   "far above the setting.";
-    finding.remedy =
-        "Give the controller a wait between runs, a refusal when the line is warm, or a lockout on the heater's inlet.";
+    finding.remedy = "Give the controller a long enough wait between runs, a refusal when the line is warm, or a "
+                     "lockout on the heater's inlet.";
     finding.source = kPractice;
     const auto controllers = seen.after.withRole(parts::Role::Controller);
     finding.part = controllers.empty() ? document::kNoPart : controllers.front()->id;
-    finding.caseName = worst.caseName;
+    shownBy(finding, worst);
     findings.push_back(std::move(finding));
 }
 

@@ -31,11 +31,13 @@ std::optional<double> onTheWay_s(const Seen& seen, const study::PlantPart& senso
     return held_m3 / *loop.flow_m3s;
 }
 
-bool draws(const document::Drawing& drawing, const std::string& caseName)
+/// Nothing is drawn and nothing is broken.
+bool isPlainRun(const document::Drawing& drawing, const std::string& caseName)
 {
     const document::Case* script = drawing.findCase(caseName);
-    return script && std::any_of(script->actions.begin(), script->actions.end(), [](const document::Action& action) {
-               return action.kind == document::ActionKind::OpenOutlet;
+    return script && std::none_of(script->actions.begin(), script->actions.end(), [](const document::Action& action) {
+               return action.kind == document::ActionKind::OpenOutlet
+                      || action.kind == document::ActionKind::StartFault;
            });
 }
 
@@ -55,18 +57,20 @@ void sensorLate(const Seen& seen, Findings& findings)
         const double lag_s = sensor->model.sensor->lag_s;
         // The water at the tap when the run has ended, against the stop. A case that draws shows what the heater
         // gives by then, not what the run left.
-        std::optional<Highest> worst;
+        struct {
+            double value = -1e9;
+            std::string caseName;
+        } worst;
         for (const study::CaseResult& result : seen.prediction.cases) {
             const study::Scalar* tap = result.scalar("hottest_tap");
             const bool stopped = std::any_of(result.events.begin(), result.events.end(),
                                              [](const study::Event& event) { return event.id == "stop_temperature"; });
             if (result.view == document::View::After && tap && tap->value && stopped
-                && !hasFault(seen.drawing, result.name) && !draws(seen.drawing, result.name)
-                && (!worst || *tap->value > worst->value)) {
-                worst = Highest{*tap->value, result.name};
+                && isPlainRun(seen.drawing, result.name) && *tap->value > worst.value) {
+                worst = {*tap->value, result.name};
             }
         }
-        const double over_K = worst ? worst->value - box.spec.stopTemperature_C : 0;
+        const double over_K = worst.value - box.spec.stopTemperature_C;
         if (way_s + lag_s < kLate_s || over_K < kOvershoot_K) {
             continue;
         }
@@ -76,13 +80,13 @@ void sensorLate(const Seen& seen, Findings& findings)
             "{0} reads late: {1} for the water's way from the tap and {2} of its own. The run is stopped at "
             "{3}, and the tap gets {4}.",
             {sensor->part->tag, Measure{way_s, Quantity::Time}, Measure{lag_s, Quantity::Time},
-             Measure{box.spec.stopTemperature_C, Quantity::Temperature}, Measure{worst->value, Quantity::Temperature}}};
+             Measure{box.spec.stopTemperature_C, Quantity::Temperature}, Measure{worst.value, Quantity::Temperature}}};
         finding.why = {"That is {0} over the stop; every second of delay sends more hot water past the tap.",
                        {Measure{over_K, Quantity::TemperatureDifference}}};
         finding.remedy = "Put the sensor in the water at the join by the tap, or set the stop lower by as much.";
         finding.source = kPractice;
         finding.part = sensor->id;
-        finding.caseName = worst->caseName;
+        finding.caseName = worst.caseName;
         findings.push_back(std::move(finding));
     }
 }

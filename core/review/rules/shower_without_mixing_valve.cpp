@@ -15,7 +15,7 @@ void showerWithoutMixingValve(const Seen& seen, Findings& findings)
         return role == Role::MixingValve || role == Role::Outlet || role == Role::Tankless
                || role == Role::StorageHeater;
     };
-    const auto hottest = highest(seen, "hottest_heater_outlet");
+    const auto* atHeater = hottest(seen, {study::HeatPlace::HeaterOutlet});
     for (const study::PlantPart* shower : seen.after.withRole(parts::Role::Outlet)) {
         const auto& outlet = shower->model.outlet;
         if (!outlet || !outlet->shower || outlet->hotPath < 0) {
@@ -33,8 +33,8 @@ void showerWithoutMixingValve(const Seen& seen, Findings& findings)
             }
             const double setting =
                 heater->model.tankless ? heater->model.tankless->setpoint_C : heater->model.storage->setpoint_C;
-            const bool seenHotter = hottest && hottest->value > setting && heater->id == seen.prediction.loop.heater;
-            const double celsius = seenHotter ? hottest->value : setting;
+            const bool seenHotter = atHeater && atHeater->hottest_C > setting && heater->id == atHeater->part;
+            const double celsius = seenHotter ? atHeater->hottest_C : setting;
             if (celsius <= kScaldGuidance_C) {
                 continue;
             }
@@ -46,7 +46,9 @@ void showerWithoutMixingValve(const Seen& seen, Findings& findings)
             finding.remedy = "Fit a shower valve that limits the temperature, or a mixing valve ahead of the shower.";
             finding.source = "ASSE 1016 / ASME A112.1016 / CSA B125.16";
             finding.part = shower->id;
-            finding.caseName = seenHotter ? hottest->caseName : std::string();
+            if (seenHotter) {
+                shownBy(finding, *atHeater);
+            }
             findings.push_back(std::move(finding));
             break;
         }

@@ -1,15 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "review/cold_return.h"
+#include "study/cold_return.h"
 
 #include <algorithm>
+#include <set>
 
-namespace tapward::review {
+#include "study/reach.h"
+
+namespace tapward::study {
 namespace {
 
 using document::PartId;
 
 /// The outlet would draw through this way: its cold side hangs on it.
-bool drawsColdFrom(const study::Plant& plant, const study::PlantPart& outlet, const Reach& way)
+bool drawsColdFrom(const Plant& plant, const PlantPart& outlet, const Reach& way)
 {
     if (!outlet.model.outlet || outlet.model.outlet->coldPath < 0 || !way.has(outlet.id)) {
         return false;
@@ -18,7 +21,7 @@ bool drawsColdFrom(const study::Plant& plant, const study::PlantPart& outlet, co
     if (link < 0) {
         return false;
     }
-    const study::Plant::Chain& chain = plant.chains[static_cast<std::size_t>(link)];
+    const Plant::Chain& chain = plant.chains[static_cast<std::size_t>(link)];
     return way.junctions.contains(chain.from) || way.junctions.contains(chain.to)
            || std::any_of(chain.partsInOrder.begin(), chain.partsInOrder.end(),
                           [&](PartId id) { return id != outlet.id && way.has(id); });
@@ -35,14 +38,13 @@ std::vector<PartId> inOrder(const std::vector<std::vector<PartId>>& lists)
 
 }  // namespace
 
-ColdReturn coldReturn(const Seen& seen)
+ColdReturn coldReturn(const Plant& plant, const LoopAnswer& loop)
 {
     ColdReturn answer;
-    const study::LoopAnswer& loop = seen.prediction.loop;
     std::set<PartId> onLoop(loop.hotPath.begin(), loop.hotPath.end());
     onLoop.insert(loop.returnPath.begin(), loop.returnPath.end());
     onLoop.insert(loop.heater);
-    const auto stops = [&](const study::PlantPart& part) {
+    const auto stops = [&](const PlantPart& part) {
         return onLoop.contains(part.id) || part.model.role == parts::Role::Outlet
                || part.model.role == parts::Role::CitySupply || part.model.role == parts::Role::DemandPump;
     };
@@ -50,7 +52,7 @@ ColdReturn coldReturn(const Seen& seen)
     PartId before = document::kNoPart;
     std::vector<std::vector<PartId>> outletsAt, filtersAt;
     for (const PartId id : loop.returnPath) {
-        const study::PlantPart* part = seen.after.find(id);
+        const PlantPart* part = plant.find(id);
         // A join shows up once for each of its two paths on the way.
         if (!part || id == before || part->places.size() < 3) {
             continue;
@@ -62,24 +64,24 @@ ColdReturn coldReturn(const Seen& seen)
             if (part->places[path].link < 0) {
                 continue;
             }
-            const auto& order = seen.after.chains[static_cast<std::size_t>(part->places[path].link)].partsInOrder;
+            const auto& order = plant.chains[static_cast<std::size_t>(part->places[path].link)].partsInOrder;
             if (std::any_of(order.begin(), order.end(),
                             [&](PartId other) { return other != id && onLoop.contains(other); })) {
                 continue;  // the loop itself
             }
-            const Reach way = reach(seen.after, *part, path, stops);
+            const Reach way = reach(plant, *part, path, stops);
             const bool toSupply = std::any_of(way.parts.begin(), way.parts.end(), [&](PartId reached) {
-                const study::PlantPart* other = seen.after.find(reached);
+                const PlantPart* other = plant.find(reached);
                 return other
                        && (other->model.role == parts::Role::CitySupply
                            || other->model.role == parts::Role::DemandPump);
             });
             for (const PartId reached : way.parts) {
-                const study::PlantPart* other = seen.after.find(reached);
+                const PlantPart* other = plant.find(reached);
                 if (!other) {
                     continue;
                 }
-                if (drawsColdFrom(seen.after, *other, way)) {
+                if (drawsColdFrom(plant, *other, way)) {
                     leadsToCold = true;
                     outlets.push_back(reached);
                 }
@@ -91,17 +93,20 @@ ColdReturn coldReturn(const Seen& seen)
             leadsToCold = leadsToCold || toSupply;
         }
         if (leadsToCold) {
+            answer.entry = joins == 0 ? id : answer.entry;
             ++joins;
             outletsAt.push_back(std::move(outlets));
             filtersAt.push_back(std::move(filters));
         }
     }
     answer.byColdLine = joins >= 2;
-    if (answer.byColdLine) {
+    if (!answer.byColdLine) {
+        answer.entry = document::kNoPart;
+    } else {
         answer.outlets = inOrder(outletsAt);
         answer.filters = inOrder(filtersAt);
     }
     return answer;
 }
 
-}  // namespace tapward::review
+}  // namespace tapward::study
