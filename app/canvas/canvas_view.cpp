@@ -73,9 +73,12 @@ void CanvasView::refreshOptions()
     m_options.theme = Theme::of(palette());
     m_options.openPortMarks = true;
     m_options.keptPictures = true;
-    // Letters keep their size on screen between limits; in steps, so that a zoom rarely moves a label.
-    const double factor = std::clamp(1.0 / zoom(), 0.6, 1.5);
-    m_options.labelSize = std::round(10.0 * factor * 4) / 4;
+    // Letters keep their size on screen between limits; in steps, so that a zoom rarely moves a label. In a small
+    // drawing they stay readable and there are fewer of them.
+    constexpr double kLetters_px = 11;
+    const double factor = std::clamp(1.0 / zoom(), 0.6, 2.6);
+    m_options.labelSize = std::round(kLetters_px * factor * 4) / 4;
+    m_options.hideCrowded = zoom() < 0.75;
 }
 
 void CanvasView::showMoment()

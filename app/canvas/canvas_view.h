@@ -105,6 +105,7 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
     void keyReleaseEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;  ///< a drawing that was fitted stays so
     void timerEvent(QTimerEvent* event) override;
     void leaveEvent(QEvent* event) override;
     bool viewportEvent(QEvent* event) override;
@@ -120,6 +121,7 @@ private:
     std::vector<document::PartId> makeReadingOrder() const;
     void showMoment();
     void pan(const QPointF& pixels);
+    bool m_fitted = false;                   // nobody has zoomed or panned since it was fitted
     void updateCursor();
     void paintGrid(QPainter& painter) const;
     void paintOverlay(QPainter& painter) const;

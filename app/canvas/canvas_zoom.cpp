@@ -16,6 +16,7 @@ constexpr double kLeastZoom = 0.1, kMostZoom = 8.0;
 
 void CanvasView::zoomAbout(const QPointF& fixed, double newZoom)
 {
+    m_fitted = false;
     newZoom = std::clamp(newZoom, kLeastZoom, kMostZoom);
     const bool goesOn = fixed == m_zoomFixed && viewportTransform() == m_zoomedTo;
     const QPointF point = goesOn ? m_zoomPoint : viewportTransform().inverted().map(fixed);
@@ -34,6 +35,7 @@ void CanvasView::zoomAbout(const QPointF& fixed, double newZoom)
 
 void CanvasView::pan(const QPointF& pixels)
 {
+    m_fitted = false;
     horizontalScrollBar()->setValue(horizontalScrollBar()->value() - static_cast<int>(std::lround(pixels.x())));
     verticalScrollBar()->setValue(verticalScrollBar()->value() - static_cast<int>(std::lround(pixels.y())));
 }
@@ -63,6 +65,14 @@ void CanvasView::fitDrawing()
         if (m_layout.bounds.isNull() || shown.contains(m_layout.bounds))
             break;
     }
+    m_fitted = true;
+}
+
+void CanvasView::resizeEvent(QResizeEvent* event)
+{
+    QGraphicsView::resizeEvent(event);
+    if (m_fitted)
+        fitDrawing();
 }
 
 QRectF CanvasView::selectionBox() const

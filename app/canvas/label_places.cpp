@@ -205,6 +205,13 @@ std::vector<LabelShape> placedBySymbols(const std::vector<LabelShape>& open, con
 {
     const auto symbolOf = [&](const LabelShape& label) { return inkOf(*layout.symbol(label.id)); };
     auto placed = open;
+    const auto withRoom = [&](std::vector<LabelShape> labels, std::span<const std::size_t> crowded) {
+        if (options.hideCrowded)
+            for (const auto i : crowded)
+                labels[i].tag.clear();
+        std::erase_if(labels, [](const LabelShape& label) { return label.tag.isEmpty(); });
+        return labels;
+    };
     std::vector<std::size_t> order, easy;  // those that found no room first, then the others
     for (std::size_t i = 0; i < placed.size(); ++i) {
         (settle(placed[i], symbolOf(placed[i]), crowd) ? easy : order).push_back(i);
@@ -212,7 +219,7 @@ std::vector<LabelShape> placedBySymbols(const std::vector<LabelShape>& open, con
     }
     if (order.empty())
         return placed;
-    const std::size_t covering = order.size();
+    const std::vector<std::size_t> covering = order;
     for (const auto i : easy)  // g++ 14 sees an overflow in insert()
         order.push_back(i);
     Crowd again(layout, options);
@@ -226,16 +233,17 @@ std::vector<LabelShape> placedBySymbols(const std::vector<LabelShape>& open, con
         tags[i] = addTo(again, tag);
     }
     auto second = open;
-    std::size_t stillCovering = 0;
+    std::vector<std::size_t> stillCovering;
     for (const auto i : order) {
         again.remove(tags[i]);
-        stillCovering += settle(second[i], symbolOf(second[i]), again) ? 0 : 1;
+        if (!settle(second[i], symbolOf(second[i]), again))
+            stillCovering.push_back(i);
         addTo(again, second[i]);
     }
-    if (stillCovering >= covering)
-        return placed;
+    if (stillCovering.size() >= covering.size())
+        return withRoom(std::move(placed), covering);
     crowd = std::move(again);
-    return second;
+    return withRoom(std::move(second), stillCovering);
 }
 
 /// Numbers sit on their pipes, away from each other, from symbols and from crossings.

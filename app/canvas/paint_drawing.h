@@ -26,6 +26,7 @@ struct PaintOptions {
     Theme theme = Theme::light();    ///< paper and exports always use the light one
     bool labels = true;              ///< tags and shown values beside the symbols
     double labelSize = 9.0;          ///< label letter size in canvas units (pixel size of the font)
+    bool hideCrowded = false;        ///< leave out a label that has no room, rather than have it cover another
     bool openPortMarks = false;      ///< hollow marks on ports without a pipe: screen yes, paper on request
     bool keptPictures = false;       ///< symbols from pictures kept between frames: for the canvas only
     const study::Snapshot* snapshot = nullptr;  ///< with it pipes are coloured by temperature at time_s

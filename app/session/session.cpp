@@ -216,7 +216,17 @@ void Session::settleCaseName()
     m_playedResult.reset();
     if (m_drawing.findCase(m_case.toStdString()) != nullptr)
         return;
-    const QString name = m_drawing.cases.empty() ? QString() : QString::fromStdString(m_drawing.cases.front().name);
+    // The run is what a drawing with a loop is about; else its first case.
+    const auto isRun = [](const document::Case& one) {
+        const auto has = [&](document::ActionKind kind) {
+            return std::ranges::find(one.actions, kind, &document::Action::kind) != one.actions.end();
+        };
+        return one.view == document::View::After && has(document::ActionKind::PressButton)
+               && !has(document::ActionKind::StartFault);
+    };
+    const auto run = std::ranges::find_if(m_drawing.cases, isRun);
+    const auto chosen = run != m_drawing.cases.end() ? run : m_drawing.cases.begin();
+    const QString name = chosen == m_drawing.cases.end() ? QString() : QString::fromStdString(chosen->name);
     if (std::exchange(m_case, name) != name) {
         m_time = 0;
         Q_EMIT caseChanged();

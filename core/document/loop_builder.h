@@ -39,7 +39,7 @@ private:
     void drawRun(const PlanRun& run);
     void turnBranch(PartId tee, const PipeEnd& other);
     void wire();
-    void addCase();
+    void addCases();
     PartId old(std::string_view role) const;
     PartId id(std::string_view role) const;
     PipeEnd endAt(const std::string& role, const std::string& port, bool begin) const;

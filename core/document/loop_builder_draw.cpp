@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <optional>
+#include <string>
 
 #include "document/loop_builder.h"
 
@@ -31,7 +33,7 @@ Result<Edit> LoopBuilder::build(Message title)
         }
     }
     wire();
-    addCase();
+    addCases();
     return m_gesture.finish(std::move(title));
 }
 
@@ -185,7 +187,9 @@ void LoopBuilder::wire()
     }
 }
 
-void LoopBuilder::addCase()
+/// What a technician asks of a new loop: one run, three in a row, the tap after a run, and a cold tap with the loop's valve
+/// stuck open. The taps are those that the drawing's own cases open.
+void LoopBuilder::addCases()
 {
     for (const Case& one : m_before.cases) {
         for (const Action& action : one.actions) {
@@ -197,24 +201,58 @@ void LoopBuilder::addCase()
     if (m_gesture.failed()) {
         return;
     }
+    constexpr double kRunsApart_s = 240;  // longer than a run of an ordinary coach: a press in a run would end it
     std::vector<Case> cases = now().cases;
-    Case one;
-    if (!cases.empty()) {
-        one = cases.front();  // its starting state
+    const Case first = cases.empty() ? Case{} : cases.front();  // its starting state
+    std::optional<Action> draw, coldDraw;
+    for (const Case& one : now().cases) {
+        for (const Action& action : one.actions) {
+            if (action.kind == ActionKind::OpenOutlet) {
+                std::optional<Action>& known = action.second == 0 ? coldDraw : draw;
+                known = known ? known : action;
+            }
+        }
     }
-    one.name = "Preheat run";
-    for (int number = 2; now().findCase(one.name); ++number) {
-        one.name = "Preheat run " + std::to_string(number);
+    const auto add = [&](const std::string& name, double duration_s, PartId target, std::vector<Action> actions) {
+        Case made = first;
+        made.name = name;
+        const auto taken = [&] {
+            return std::any_of(cases.begin(), cases.end(), [&](const Case& one) { return one.name == made.name; });
+        };
+        for (int number = 2; taken(); ++number) {
+            made.name = name + ' ' + std::to_string(number);
+        }
+        made.view = View::After;
+        made.duration_s = std::max(made.duration_s, duration_s);
+        made.targetPart = target;
+        made.unknown.clear();
+        made.actions = std::move(actions);
+        cases.push_back(std::move(made));
+    };
+    const auto press = [&](double at_s) {
+        Action action;
+        action.at_s = at_s;
+        action.part = id(kButton);
+        return action;
+    };
+    add("Preheat run", 300, id(kStopSensor), {press(2)});
+    add("Three presses in a row", 3 * kRunsApart_s, id(kStopSensor),
+        {press(2), press(2 + kRunsApart_s), press(2 + 2 * kRunsApart_s)});
+    if (draw) {
+        draw->at_s = kRunsApart_s;
+        add("Preheat run, then the tap", kRunsApart_s + 120, draw->part, {press(2), *draw});
     }
-    one.view = View::After;
-    one.duration_s = std::max(one.duration_s, 300.0);
-    one.targetPart = id(kStopSensor);
-    one.unknown.clear();
-    Action press;
-    press.at_s = 2;
-    press.part = id(kButton);
-    one.actions = {press};
-    cases.push_back(std::move(one));
+    const Part* tap = coldDraw ? now().find(coldDraw->part) : draw ? now().find(draw->part) : nullptr;
+    if (tap && kindOf(*tap).port("cold")) {
+        Action stuck;
+        stuck.kind = ActionKind::StartFault;
+        stuck.part = id(kValve);
+        stuck.fault = "stuck_open";
+        Action cold = coldDraw ? *coldDraw : *draw;
+        cold.at_s = 2;
+        cold.second = 0;
+        add("Cold draw, loop valve stuck open", 180, cold.part, {stuck, cold});
+    }
     m_gesture.make(SetCases{std::move(cases)});
 }
 

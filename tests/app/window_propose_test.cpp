@@ -80,7 +80,7 @@ TEST_CASE("a loop proposed by one drag changes flow and warm-up, is swapped, and
     REQUIRE(window.session().prediction()->loop.flow_m3s);
     const double flow = *window.session().prediction()->loop.flow_m3s;
     CHECK(flow > 1e-6);
-    CHECK(window.session().prediction()->cases.size() == cases + 1);
+    CHECK(window.session().prediction()->cases.size() == cases + 4);
     CHECK(window.session().caseName() == "Preheat run");
     const auto warm = warmAfter(window);
 

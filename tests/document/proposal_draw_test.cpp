@@ -249,7 +249,7 @@ TEST_CASE("each variant is drawn as its plan says, in free room, from the hot te
             }
         }
         // A case that presses the button, about the stop sensor.
-        REQUIRE(drawing.cases.size() == 1);
+        REQUIRE(drawing.cases.size() == 2);
         const Case& run = drawing.cases[0];
         CHECK(run.name == "Preheat run");
         CHECK(run.view == View::After);
@@ -259,6 +259,13 @@ TEST_CASE("each variant is drawn as its plan says, in free room, from the hot te
         CHECK(run.actions[0].kind == ActionKind::PressButton);
         CHECK(run.actions[0].at_s == 2);
         CHECK(run.actions[0].part == role(drawing, kButton)->id);
+        // Three in a row; no case of the drawing opens a tap, so none is known to open.
+        REQUIRE(drawing.cases[1].actions.size() == 3);
+        for (const Action& press : drawing.cases[1].actions) {
+            CHECK(press.kind == ActionKind::PressButton);
+            CHECK(press.part == role(drawing, kButton)->id);
+        }
+        CHECK(drawing.cases[1].duration_s > drawing.cases[1].actions[2].at_s + 200);
         CHECK(proposed(drawing) == variant);
         CHECK(hasLoop(drawing));
         CHECK(beginRefusal(drawing, hot)->what.text == "There already is a loop, with {0}.");
@@ -390,7 +397,7 @@ TEST_CASE("a loop stands near to where it begins, not beyond everything drawn", 
     CHECK(std::abs(tee.x - sensor.x) + std::abs(tee.y - sensor.y) < 30);
 }
 
-TEST_CASE("a case that presses a button is there once; a new one begins as the first of the drawing",
+TEST_CASE("cases that press a button come with a loop, once; they begin as the first of the drawing",
           "[document][proposal]")
 {
     Coach coach;
@@ -402,13 +409,42 @@ TEST_CASE("a case that presses a button is there once; a new one begins as the f
     coach.drawing.cases = {draw};
     const auto cold = usualEnd(coach.drawing, coach.hot(), ReturnWay::ColdLine);
     const Drawing added = made(coach.drawing, coach.hot(), *cold, {});
-    REQUIRE(added.cases.size() == 2);
+    REQUIRE(added.cases.size() == 3);
     CHECK(added.cases[1].name == "Preheat run 2");
+    CHECK(added.cases[2].name == "Three presses in a row");
+    for (std::size_t i = 1; i < 3; ++i) {
+        CHECK(added.cases[i].start_C == 7);
+        CHECK(added.cases[i].view == View::After);
+    }
     CHECK(added.cases[1].start_C == 7);
     CHECK(added.cases[1].duration_s == 500);
     CHECK(added.cases[1].view == View::After);
     coach.drawing.cases[0].actions.resize(1);  // a press, but of the coach as it is
-    CHECK(made(coach.drawing, coach.hot(), *cold, {}).cases.size() == 2);
+    CHECK(made(coach.drawing, coach.hot(), *cold, {}).cases.size() == 3);
     coach.drawing.cases[0].view = View::After;
     CHECK(made(coach.drawing, coach.hot(), *cold, {}).cases.size() == 1);
+
+    // A tap that a case opens is opened after a run, and cold with the loop's valve stuck open.
+    const Part& tap = *coach.drawing.findTag("F1");
+    coach.drawing.cases[0].actions[0] = {};
+    coach.drawing.cases[0].actions[0].kind = ActionKind::OpenOutlet;
+    coach.drawing.cases[0].actions[0].part = tap.id;
+    coach.drawing.cases[0].actions[0].second = 1;
+    const Drawing four = made(coach.drawing, coach.hot(), *cold, {});
+    REQUIRE(four.cases.size() == 5);
+    const Case& after = four.cases[3];
+    CHECK(after.targetPart == tap.id);
+    REQUIRE(after.actions.size() == 2);
+    CHECK(after.actions[0].kind == ActionKind::PressButton);
+    CHECK(after.actions[1].kind == ActionKind::OpenOutlet);
+    CHECK(after.actions[1].part == tap.id);
+    CHECK(after.actions[1].second == 1);
+    CHECK(after.actions[1].at_s > 200);
+    const Case& stuck = four.cases[4];
+    REQUIRE(stuck.actions.size() == 2);
+    CHECK(stuck.actions[0].kind == ActionKind::StartFault);
+    CHECK(stuck.actions[0].fault == "stuck_open");
+    CHECK(stuck.actions[0].part == role(four, kValve)->id);
+    CHECK(stuck.actions[1].part == tap.id);
+    CHECK(stuck.actions[1].second == 0);
 }
