@@ -4,6 +4,7 @@
 #include <QImage>
 #include <QPainter>
 
+#include "canvas/canvas_view.h"
 #include "canvas/drawing_layout.h"
 #include "canvas/paint_drawing.h"
 #include "document/file.h"
@@ -149,4 +150,58 @@ TEST_CASE("a label stays beside its own symbol, and its tag is never left out", 
             CHECK(label->box.intersects(symbol.box().adjusted(-25, -25, 25, 25)));
         }
     }
+}
+
+TEST_CASE("a long coach opens with letters one can read, and stays fitted until somebody zooms", "[canvas]")
+{
+    // About 11 pixels for a tag, 10 for a pipe's value: a size read at arm's length; our choice.
+    for (const auto& file : coaches()) {
+        CAPTURE(file);
+        Session session;
+        REQUIRE_FALSE(session.open(QString::fromStdString(file)));
+        CanvasView canvas(session);
+        canvas.resize(790, 330);  // what a window of 1366 x 768 leaves
+        canvas.show();
+        canvas.fitDrawing();
+        const double small = canvas.zoom();
+        REQUIRE_FALSE(canvas.layoutShown().labels.empty());
+        std::size_t tags = 0;
+        for (const auto& label : canvas.layoutShown().labels) {
+            CHECK(label.size * small > 9.6);
+            tags += label.tag.isEmpty() ? 0 : 1;
+        }
+        CHECK(tags > canvas.layoutShown().symbols.size() / 3);
+        const auto isWhole = [&] {
+            return canvas.viewportTransform()
+                .inverted()
+                .mapRect(QRectF(canvas.viewport()->rect()))
+                .contains(canvas.layoutShown().bounds);
+        };
+        canvas.resize(1200, 700);
+        CHECK(canvas.zoom() > small);
+        CHECK(isWhole());
+        canvas.resize(790, 330);
+        CHECK(isWhole());
+        canvas.zoomIn();
+        const double mine = canvas.zoom();
+        canvas.resize(1200, 700);
+        CHECK(canvas.zoom() == mine);
+    }
+}
+
+TEST_CASE("a label without room is left out where that is asked for, and stands on something where not", "[canvas]")
+{
+    // Letters four times as high as a symbol, side by side: no coach has room for all its tags.
+    const auto drawing = document::load(TAPWARD_SOURCE_DIR "/samples/long_hall_coach.tapward");
+    REQUIRE(drawing);
+    PaintOptions options;
+    options.labelSize = 60;
+    const auto all = layoutOf(*drawing, options);
+    options.hideCrowded = true;
+    const auto some = layoutOf(*drawing, options);
+    CHECK(some.labels.size() < all.labels.size());
+    REQUIRE_FALSE(some.labels.empty());
+    for (std::size_t i = 0; i < some.labels.size(); ++i)
+        for (std::size_t k = i + 1; k < some.labels.size(); ++k)
+            CHECK_FALSE(lettersOf(some.labels[i]).intersects(lettersOf(some.labels[k])));
 }
