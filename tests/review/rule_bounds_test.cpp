@@ -543,6 +543,27 @@ TEST_CASE("a fuse: at what its wire may carry it is right; only fuses of the fin
     coach.set("FU1", "wire_gauge", std::string("14"));
     coach.drawing.find(fuse)->stage = document::Stage::Removed;
     CHECK_FALSE(coach.finds("fuse_above_wire"));
+    // A 15 A fuse with AWG 14 of its own, before an AWG 18 branch: 6 A (NEC 551.10(E), from memory).
+    Coach branch;
+    const PartId before = branch.add("fuse", "FU2");
+    branch.set("FU2", "wire_gauge", std::string("14"));
+    branch.set("FU2", "rating_A", 15.0);
+    CHECK_FALSE(branch.finds("fuse_above_wire"));
+    branch.set("P1", "wire_gauge", std::string("18"));
+    CHECK_FALSE(branch.finds("fuse_above_wire"));  // another fuse's branch
+    branch.set("P1", "fuse", std::to_string(before));
+    branch.set("MV1", "wire_gauge", std::string("16"));
+    branch.set("MV1", "fuse", std::to_string(before));
+    const Finding thin = only(branch, "fuse_above_wire");
+    CHECK(thin.part == before);
+    CHECK(thin.what.arguments.at(2) == Argument(std::int64_t{18}));
+    CHECK(si(thin.what, 3) == 6);
+    CHECK(thin.what.arguments.at(4) == Argument(std::string("P1")));
+    branch.set("FU2", "rating_A", 6.0);
+    CHECK_FALSE(branch.finds("fuse_above_wire"));
+    branch.set("FU2", "rating_A", 15.0);
+    branch.drawing.find(branch.id("P1"))->stage = document::Stage::Removed;
+    CHECK(only(branch, "fuse_above_wire").what.arguments.at(4) == Argument(std::string("MV1")));
 }
 
 TEST_CASE("a blocked loop is silent where it runs, where none is drawn and where a check is the reason", "[review]")

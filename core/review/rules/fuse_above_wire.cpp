@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <string>
+
+#include "document/references.h"
 #include "parts/wire_gauge.h"
 #include "review/rules/rules.h"
 #include "review/seen.h"
@@ -15,7 +18,22 @@ void fuseAboveWire(const Seen& seen, Findings& findings)
             continue;
         }
         const parts::Values values = document::values(part);
-        const int gauge = parts::wireGauge(values.text("wire_gauge"));
+        // The thinnest of what is drawn behind it: its own wire, and that of each load which names it.
+        int gauge = parts::wireGauge(values.text("wire_gauge"));
+        std::string load;
+        for (const document::Part& other : seen.drawing.parts) {
+            const parts::PartKind& loadKind = document::kindOf(other);
+            if (other.id == part.id || !document::isPresent(other.stage, document::View::After)
+                || !loadKind.field("fuse") || !loadKind.field("wire_gauge")) {
+                continue;
+            }
+            const parts::Values loadValues = document::values(other);
+            const int own = parts::wireGauge(loadValues.text("wire_gauge"));
+            if (document::namedPart(loadValues.text("fuse")) == part.id && own > gauge) {
+                gauge = own;
+                load = other.tag;
+            }
+        }
         const double rating_A = values.number("rating_A");
         const auto most_A = largestFuse_A(gauge);
         if (!most_A || rating_A <= *most_A) {
@@ -23,9 +41,11 @@ void fuseAboveWire(const Seen& seen, Findings& findings)
         }
         Finding finding;
         finding.severity = Severity::Danger;
-        finding.what = {
-            "{0} is rated {1}; AWG {2} wire behind it may carry {3}.",
-            {part.tag, Measure{rating_A, Quantity::Current}, std::int64_t{gauge}, Measure{*most_A, Quantity::Current}}};
+        const Measure rating{rating_A, Quantity::Current}, most{*most_A, Quantity::Current};
+        finding.what = load.empty() ? Message("{0} is rated {1}; AWG {2} wire behind it may carry {3}.",
+                                              {part.tag, rating, std::int64_t{gauge}, most})
+                                    : Message("{0} is rated {1}; the AWG {2} wire behind it to {4} may carry {3}.",
+                                              {part.tag, rating, std::int64_t{gauge}, most, load});
         finding.why = "In a short circuit the wire gets hot before the fuse blows.";
         finding.remedy = {"Fit a fuse of {0} or less, or pull a thicker wire.", {Measure{*most_A, Quantity::Current}}};
         finding.source = gauge >= 16 ? "NEC 551.10(E) and ANSI/RVIA LV, from memory; the code in force decides"
