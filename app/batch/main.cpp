@@ -227,6 +227,8 @@ int main(int argc, char** argv)
     CLI::Option_group* which = studyCommand->add_option_group("Study");
     which->require_option(1);
     which->add_flag("--presses", asked.study.presses, "Hottest water over repeated presses, the wait, protections");
+    which->add_flag("--protections", asked.study.protections,
+                    "The fewest protections and settings that keep the limits");
     CLI::Option* faults = which->add_flag("--faults", asked.study.faults, "Every fault of every part in turn");
     which->add_flag("--stop", asked.study.stop, "Where to set the stop, with what is not known as ranges");
     which->add_flag("--wiring", asked.study.wiring, "12 V: volts at each load, wire, fuse, energy");

@@ -42,6 +42,16 @@ Result<std::string> study(const document::Drawing& drawing, const StudyAsked& as
         }
         return asked.json ? report::stopJson(drawing, *found, fileName) : report::stopText(drawing, *found, units);
     }
+    if (asked.protections) {
+        tapward::study::PressesOptions options;
+        options.progress = [&pace](double share) { pace.tell(share); };
+        const auto found = tapward::study::findSafeSet(drawing, options);
+        if (!found) {
+            return tl::unexpected(found.error());
+        }
+        return asked.json ? report::safeSetJson(drawing, *found, fileName)
+                          : report::safeSetText(drawing, *found, units);
+    }
     if (asked.wiring) {
         const auto found = tapward::study::wiringStudy(drawing);
         if (!found) {
@@ -54,7 +64,7 @@ Result<std::string> study(const document::Drawing& drawing, const StudyAsked& as
         return asked.json ? report::wiringJson(drawing, *found, curvesOrNone, budgetOrNone, fileName)
                           : report::wiringText(drawing, *found, curvesOrNone, budgetOrNone, units);
     }
-    return problem("No study was asked for.", "Say --presses, --faults, --stop or --wiring.");
+    return problem("No study was asked for.", "Say --presses, --protections, --faults, --stop or --wiring.");
 }
 
 }  // namespace tapward::app::batch

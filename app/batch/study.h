@@ -14,6 +14,7 @@ struct StudyAsked {
     bool faults = false;
     bool stop = false;
     bool wiring = false;
+    bool protections = false;
     bool pairs = false;  ///< with faults
     bool json = false;
 };

@@ -103,6 +103,7 @@ SafetyPanel::SafetyPanel(Session& session, QWidget* parent)
 void SafetyPanel::addPage(SafetyPage* page, const QString& title)
 {
     page->setAccessibleName(title);
+    page->setParent(this);  // until it has an answer and a tab
     page->hide();
     m_pages.push_back({page, title});
     connect(page, &SafetyPage::scriptWanted, this,

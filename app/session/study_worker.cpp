@@ -77,6 +77,13 @@ const std::vector<StudyWorker::Study>& StudyWorker::studies()
              options.progress = progress;
              return Keep(into(&StudyAnswers::faults, asked.drawing, study::studyFaults(*asked.drawing, options)));
          }},
+        {QT_TR_NOOP("Protections needed"),
+         [](const Asked& asked, const std::stop_token& stop, const Progress& progress) {
+             study::PressesOptions options = asked.questions.presses;
+             options.stop = stop;
+             options.progress = progress;
+             return Keep(into(&StudyAnswers::safe, asked.drawing, study::findSafeSet(*asked.drawing, options)));
+         }},
     };
     return all;
 }
@@ -113,8 +120,9 @@ void StudyWorker::keepUp()
     m_calledOff = m_calledOff && m_drawing && isCurrent(m_drawing);
     if (m_session.isStale() || !m_session.prediction() || underWay || m_calledOff)
         return;
-    const bool known = m_answers.presses && m_answers.stop && m_answers.faults && !isStale(m_answers.presses)
-                       && !isStale(m_answers.stop) && !isStale(m_answers.faults);
+    const auto isKnown = [this](const auto& slot) { return slot && !isStale(slot); };
+    const bool known =
+        isKnown(m_answers.presses) && isKnown(m_answers.stop) && isKnown(m_answers.faults) && isKnown(m_answers.safe);
     if (!known && !m_soon.isActive())
         m_soon.start();
 }
@@ -192,7 +200,8 @@ void StudyWorker::forgetOther()
     if (m_running && m_drawing && !sameForStudies(*m_drawing, m_session.drawing()))
         cancel();
     if (isStale(m_answers.loop) || isStale(m_answers.wiring) || isStale(m_answers.fire) || isStale(m_answers.winter)
-        || isStale(m_answers.presses) || isStale(m_answers.faults) || isStale(m_answers.stop))
+        || isStale(m_answers.presses) || isStale(m_answers.faults) || isStale(m_answers.stop)
+        || isStale(m_answers.safe))
         m_answers = {};
     Q_EMIT answersChanged();
 }

@@ -21,6 +21,7 @@
 #include "study/faults.h"
 #include "study/fire_map.h"
 #include "study/presses.h"
+#include "study/safe_set.h"
 #include "study/stop.h"
 #include "study/wiring.h"
 
@@ -44,6 +45,7 @@ struct StudyAnswers {
     StudySlot<study::PressesStudy> presses;
     StudySlot<study::FaultsStudy> faults;
     StudySlot<study::StopStudy> stop;
+    StudySlot<study::SafeSet> safe;
 };
 
 /// What the studies are asked with; their stop and progress are the worker's own.

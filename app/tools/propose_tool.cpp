@@ -128,21 +128,23 @@ bool ProposeTool::finish(const std::optional<Spot>& cold)
         say(*problem);
         return false;
     }
-    const document::Place hot = m_hot->place;
+    const document::Place hot = m_hot->place, end = cold->place;  // `cold` may be what cancel() forgets
     cancel();
-    if (const auto problem = session.perform(document::propose(session.drawing(), hot, cold->place, m_variant))) {
+    if (const auto problem = session.perform(document::propose(session.drawing(), hot, end, m_variant))) {
         say(*problem);
         return false;
     }
     session.select(document::proposalParts(session.drawing()));
     m_view.showSelectionToo();
     // Its own case shows what it does.
-    for (const auto& one : session.drawing().cases)
-        for (const auto& action : one.actions)
-            if (action.kind == document::ActionKind::PressButton && one.view == document::View::After) {
-                session.setCaseName(QString::fromStdString(one.name));
-                break;
-            }
+    const auto& cases = session.drawing().cases;
+    const auto run = std::ranges::find_if(cases, [](const document::Case& one) {
+        return one.view == document::View::After
+               && std::ranges::find(one.actions, document::ActionKind::PressButton, &document::Action::kind)
+                      != one.actions.end();
+    });
+    if (run != cases.end())
+        session.setCaseName(QString::fromStdString(run->name));
     Q_EMIT m_view.message(CanvasView::tr("Proposed: %1. Lengths are estimates: measure them. Swap Variant in the "
                                          "Drawing menu tries another one.")
                               .arg(variantTitle(m_variant)));

@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <type_traits>
+#include <variant>
+
 #include "report/json_words.h"
 #include "report/study_report.h"
 #include "review/burn.h"
@@ -151,6 +154,31 @@ std::string pressesJson(const document::Drawing& drawing, const study::PressesSt
                                {"switched", effect.tried ? hottestOf(effect.other) : Json(nullptr)}});
     }
     out["cases_simulated"] = study.cases;
+    return out.dump(2) + '\n';
+}
+
+std::string safeSetJson(const document::Drawing& drawing, const study::SafeSet& set, const std::string& fileName)
+{
+    Json out = top("protections", drawing, fileName);
+    out["keeps_as_drawn"] = set.keepsAsDrawn;
+    Json& changes = out["changes"] = Json::array();
+    for (const study::SafeChange& change : set.changes) {
+        Json value;
+        std::visit(
+            [&](const auto& known) {
+                using Known = std::decay_t<decltype(known)>;
+                if constexpr (std::is_same_v<Known, bool> || std::is_same_v<Known, double>
+                              || std::is_same_v<Known, std::string>) {
+                    value = known;
+                }
+            },
+            change.value);
+        changes.push_back({{"part", tagJson(drawing, change.part)}, {"field", change.key}, {"value", value}});
+    }
+    out["with"] = hottestOf(set.with);
+    out["entering_C"] = number(set.entering_C);
+    out["reason"] = words(set.reason);
+    out["sets_tried"] = set.tried;
     return out.dump(2) + '\n';
 }
 

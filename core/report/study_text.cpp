@@ -132,6 +132,30 @@ std::string pressesText(const document::Drawing& drawing, const study::PressesSt
     return out + kCaution;
 }
 
+std::string safeSetText(const document::Drawing& drawing, const study::SafeSet& set, UnitSystem units)
+{
+    std::string out = head(drawing, "Protections needed");
+    out += '\n';
+    if (set.keepsAsDrawn) {
+        out += "As drawn, repeated presses keep every limit: nothing needs to be changed.\n";
+    } else if (set.changes.empty()) {
+        out += "None is enough. " + render(set.reason, units) + '\n';
+    } else {
+        out += "The fewest changes that keep every limit, whoever presses how often:\n";
+        for (const study::SafeChange& change : set.changes) {
+            if (!change.words.empty()) {
+                out += "  " + render(change.words, units) + '\n';
+            }
+        }
+    }
+    out += heading(set.isFound() ? "Hottest a search of its own finds with it" : "Hottest with all of them at once");
+    Table table{{"Heater outlet", celsius(set.with.heaterOutlet_C, units)},
+                {"Outlets, hot", celsius(set.with.outlets_C, units)},
+                {"Outlets, cold", celsius(set.with.coldOutlets_C, units)},
+                {"Into the cold line", celsius(set.entering_C, units)}};
+    return out + aligned(table) + kCaution;
+}
+
 std::string faultsText(const document::Drawing& drawing, const study::FaultsStudy& study, UnitSystem units)
 {
     const bool pairs = std::any_of(study.rows.begin(), study.rows.end(),

@@ -5444,10 +5444,6 @@
         <translation>Guarde antes la imagen más pequeña.</translation>
     </message>
     <message>
-        <source>Say --presses, --faults, --stop or --wiring.</source>
-        <translation>Indique --presses, --faults, --stop o --wiring.</translation>
-    </message>
-    <message>
         <source>Scale {0}</source>
         <translation>Poner a escala {0}</translation>
     </message>
@@ -7130,6 +7126,102 @@ Sin averías: tomas</translation>
     <message>
         <source>Keep &quot;{0}&quot; as a case</source>
         <translation>Guardar «{0}» como caso</translation>
+    </message>
+    <message>
+        <source>As drawn, repeated presses keep every limit: nothing needs to be changed.
+</source>
+        <translation>Tal como está dibujado, las pulsaciones repetidas respetan todos los límites: no hay que cambiar nada.
+</translation>
+    </message>
+    <message>
+        <source>Cold draw, loop valve stuck open</source>
+        <translation>Toma fría, válvula del circuito atascada abierta</translation>
+    </message>
+    <message>
+        <source>End the run at {0} by the stop sensor.</source>
+        <translation>Terminar la marcha a {0} por el sensor de parada.</translation>
+    </message>
+    <message>
+        <source>Hottest a search of its own finds with it</source>
+        <translation>Lo más caliente que una búsqueda propia halla con ello</translation>
+    </message>
+    <message>
+        <source>Hottest with all of them at once</source>
+        <translation>Lo más caliente con todas a la vez</translation>
+    </message>
+    <message>
+        <source>Into the cold line</source>
+        <translation>A la línea fría</translation>
+    </message>
+    <message>
+        <source>Lock out at {0} at the heater&apos;s inlet.</source>
+        <translation>Bloquear a {0} en la entrada del calentador.</translation>
+    </message>
+    <message>
+        <source>None is enough.</source>
+        <translation>Ninguna basta.</translation>
+    </message>
+    <message>
+        <source>Outlets, cold</source>
+        <translation>Salidas, frías</translation>
+    </message>
+    <message>
+        <source>Outlets, hot</source>
+        <translation>Salidas, calientes</translation>
+    </message>
+    <message>
+        <source>Preheat run, then the tap</source>
+        <translation>Marcha de precalentado, luego el grifo</translation>
+    </message>
+    <message>
+        <source>Protections needed</source>
+        <translation>Protecciones necesarias</translation>
+    </message>
+    <message>
+        <source>Refuse a press while the stop sensor is warm.</source>
+        <translation>Rechazar una pulsación mientras el sensor de parada esté caliente.</translation>
+    </message>
+    <message>
+        <source>Say --presses, --protections, --faults, --stop or --wiring.</source>
+        <translation>Diga --presses, --protections, --faults, --stop o --wiring.</translation>
+    </message>
+    <message>
+        <source>Set {0} to {1}.</source>
+        <translation>Poner {0} a {1}.</translation>
+    </message>
+    <message>
+        <source>Switch the high limit on, at {0}.</source>
+        <translation>Activar el límite alto, a {0}.</translation>
+    </message>
+    <message>
+        <source>Switch the needed protections on</source>
+        <translation>Activar las protecciones necesarias</translation>
+    </message>
+    <message>
+        <source>The fewest changes that keep every limit, whoever presses how often:
+</source>
+        <translation>Los menos cambios que respetan todos los límites, pulse quien pulse:
+</translation>
+    </message>
+    <message>
+        <source>Wait {0} between runs.</source>
+        <translation>Esperar {0} entre marchas.</translation>
+    </message>
+    <message>
+        <source>What would keep the limits no longer warms the tap: lower the target, or return by a line of its own.</source>
+        <translation>Lo que respetaría los límites ya no calienta el grifo: baje el objetivo o haga volver el agua por una línea propia.</translation>
+    </message>
+    <message>
+        <source>With all of them one press still brings {0} to {1}, above {2}: no setting of the control helps. A mixing valve behind the heater, more flow, or a heater with a smaller fire would.</source>
+        <translation>Con todas ellas una pulsación aún lleva {0} a {1}, por encima de {2}: ningún ajuste del control ayuda. Ayudaría una válvula mezcladora tras el calentador, más caudal o un calentador de fuego mínimo menor.</translation>
+    </message>
+    <message>
+        <source>With all of them {0} presses still bring {1} to {2}, above {3}. A mixing valve behind the heater or a return line of its own would help.</source>
+        <translation>Con todas ellas {0} pulsaciones aún llevan {1} a {2}, por encima de {3}. Ayudaría una válvula mezcladora tras el calentador o una línea de retorno propia.</translation>
+    </message>
+    <message>
+        <source>{0} is rated {1}; the AWG {2} wire behind it to {4} may carry {3}.</source>
+        <translation>{0} es de {1}; el cable AWG {2} que va de él a {4} puede llevar {3}.</translation>
     </message>
 </context>
 <context>
@@ -10096,6 +10188,30 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>Set All of These</source>
+        <translation>Ajustar todo esto</translation>
+    </message>
+    <message>
+        <source>Make these settings in the drawing, in one step that undo takes back</source>
+        <translation>Hacer estos ajustes en el plano, en un paso que se puede deshacer</translation>
+    </message>
+    <message>
+        <source>The fewest protections that keep the limits are still being looked for.</source>
+        <translation>Aún se buscan las menos protecciones que respetan los límites.</translation>
+    </message>
+    <message>
+        <source>As drawn, repeated presses keep every limit: nothing needs to be changed.</source>
+        <translation>Tal como está dibujado, las pulsaciones repetidas respetan todos los límites: no hay que cambiar nada.</translation>
+    </message>
+    <message>
+        <source>No set of protections keeps every limit. %1</source>
+        <translation>Ningún conjunto de protecciones respeta todos los límites. %1</translation>
+    </message>
+    <message>
+        <source>These keep every limit, whoever presses how often: %1</source>
+        <translation>Estas respetan todos los límites, pulse quien pulse: %1</translation>
+    </message>
 </context>
 <context>
     <name>tapward::app::SafetyTable</name>
@@ -10732,6 +10848,10 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>%1, about %2 left</source>
         <translation>%1, quedan unos %2</translation>
+    </message>
+    <message>
+        <source>Protections needed</source>
+        <translation>Protecciones necesarias</translation>
     </message>
 </context>
 <context>

@@ -250,6 +250,41 @@ TEST_CASE("the studies run by themselves, are called off by an edit, and the ses
     CHECK(session.assessment()->isAtLeast());
 }
 
+TEST_CASE("the protections needed are told and set in one undo step", "[panels][safety]")
+{
+    Session session;
+    SafetyPanel panel(session);
+    auto questions = panel.worker().questions();
+    questions.presses.mostPresses = 2;
+    questions.presses.protections = questions.presses.safeWait = questions.presses.draws = false;
+    questions.presses.gaps_s = {0};
+    questions.presses.volts = {12, 12, {}};
+    questions.presses.supply_C = questions.presses.ambient_C = {18, 18, {}};
+    questions.stop.samples = 16;
+    questions.stop.confirmations = 0;
+    panel.worker().setQuestions(questions);
+    REQUIRE_FALSE(session.open(QStringLiteral(TAPWARD_SOURCE_DIR "/samples/storage_coach.tapward")));
+    REQUIRE(waitForAnswer(session));
+    const auto before = bytes(session);
+    panel.runStudies();
+    REQUIRE(QTest::qWaitFor([&] { return panel.worker().answers().safe && !panel.worker().isRunning(); }, 240000));
+    auto& page = panel.protections();
+    const auto& set = panel.worker().answers().safe->answer;
+    REQUIRE(set);
+    REQUIRE_FALSE(set->changes.empty());  // a heater set to 130 °F sends that to its taps
+    CHECK(page.neededText().contains(QStringLiteral("115 °F")));
+    CHECK_FALSE(page.applyButton().isHidden());
+    REQUIRE(page.applyButton().isEnabled());
+    page.applyButton().click();
+    panel.worker().cancel();
+    CHECK(session.undoStack().count() == 1);
+    for (const auto& change : set->changes)
+        CHECK(document::values(*std::as_const(session).drawing().find(change.part)).number("setpoint_C") < 48);
+    CHECK_FALSE(panel.protections().applyButton().isEnabled());  // of an older drawing now
+    session.undoStack().undo();
+    CHECK(bytes(session) == before);
+}
+
 TEST_CASE("the safety table sorts by value, tells which row was given, and copies what is seen", "[panels][safety]")
 {
     SafetyTable table(QStringLiteral("Test"));

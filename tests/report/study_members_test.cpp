@@ -804,3 +804,46 @@ TEST_CASE("every cell of the faults' text is what its column says", "[report][fa
     REQUIRE(both.size() == 8);
     CHECK(both[1] == "no_such_fault and limit_dead");
 }
+
+TEST_CASE("the protections needed are told in words and as JSON, or why none helps", "[report][study]")
+{
+    Coach made = coach();
+    study::SafeSet set;
+    set.changes = {{made.id("C1"),
+                    "stop_by_temperature",
+                    true,
+                    {"End the run at {0} by the stop sensor.", {Measure{40, Quantity::Temperature}}}},
+                   {made.id("C1"), "stop_temperature_C", 40.0, {}}};
+    set.with.heaterOutlet_C = 49;
+    set.with.outlets_C = 48;
+    set.with.coldOutlets_C = 30;
+    set.with.heaterInlet_C = 29;
+    set.entering_C = 31;
+    set.tried = 7;
+    const std::string text = report::safeSetText(made.drawing, set, UnitSystem::Metric);
+    CAPTURE(text);
+    CHECK(says(text, "The fewest changes that keep every limit, whoever presses how often:\n"
+                     "  End the run at 40.0 °C by the stop sensor.\n\n"));
+    for (const char* row : {"Heater outlet       49.0 °C", "Outlets, hot        48.0 °C", "Outlets, cold       30.0 °C",
+                            "Into the cold line  31.0 °C"}) {
+        CHECK(says(text, row));
+    }
+    const json out = json::parse(report::safeSetJson(made.drawing, set, "coach.tapward"));
+    CHECK(out.at("study") == "protections");
+    CHECK(out.at("keeps_as_drawn") == false);
+    CHECK(out.at("changes") == json::parse(R"([{"part": "C1", "field": "stop_by_temperature", "value": true},
+                             {"part": "C1", "field": "stop_temperature_C", "value": 40.0}])"));
+    CHECK(out.at("with")
+          == json::parse(
+              R"({"outlets_C": 48.0, "cold_outlets_C": 30.0, "heater_outlet_C": 49.0, "heater_inlet_C": 29.0})"));
+    CHECK(out.at("entering_C") == 31);
+    CHECK(out.at("reason").is_null());
+    CHECK(out.at("sets_tried") == 7);
+
+    set.changes.clear();
+    set.reason = "It is too hot.";
+    CHECK(says(report::safeSetText(made.drawing, set, UnitSystem::Metric), "None is enough. It is too hot.\n"));
+    CHECK(json::parse(report::safeSetJson(made.drawing, set, "x")).at("reason") == "It is too hot.");
+    set.keepsAsDrawn = true;
+    CHECK(says(report::safeSetText(made.drawing, set, UnitSystem::Metric), "nothing needs to be changed.\n"));
+}
