@@ -175,7 +175,7 @@ void SafetyFaultsPage::refresh()
                         SafetyCell::measure(row.change_K, Quantity::TemperatureDifference, units), who,
                         sayMessage(row.shows, units), sayMessage(row.stops, units)});
     }
-    m_table->fill({tr("Weight"), tr("Fault"), tr("What follows"), tr("Heater outlet"), tr("Hot outlets"),
+    m_table->fill({tr("Severity"), tr("Fault"), tr("What follows"), tr("Heater outlet"), tr("Hot outlets"),
                    tr("Cold outlets"), tr("Hotter by"), tr("Who could be hurt"), tr("What shows it"),
                    tr("What stops it")},
                   rows);

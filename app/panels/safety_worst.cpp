@@ -58,8 +58,10 @@ QString SafetyWorstPage::waitText() const
         if (!wait)
             return;
         const auto limit = [&](const QString& ask, std::optional<double> seconds, const Message& reason) {
-            return seconds ? tr("%1: wait %2 between runs.").arg(ask, sayWait(*seconds))
-                           : tr("%1: no wait is enough. %2").arg(ask, sayMessage(reason, units));
+            if (!seconds)
+                return tr("%1: no wait is enough. %2").arg(ask, sayMessage(reason, units));
+            return reason.empty() ? tr("%1: wait %2 between runs.").arg(ask, sayWait(*seconds))
+                                  : tr("%1: %2").arg(ask, sayMessage(reason, units));
         };
         lines << tr("%1. %2 %3")
                      .arg(day,
@@ -103,7 +105,7 @@ void SafetyWorstPage::refresh()
                         heat.hottest_C > yardstick_C ? tr("over %1").arg(limit) : tr("within %1").arg(limit), presses,
                         moment});
     }
-    m_table->fill({tr("Weight"), tr("Place"), tr("Hottest"), tr("Burns an adult in"), tr("Burns a child in"),
+    m_table->fill({tr("Severity"), tr("Place"), tr("Hottest"), tr("Burns an adult in"), tr("Burns a child in"),
                    tr("Yardstick"), tr("Presses"), tr("At")},
                   rows);
     m_table->setProperty("stale", isStale());

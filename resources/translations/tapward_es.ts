@@ -9991,10 +9991,6 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <translation>%1, y %2</translation>
     </message>
     <message>
-        <source>Weight</source>
-        <translation>Peso</translation>
-    </message>
-    <message>
         <source>Fault</source>
         <translation>Avería</translation>
     </message>
@@ -10037,6 +10033,10 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>Above the limit there in the sound coach too.</source>
         <translation>También en el vehículo sin averías supera ahí el límite.</translation>
+    </message>
+    <message>
+        <source>Severity</source>
+        <translation>Gravedad</translation>
     </message>
 </context>
 <context>
@@ -10267,10 +10267,6 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <translation>dentro de %1</translation>
     </message>
     <message>
-        <source>Weight</source>
-        <translation>Peso</translation>
-    </message>
-    <message>
         <source>Place</source>
         <translation>Lugar</translation>
     </message>
@@ -10301,6 +10297,14 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>Show this script on the drawing, at its hottest moment</source>
         <translation>Mostrar esta secuencia en el plano, en su momento más caliente</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Severity</source>
+        <translation>Gravedad</translation>
     </message>
 </context>
 <context>
