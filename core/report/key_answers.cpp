@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <optional>
+#include <string_view>
 
 #include "report/report.h"
 #include "review/scald.h"
@@ -65,6 +67,30 @@ const study::CaseResult* drawCase(const document::Drawing& drawing, const study:
         }
     }
     return fallback;
+}
+
+/// A tap opened warm after a run, nothing broken.
+const study::CaseResult* preheatedDraw(const document::Drawing& drawing, const study::Prediction& prediction)
+{
+    for (const study::CaseResult& result : prediction.cases) {
+        const document::Case* script = scriptOf(drawing, result);
+        if (!script || result.view != document::View::After || result.noAnswer
+            || count(*script, ActionKind::StartFault) > 0) {
+            continue;
+        }
+        double pressed_s = 1e9, opened_s = -1e9;
+        for (const document::Action& action : script->actions) {
+            if (action.kind == ActionKind::PressButton) {
+                pressed_s = std::min(pressed_s, action.at_s);
+            } else if (action.kind == ActionKind::OpenOutlet && action.second != 0) {
+                opened_s = std::max(opened_s, action.at_s);
+            }
+        }
+        if (opened_s > pressed_s) {
+            return &result;
+        }
+    }
+    return nullptr;
 }
 
 AnswerLine line(std::string id, std::string label)
@@ -173,6 +199,38 @@ AnswerLine suggestedStop(const study::Assessment& assessment, const Message& noL
                                  : known(kId, kLabel, best->time_s.value_or(0), Quantity::Time, note);
 }
 
+std::optional<double> valueOf(const study::CaseResult* result, std::string_view id)
+{
+    const study::Scalar* scalar = result ? result->scalar(id) : nullptr;
+    return scalar ? scalar->value : std::nullopt;
+}
+
+/// What a preheat saves whoever opens the tap then, against the coach as it is.
+AnswerLine saving(const study::CaseResult* before, const study::CaseResult* after, const study::CaseResult* run,
+                  const Message& noAfter)
+{
+    constexpr const char* kId = "saved_volume";
+    constexpr const char* kLabel = "Water saved at a draw";
+    const auto wait = valueOf(before, "wait"), wasted = valueOf(before, "wasted_volume");
+    const auto less = valueOf(after, "wait"), least = valueOf(after, "wasted_volume");
+    if (!after) {
+        return unknown(kId, kLabel, noAfter);
+    }
+    if (!wait || !wasted || !less || !least) {
+        return unknown(kId, kLabel, "It takes a draw before the loop and one after a run, both of which get warm.");
+    }
+    const Measure waited{*wait, Quantity::Time}, waits{*less, Quantity::Time};
+    if (*less >= *wait) {
+        return unknown(kId, kLabel,
+                       {"None: the tap is warm after {0} with the loop and after {1} without.", {waits, waited}});
+    }
+    const auto takes = valueOf(run, "time_to_target");
+    return known(kId, kLabel, *wasted - *least, Quantity::Volume,
+                 takes ? Message("The wait at the tap falls from {0} to {1}; the run before it takes {2}.",
+                                 {waited, waits, Measure{*takes, Quantity::Time}})
+                       : Message("The wait at the tap falls from {0} to {1}.", {waited, waits}));
+}
+
 }  // namespace
 
 std::vector<AnswerLine> keyAnswers(const document::Drawing& drawing, const study::Prediction& prediction,
@@ -207,6 +265,11 @@ std::vector<AnswerLine> keyAnswers(const document::Drawing& drawing, const study
     } else {
         lines.push_back(unknown("flow_margin", "Margin over that",
                                 loop.flow_m3s ? Message("No heater that lights by flow is drawn.") : noLoop));
+    }
+    if (assessment.stop && loop.activationFlow_m3s) {
+        lines.push_back(known("lights", "Heater lights in", assessment.stop->lights, Quantity::Percent,
+                              {"Of {0} samples of what is not known: volts, water, flows.",
+                               {static_cast<std::int64_t>(assessment.stop->samples)}}));
     }
     if (loop.purgeVolume_m3) {
         lines.push_back(known("purge_volume", "Purge volume", *loop.purgeVolume_m3, Quantity::Volume,
@@ -245,6 +308,11 @@ std::vector<AnswerLine> keyAnswers(const document::Drawing& drawing, const study
     lines.push_back(fromCase(draw, "wasted_volume", "wasted_volume",
                              before || !draw ? "Wasted water before the loop" : "Wasted water without a run", noDraw,
                              ofCase));
+    const study::CaseResult* preheated = preheatedDraw(drawing, prediction);
+    const Message noAfter("No case opens a tap after a run. Add one to compare.");
+    lines.push_back(fromCase(preheated, "wait", "wait_after", "Wait after a preheat", noAfter,
+                             preheated ? Message("Case '{0}'.", {preheated->name}) : Message()));
+    lines.push_back(saving(before ? draw : nullptr, preheated, preheat, noAfter));
     return lines;
 }
 

@@ -7223,6 +7223,42 @@ Sin averías: tomas</translation>
         <source>{0} is rated {1}; the AWG {2} wire behind it to {4} may carry {3}.</source>
         <translation>{0} es de {1}; el cable AWG {2} que va de él a {4} puede llevar {3}.</translation>
     </message>
+    <message>
+        <source>Heater lights in</source>
+        <translation>El calentador enciende en</translation>
+    </message>
+    <message>
+        <source>It takes a draw before the loop and one after a run, both of which get warm.</source>
+        <translation>Hace falta una toma antes del circuito y otra tras una marcha, y que ambas lleguen calientes.</translation>
+    </message>
+    <message>
+        <source>No case opens a tap after a run. Add one to compare.</source>
+        <translation>Ningún caso abre un grifo tras una marcha. Añada uno para comparar.</translation>
+    </message>
+    <message>
+        <source>None: the tap is warm after {0} with the loop and after {1} without.</source>
+        <translation>Nada: el grifo está caliente tras {0} con el circuito y tras {1} sin él.</translation>
+    </message>
+    <message>
+        <source>Of {0} samples of what is not known: volts, water, flows.</source>
+        <translation>De {0} muestras de lo que no se sabe: voltios, agua, caudales.</translation>
+    </message>
+    <message>
+        <source>The wait at the tap falls from {0} to {1}.</source>
+        <translation>La espera en el grifo baja de {0} a {1}.</translation>
+    </message>
+    <message>
+        <source>The wait at the tap falls from {0} to {1}; the run before it takes {2}.</source>
+        <translation>La espera en el grifo baja de {0} a {1}; la marcha previa tarda {2}.</translation>
+    </message>
+    <message>
+        <source>Wait after a preheat</source>
+        <translation>Espera tras un precalentado</translation>
+    </message>
+    <message>
+        <source>Water saved at a draw</source>
+        <translation>Agua ahorrada en una toma</translation>
+    </message>
 </context>
 <context>
     <name>drawings</name>

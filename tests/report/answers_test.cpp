@@ -217,12 +217,15 @@ TEST_CASE("the suggested stop is the study's, with the odds that were verified, 
     auto study = std::make_shared<study::StopStudy>();
     study->target_C = 41;
     study->samples = 256;
+    study->lights = 0.94;
     study->reason = "Nothing is good enough.";
     const auto stop = [&] {
         return report::keyAnswers(
             coach.drawing, coach.prediction,
             study::assess(coach.drawing, coach.prediction, nullptr, "Nothing to press.", study, {}));
     };
+    CHECK(line(stop(), "lights").value.si == 0.94);
+    CHECK(note(stop(), "lights") == "Of 256 samples of what is not known: volts, water, flows.");
     CHECK_FALSE(line(stop(), "suggested_stop").has);
     CHECK(note(stop(), "suggested_stop") == "Nothing is good enough.");
     study->suggested = 0;
@@ -337,11 +340,42 @@ TEST_CASE("the run's answers name target, start and case; a missing one says so"
     const std::vector<std::string> order{
         "loop_flow",        "activation_flow", "flow_margin",    "purge_volume",
         "volume_to_target", "time_to_target",  "suggested_stop", "hottest_heater_outlet",
-        "hottest_tap",      "burn_time",       "wait",           "wasted_volume"};
+        "hottest_tap",      "burn_time",       "wait",           "wasted_volume",
+        "wait_after",       "saved_volume"};
     REQUIRE(lines.size() == order.size());
     for (std::size_t i = 0; i < order.size(); ++i) {
         CHECK(lines[i].id == order[i]);
     }
+}
+
+TEST_CASE("what a preheat saves is the draw before the loop less the draw after a run", "[report][answers]")
+{
+    Coach coach;
+    const auto answers = [&] { return report::keyAnswers(coach.drawing, coach.prediction, coach.drawn()); };
+    CHECK(note(answers(), "wait_after") == "No case opens a tap after a run. Add one to compare.");
+    CHECK(note(answers(), "saved_volume") == note(answers(), "wait_after"));
+    addRun(coach, "Run", 1, 0, 0, 90);
+    study::CaseResult& early = addDraw(coach, "Early", document::View::After, 5);  // opened before the press
+    coach.drawing.cases.back().actions.back().at_s = 0.5;
+    act(coach, ActionKind::PressButton);
+    coach.drawing.cases.back().actions.back().at_s = 1;
+    CHECK(early.scalars.size() == 2);
+    CHECK_FALSE(line(answers(), "wait_after").has);
+    study::CaseResult& after = addDraw(coach, "Preheated", document::View::After, 4);
+    after.scalars.back().value = 0.0005;
+    coach.drawing.cases.back().actions.back().at_s = 200;
+    act(coach, ActionKind::PressButton);
+    coach.drawing.cases.back().actions.back().at_s = 2;
+    CHECK(line(answers(), "wait_after").value.si == 4);
+    CHECK(note(answers(), "wait_after") == "Case 'Preheated'.");
+    CHECK_FALSE(line(answers(), "saved_volume").has);  // nothing to hold it against
+    addDraw(coach, "Today", document::View::Before, 84);
+    CHECK_THAT(line(answers(), "saved_volume").value.si, WithinAbs(0.0035, 1e-12));
+    CHECK(note(answers(), "saved_volume")
+          == "The wait at the tap falls from 84 s to 4 s; the run before it takes 90 s.");
+    coach.prediction.cases.back().scalars[0].value = 3;
+    CHECK_FALSE(line(answers(), "saved_volume").has);
+    CHECK(note(answers(), "saved_volume") == "None: the tap is warm after 4 s with the loop and after 3 s without.");
 }
 
 TEST_CASE("the burn time is that of the hottest water of both places", "[report][answers]")
