@@ -13,6 +13,7 @@
 #include "batch/study.h"
 #include "document/file.h"
 #include "print/page.h"
+#include "report/assess_report.h"
 #include "report/report.h"
 #include "review/finding.h"
 #include "study/assessment.h"
@@ -178,6 +179,29 @@ int sheet(const Asked& asked, const document::Drawing& drawing, int argc, char**
     return Fine;
 }
 
+int showAssessment(const Asked& asked, const document::Drawing& drawing)
+{
+    const auto prediction = predict(drawing);
+    if (!prediction) {
+        return refuse(asked.file, prediction.error(), asked.units);
+    }
+    app::batch::Pace pace;
+    constexpr double kHalf = 0.5;  // each takes about as long as the other
+    study::AssessOptions options;
+    options.progress = [&pace](double share) { pace.tell(kHalf * share); };
+    const auto assessment = study::assessFully(drawing, *prediction, options);
+    if (!assessment) {
+        return refuse(asked.file, assessment.error(), asked.units);
+    }
+    study::PressesOptions presses;
+    presses.progress = [&pace](double share) { pace.tell(kHalf + kHalf * share); };
+    const auto needed = study::findSafeSet(drawing, presses);
+    const std::string name = std::filesystem::path(asked.file).filename().string();
+    return print(asked.json ? report::assessJson(drawing, *prediction, *assessment, needed, name)
+                            : report::assessText(drawing, *prediction, *assessment, needed, asked.units),
+                 Fine);
+}
+
 int showStudy(Asked& asked, const document::Drawing& drawing)
 {
     asked.study.json = asked.json;
@@ -210,6 +234,9 @@ int main(int argc, char** argv)
         return made;
     };
     const CLI::App* checkCommand = command("check", "List what a careful technician would want to know");
+    CLI::App* assessCommand =
+        command("assess", "All that is known: answers, how hot it gets where, protections needed");
+    assessCommand->add_flag("--json", asked.json, "One JSON document, SI units and °C");
     CLI::App* predictCommand = command("predict", "Predict the cases: a table, JSON, or the curves as CSV");
     predictCommand->add_option("--case", asked.caseName, "Only this case");
     CLI::Option* json = predictCommand->add_flag("--json", asked.json, "One JSON document, SI units and °C");
@@ -248,6 +275,9 @@ int main(int argc, char** argv)
     }
     if (checkCommand->parsed()) {
         return check(asked, *drawing);
+    }
+    if (assessCommand->parsed()) {
+        return showAssessment(asked, *drawing);
     }
     if (predictCommand->parsed()) {
         return showPrediction(asked, *drawing);

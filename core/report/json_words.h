@@ -7,6 +7,7 @@
 #include <nlohmann/json.hpp>
 
 #include "document/drawing.h"
+#include "study/safe_set.h"
 
 // How numbers, words and parts stand in every JSON answer; private to this room.
 namespace tapward::report {
@@ -29,5 +30,8 @@ inline Json tagJson(const document::Drawing& drawing, document::PartId id)
     const document::Part* part = drawing.find(id);
     return part ? Json(part->tag) : Json(nullptr);
 }
+
+const char* placeId(study::HeatPlace place);  ///< "outlet_hot"
+Json changeJson(const document::Drawing& drawing, const study::SafeChange& change);
 
 }  // namespace tapward::report

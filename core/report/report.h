@@ -60,6 +60,10 @@ struct PageContent {
 PageContent page(const document::Drawing& drawing, const study::Prediction& prediction,
                  const study::Assessment& assessment, const std::vector<review::Finding>& findings);
 
+/// Title and key answers as aligned text: the head of table().
+std::string answersText(const document::Drawing& drawing, const study::Prediction& prediction,
+                        const study::Assessment& assessment, UnitSystem units);
+
 /// Results as aligned text, as CSV (series of one case), as the JSON of resources/schema.
 std::string table(const document::Drawing& drawing, const study::Prediction& prediction,
                   const study::Assessment& assessment, UnitSystem units);

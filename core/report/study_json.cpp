@@ -9,27 +9,6 @@
 namespace tapward::report {
 namespace {
 
-const char* placeId(study::HeatPlace place)
-{
-    switch (place) {
-    case study::HeatPlace::HeaterOutlet:
-        return "heater_outlet";
-    case study::HeatPlace::HeaterInlet:
-        return "heater_inlet";
-    case study::HeatPlace::Sensor:
-        return "sensor";
-    case study::HeatPlace::Join:
-        return "return_entry";
-    case study::HeatPlace::OutletHot:
-        return "outlet_hot";
-    case study::HeatPlace::OutletCold:
-        return "outlet_cold";
-    case study::HeatPlace::ColdEntry:
-        return "cold_entry";
-    }
-    return "";
-}
-
 const char* harmId(study::Harm harm)
 {
     return harm == study::Harm::User ? "user" : harm == study::Harm::Drinking ? "drinking" : "nobody";
@@ -129,6 +108,42 @@ Json top(const char* kind, const document::Drawing& drawing, const std::string& 
 
 }  // namespace
 
+const char* placeId(study::HeatPlace place)
+{
+    switch (place) {
+    case study::HeatPlace::HeaterOutlet:
+        return "heater_outlet";
+    case study::HeatPlace::HeaterInlet:
+        return "heater_inlet";
+    case study::HeatPlace::Sensor:
+        return "sensor";
+    case study::HeatPlace::Join:
+        return "return_entry";
+    case study::HeatPlace::OutletHot:
+        return "outlet_hot";
+    case study::HeatPlace::OutletCold:
+        return "outlet_cold";
+    case study::HeatPlace::ColdEntry:
+        return "cold_entry";
+    }
+    return "";
+}
+
+Json changeJson(const document::Drawing& drawing, const study::SafeChange& change)
+{
+    Json value;
+    std::visit(
+        [&](const auto& known) {
+            using Known = std::decay_t<decltype(known)>;
+            if constexpr (std::is_same_v<Known, bool> || std::is_same_v<Known, double>
+                          || std::is_same_v<Known, std::string>) {
+                value = known;
+            }
+        },
+        change.value);
+    return {{"part", tagJson(drawing, change.part)}, {"field", change.key}, {"value", value}};
+}
+
 std::string pressesJson(const document::Drawing& drawing, const study::PressesStudy& study, const std::string& fileName)
 {
     Json out = top("presses", drawing, fileName);
@@ -163,17 +178,7 @@ std::string safeSetJson(const document::Drawing& drawing, const study::SafeSet& 
     out["keeps_as_drawn"] = set.keepsAsDrawn;
     Json& changes = out["changes"] = Json::array();
     for (const study::SafeChange& change : set.changes) {
-        Json value;
-        std::visit(
-            [&](const auto& known) {
-                using Known = std::decay_t<decltype(known)>;
-                if constexpr (std::is_same_v<Known, bool> || std::is_same_v<Known, double>
-                              || std::is_same_v<Known, std::string>) {
-                    value = known;
-                }
-            },
-            change.value);
-        changes.push_back({{"part", tagJson(drawing, change.part)}, {"field", change.key}, {"value", value}});
+        changes.push_back(changeJson(drawing, change));
     }
     out["with"] = hottestOf(set.with);
     out["entering_C"] = number(set.entering_C);

@@ -12,6 +12,8 @@ namespace tapward::report {
 /// The repeated presses study and the fault table as aligned text in the reader's units, with burn times.
 std::string pressesText(const document::Drawing& drawing, const study::PressesStudy& study, UnitSystem units);
 std::string faultsText(const document::Drawing& drawing, const study::FaultsStudy& study, UnitSystem units);
+/// What the protections needed come to, in lines.
+std::string neededText(const study::SafeSet& set, UnitSystem units);
 std::string safeSetText(const document::Drawing& drawing, const study::SafeSet& set, UnitSystem units);
 
 /// The same as one JSON document (resources/schema/study-1.schema.json): SI units, °C.

@@ -132,22 +132,27 @@ std::string pressesText(const document::Drawing& drawing, const study::PressesSt
     return out + kCaution;
 }
 
+std::string neededText(const study::SafeSet& set, UnitSystem units)
+{
+    if (set.keepsAsDrawn) {
+        return "As drawn, repeated presses keep every limit: nothing needs to be changed.\n";
+    }
+    if (set.changes.empty()) {
+        return "None is enough. " + render(set.reason, units) + '\n';
+    }
+    std::string out = "The fewest changes that keep every limit, whoever presses how often:\n";
+    for (const study::SafeChange& change : set.changes) {
+        if (!change.words.empty()) {
+            out += "  " + render(change.words, units) + '\n';
+        }
+    }
+    return out;
+}
+
 std::string safeSetText(const document::Drawing& drawing, const study::SafeSet& set, UnitSystem units)
 {
     std::string out = head(drawing, "Protections needed");
-    out += '\n';
-    if (set.keepsAsDrawn) {
-        out += "As drawn, repeated presses keep every limit: nothing needs to be changed.\n";
-    } else if (set.changes.empty()) {
-        out += "None is enough. " + render(set.reason, units) + '\n';
-    } else {
-        out += "The fewest changes that keep every limit, whoever presses how often:\n";
-        for (const study::SafeChange& change : set.changes) {
-            if (!change.words.empty()) {
-                out += "  " + render(change.words, units) + '\n';
-            }
-        }
-    }
+    out += '\n' + neededText(set, units);
     out += heading(set.isFound() ? "Hottest a search of its own finds with it" : "Hottest with all of them at once");
     Table table{{"Heater outlet", celsius(set.with.heaterOutlet_C, units)},
                 {"Outlets, hot", celsius(set.with.outlets_C, units)},

@@ -73,10 +73,9 @@ const char* word(review::Severity severity)
 
 }  // namespace
 
-std::string table(const document::Drawing& drawing, const study::Prediction& prediction,
-                  const study::Assessment& assessment, UnitSystem units)
+std::string answersText(const document::Drawing& drawing, const study::Prediction& prediction,
+                        const study::Assessment& assessment, UnitSystem units)
 {
-    const auto message = [&](const Message& text) { return text.empty() ? std::string() : render(text, units); };
     std::string out = drawing.job.title.empty() ? "Prediction" : drawing.job.title;
     out += "\nPredicted from the drawing; not measured.";
     out += drawing.job.sampleFigures ? " Sample figures: an invented coach.\n" : "\n";
@@ -85,11 +84,19 @@ std::string table(const document::Drawing& drawing, const study::Prediction& pre
     std::vector<Row> rows;
     for (const AnswerLine& answer : keyAnswers(drawing, prediction, assessment)) {
         const std::string value = answer.has ? shown(answer.value, units) : "-";
+        const Message& note = answer.has ? answer.note : answer.reason;
         rows.push_back({answer.label, answer.atLeast ? "at least " + value : value,
-                        message(answer.has ? answer.note : answer.reason)});
+                        note.empty() ? std::string() : render(note, units)});
     }
-    out += aligned(rows);
+    return out + aligned(rows);
+}
 
+std::string table(const document::Drawing& drawing, const study::Prediction& prediction,
+                  const study::Assessment& assessment, UnitSystem units)
+{
+    const auto message = [&](const Message& text) { return text.empty() ? std::string() : render(text, units); };
+    std::string out = answersText(drawing, prediction, assessment, units);
+    std::vector<Row> rows;
     const study::LoopAnswer& loop = prediction.loop;
     if (loop.exists) {
         out += heading("Loop");

@@ -7259,6 +7259,28 @@ Sin averías: tomas</translation>
         <source>Water saved at a draw</source>
         <translation>Agua ahorrada en una toma</translation>
     </message>
+    <message>
+        <source>How hot it gets, nothing broken</source>
+        <translation>Hasta dónde se calienta, sin averías</translation>
+    </message>
+    <message>
+        <source>No case shows the finished coach.
+</source>
+        <translation>Ningún caso muestra el vehículo terminado.
+</translation>
+    </message>
+    <message>
+        <source>Nothing was searched</source>
+        <translation>No se ha buscado nada</translation>
+    </message>
+    <message>
+        <source>With the faults of the drawing&apos;s own cases</source>
+        <translation>Con las averías de los casos del propio plano</translation>
+    </message>
+    <message>
+        <source>found by the search</source>
+        <translation>hallado por la búsqueda</translation>
+    </message>
 </context>
 <context>
     <name>drawings</name>
