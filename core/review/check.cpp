@@ -32,6 +32,7 @@ const std::vector<Rule>& rules()
         {"pump_dead_headed", &rule::pumpDeadHeaded},
         {"pump_sucks_dry", &rule::pumpSucksDry},
         {"flow_margin_thin", &rule::flowMargin},
+        {"heater_low_volts", &rule::heaterLowVolts},
         {"tap_flow_margin", &rule::tapFlowMargin},
         {"demand_pump_cycling", &rule::demandPumpCycling},
         {"minimum_fire_too_strong", &rule::minimumFire},
@@ -53,6 +54,7 @@ const std::vector<Rule>& rules()
         {"open_end", &rule::openEnd},
         {"dead_end", &rule::deadEnd},
         {"winter_trapped", &rule::winterTrapped},
+        {"freeze_in_bay", &rule::freezeInBay},
         {"case_without_answer", &rule::caseWithoutAnswer},
         {"rests_on_estimates", &rule::restsOnEstimates},
     };

@@ -285,7 +285,12 @@ LoopMap findLoop(const document::Drawing& drawing, const Plant& plant, double wa
     setAtRest(plant, network);
     const Supply supply = batterySupply(plant);
     setWater(network, water_C);
-    const network::Solution& solution = runLoop(plant, network, supply);
+    WiringNet wiring;
+    const network::Solution& solution = runLoop(plant, network, supply, &wiring);
+    if (const int load = wiring.indexOf(answer.heater); load >= 0) {
+        answer.heaterVolts = wiring.volts(load);
+        answer.heaterLeastVolts = wiring.loads()[static_cast<std::size_t>(load)].minimumVolts;
+    }
     const double throughHeater = heater->forward ? solution.flow_m3s[heater->link] : -solution.flow_m3s[heater->link];
 
     const std::vector<Hop> way =

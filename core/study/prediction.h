@@ -135,6 +135,9 @@ struct LoopAnswer {
     std::optional<double> bypassFlow_m3s;
     std::optional<double> flowLowVolts_m3s;  ///< at kLowVolts
     std::optional<double> flowHighVolts_m3s;  ///< at kChargingVolts
+    /// At the heater's board while the pumps run on the drawn battery, and the least it works with; none where no wire is
+    /// drawn to it or it needs none.
+    std::optional<double> heaterVolts, heaterLeastVolts;
     double coldStart_C = 0;
     std::optional<double> purgeVolume_m3;  ///< water heater outlet -> tap along the loop's way
     std::vector<document::PartId> hotPath, returnPath;

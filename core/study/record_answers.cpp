@@ -63,6 +63,12 @@ void Simulation::finish()
         m_result.duration_s = m_time;
     }
     listHottest();
+    if (m_failedToSettle) {
+        addEvent("flows_not_settled",
+                 Message("Some flows did not settle fully; the largest mass residual is {0} kg/s.",
+                         {Measure{m_massResidual, Quantity::None}}),
+                 document::kNoPart, Event::Weight::Caution);
+    }
     if (!m_options.curves) {
         return;
     }
@@ -232,12 +238,6 @@ void Simulation::finish()
     const double passed = std::abs(ledger.in) + std::abs(ledger.out) + std::abs(ledger.sources) + std::abs(ledger.lost);
     addScalar("heat_residual", "Heat balance residual / heat passed", Quantity::None,
               std::abs(ledger.residual()) / std::max(passed, 1.0), {});
-    if (m_failedToSettle) {
-        addEvent("flows_not_settled",
-                 Message("Some flows did not settle fully; the largest mass residual is {0} kg/s.",
-                         {Measure{m_massResidual, Quantity::None}}),
-                 document::kNoPart, Event::Weight::Caution);
-    }
     std::stable_sort(m_result.events.begin(), m_result.events.end(),
                      [](const Event& a, const Event& b) { return a.t_s < b.t_s; });
 }

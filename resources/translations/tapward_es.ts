@@ -7281,6 +7281,34 @@ Sin averías: tomas</translation>
         <source>found by the search</source>
         <translation>hallado por la búsqueda</translation>
     </message>
+    <message>
+        <source>Below its least voltage the heater&apos;s board does nothing, whatever the flow.</source>
+        <translation>Por debajo de su tensión mínima la placa del calentador no hace nada, sea cual sea el caudal.</translation>
+    </message>
+    <message>
+        <source>Charge the battery, pull thicker or shorter wire to the heater, or feed the pumps by a wire of their own.</source>
+        <translation>Cargue la batería, tienda cable más grueso o más corto al calentador, o alimente las bombas por un cable propio.</translation>
+    </message>
+    <message>
+        <source>Ice bursts tube, pumps and valves; what is predicted here is water.</source>
+        <translation>El hielo revienta tubos, bombas y válvulas; lo que aquí se predice es agua.</translation>
+    </message>
+    <message>
+        <source>In case &apos;{0}&apos; the air around the pipes is at {1}: water that stands there freezes.</source>
+        <translation>En el caso «{0}» el aire en torno a los tubos está a {1}: el agua que está quieta allí se hiela.</translation>
+    </message>
+    <message>
+        <source>Keep the bay above freezing, or winterize before such a day. A loop that runs now and then is no protection: it stops with the battery.</source>
+        <translation>Mantenga el compartimento sobre cero o prepare el invierno antes de un día así. Un circuito que marcha a ratos no protege: se para con la batería.</translation>
+    </message>
+    <message>
+        <source>ignition boards stop at about 10.5 V: makers&apos; sheets, from memory</source>
+        <translation>las placas de encendido paran a unos 10,5 V: hojas de fabricantes, de memoria</translation>
+    </message>
+    <message>
+        <source>{0} gets {1} while the pumps run and needs {2}: it will not light.</source>
+        <translation>{0} recibe {1} con las bombas en marcha y necesita {2}: no encenderá.</translation>
+    </message>
 </context>
 <context>
     <name>drawings</name>

@@ -286,3 +286,35 @@ TEST_CASE("a filter the loop's warm water reaches is found, one ahead of the loo
     REQUIRE(inLoop.finds("filter_on_return"));
     CHECK(inLoop.found("filter_on_return")[0].what.text.find("stands in the return") != std::string::npos);
 }
+
+TEST_CASE("a heater that gets too few volts for its board will not light, and that is said", "[review]")
+{
+    Coach coach;
+    CHECK_FALSE(coach.finds("heater_low_volts"));  // no wire is known
+    coach.prediction.loop.heaterVolts = 10.5;
+    coach.prediction.loop.heaterLeastVolts = 10.5;
+    CHECK_FALSE(coach.finds("heater_low_volts"));
+    coach.prediction.loop.heaterVolts = 10.4;
+    const auto found = coach.found("heater_low_volts");
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].part == coach.id("WH1"));
+    CHECK(found[0].what.arguments.at(1) == Argument(Measure{10.4, Quantity::Voltage}));
+    CHECK(found[0].what.arguments.at(2) == Argument(Measure{10.5, Quantity::Voltage}));
+}
+
+TEST_CASE("a bay at or below freezing is found, with the coldest case", "[review]")
+{
+    Coach coach;
+    coach.addCase("Mild", 1);
+    coach.drawing.cases.back().ambient_C = 0.1;
+    CHECK_FALSE(coach.finds("freeze_in_bay"));
+    coach.addCase("Frost", 1);
+    coach.drawing.cases.back().ambient_C = 0;
+    CHECK(coach.found("freeze_in_bay").at(0).caseName == "Frost");
+    coach.addCase("Winter", 1);
+    coach.drawing.cases.back().ambient_C = -6;
+    coach.addCase("Cold", 1);
+    coach.drawing.cases.back().ambient_C = -3;
+    CHECK(coach.found("freeze_in_bay").at(0).caseName == "Winter");
+    CHECK(coach.found("freeze_in_bay").at(0).what.arguments.at(1) == Argument(Measure{-6, Quantity::Temperature}));
+}

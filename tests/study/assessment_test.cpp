@@ -147,3 +147,23 @@ TEST_CASE("nothing is said to stand at a loop's ends that was never run", "[stud
     CHECK_FALSE(known.hottest({HeatPlace::ColdEntry}, true));
     CHECK_FALSE(known.hottest({HeatPlace::Join}, true));
 }
+
+TEST_CASE("a battery at 10.5 V leaves the heater without its volts, and the loop says so", "[study][assessment]")
+{
+    // Ignition boards stop at about 10.5 V; the pumps' current through shared wire takes some of what the battery has.
+    document::Drawing drawing = test::tradeCoach();
+    document::Part& heater = *drawing.find(drawing.findTag("WH1")->id);
+    for (const auto& [open_V, lights] : {std::pair{12.6, true}, {10.2, false}}) {
+        document::Drawing one = drawing;
+        for (document::Part& part : one.parts) {
+            if (part.kind == "battery") {
+                part.entries["voltage_V"] = {open_V, parts::Basis::Measured};
+            }
+        }
+        const study::LoopAnswer answer = study::loopAnswer(one);
+        REQUIRE(answer.heaterVolts);
+        REQUIRE(answer.heaterLeastVolts);
+        CHECK(*answer.heaterLeastVolts == document::values(heater).number("minimum_V"));
+        CHECK((*answer.heaterVolts >= *answer.heaterLeastVolts) == lights);
+    }
+}

@@ -41,6 +41,8 @@ void inletLockout(const Seen& seen, Findings& findings);
 void showerWithoutMixingValve(const Seen& seen, Findings& findings);
 void loopBlocked(const Seen& seen, Findings& findings);
 void flowMargin(const Seen& seen, Findings& findings);
+void heaterLowVolts(const Seen& seen, Findings& findings);
+void freezeInBay(const Seen& seen, Findings& findings);
 void minimumFire(const Seen& seen, Findings& findings);
 void circulatorTooHot(const Seen& seen, Findings& findings);
 void loopWithoutCheck(const Seen& seen, Findings& findings);
