@@ -4,9 +4,11 @@
 #include <algorithm>
 #include <QContextMenuEvent>
 #include <QDrag>
+#include <QGuiApplication>
 #include <QKeyEvent>
 #include <QMenu>
 #include <QMimeData>
+#include <QStyle>
 
 #include "look/kind_text.h"
 #include "look/symbols.h"
@@ -26,6 +28,21 @@ QString whatOf(const QTreeWidgetItem* item) { return item != nullptr ? item->dat
 
 }  // namespace
 
+void onPicked(QTreeWidget& list, const std::function<void(QTreeWidgetItem*)>& pick)
+{
+    const auto byClick = [&list] {
+        return list.style()->styleHint(QStyle::SH_ItemView_ActivateItemOnSingleClick) != 0;
+    };
+    QObject::connect(&list, &QTreeWidget::itemClicked, &list, [byClick, pick](QTreeWidgetItem* item) {
+        if (!byClick())
+            pick(item);
+    });
+    QObject::connect(&list, &QTreeWidget::itemActivated, &list, [byClick, pick](QTreeWidgetItem* item) {
+        if (byClick() || QGuiApplication::mouseButtons() == Qt::NoButton)  // of a double click the first was enough
+            pick(item);
+    });
+}
+
 AssemblyList::AssemblyList(QWidget* parent) : QTreeWidget(parent)
 {
     setAccessibleName(tr("Assemblies to propose"));
@@ -40,7 +57,7 @@ AssemblyList::AssemblyList(QWidget* parent) : QTreeWidget(parent)
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setTextElideMode(Qt::ElideRight);
     setWordWrap(true);
-    connect(this, &QTreeWidget::itemActivated, this, [this](QTreeWidgetItem* item) { pick(item); });
+    onPicked(*this, [this](QTreeWidgetItem* item) { pick(item); });
     refresh();
 }
 
@@ -76,15 +93,14 @@ void AssemblyList::refresh()
         QString text = pumpsTitle(variant.pumps);
         text[0] = text[0].toUpper();
         add(loops, text, kVariant + toText(document::idOf(variant)), variantTitle(variant), variantSymbol(variant),
-            tr("%1: double-click, then drag on the canvas from the hot side to the cold side.")
-                .arg(variantTitle(variant)));
+            tr("%1: click, then drag on the canvas from the hot side to the cold side.").arg(variantTitle(variant)));
     }
     const auto own = OwnAssemblies().list();
     if (!own.empty()) {
         auto* mine = group(tr("My assemblies"));
         for (const auto& one : own)
             add(mine, one.title, kOwn + one.file, one.title, "assembly_own",
-                tr("%1: drag onto the canvas, or double-click and then click on the canvas.").arg(one.title));
+                tr("%1: click, then click on the canvas; or drag it there.").arg(one.title));
     }
     expandAll();
     fitHeadings();

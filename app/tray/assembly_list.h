@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
 #include <QTreeWidget>
 
 namespace tapward::app {
 
+/// Calls `pick` for what is clicked once or entered; a second click of a double one is not another.
+void onPicked(QTreeWidget& list, const std::function<void(QTreeWidgetItem*)>& pick);
+
 /// The assemblies one can draw at once: preheat loops in all their variants, and what the person has kept. Dragged onto
-/// the canvas, or picked with Enter or a double click.
+/// the canvas, or picked with a click or Enter.
 class AssemblyList final : public QTreeWidget {
     Q_OBJECT
 public:

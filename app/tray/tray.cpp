@@ -83,13 +83,7 @@ Tray::Tray(QWidget* parent)
     setTabOrder(m_list, m_assemblies);
     setMinimumWidth(160);
     connect(m_search, &QLineEdit::textChanged, this, &Tray::filter);
-    connect(m_list, &QTreeWidget::itemActivated, this, [this](QTreeWidgetItem* item) { pick(item); });
-    connect(m_list, &QTreeWidget::itemDoubleClicked, this, [this](QTreeWidgetItem* item) {
-        // Some desktops activate on double click already: once is enough.
-        if (!style()->styleHint(QStyle::SH_ItemView_ActivateItemOnSingleClick))
-            return;
-        pick(item);
-    });
+    onPicked(*m_list, [this](QTreeWidgetItem* item) { pick(item); });
     fill();
 }
 
@@ -113,8 +107,7 @@ void Tray::fill()
         item->setIcon(0, symbolIcon(kind->id, theme.ink, theme.paper));
         item->setData(0, kKind, kindId(*kind));
         item->setData(0, kSearch, kindSearchText(*kind));
-        item->setToolTip(
-            0, tr("%1: drag onto the canvas, or double-click and then click on the canvas.").arg(kindTitle(*kind)));
+        item->setToolTip(0, tr("%1: click, then click on the canvas; or drag it there.").arg(kindTitle(*kind)));
         item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsDragEnabled | Qt::ItemNeverHasChildren);
         if (kindId(*kind) == kept)
             m_list->setCurrentItem(item);
@@ -140,7 +133,8 @@ void Tray::filter(const QString& words)
         }
         group->setHidden(!any);
     }
-    if (m_list->currentItem() == nullptr || m_list->currentItem()->isHidden() || !words.isEmpty())
+    // Nothing is chosen before somebody chooses: what looks chosen would seem to be in hand.
+    if (!words.isEmpty())
         m_list->setCurrentItem(first);
 }
 

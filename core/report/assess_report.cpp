@@ -48,11 +48,11 @@ Json placesOf(const document::Drawing& drawing, const std::vector<study::HotPlac
 
 std::string placesText(const document::Drawing& drawing, const std::vector<study::HotPlace>& places, UnitSystem units)
 {
-    struct Row {
+    struct PlaceRow {
         std::string where, hottest, held, by;
     };
-    std::vector<Row> rows;
-    Row widest;
+    std::vector<PlaceRow> rows;
+    PlaceRow widest;
     const auto wider = [](std::string& so, const std::string& far) {
         so = codePoints(far) > codePoints(so) ? far : so;
     };
@@ -70,7 +70,7 @@ std::string placesText(const document::Drawing& drawing, const std::vector<study
         return std::string(codePoints(in) - codePoints(text), ' ');
     };
     std::string out;
-    for (const Row& row : rows) {
+    for (const PlaceRow& row : rows) {
         out +=
             fmt::format("  {}{}  {}{}  {}{}  {}\n", row.where, room(row.where, widest.where),
                         room(row.hottest, widest.hottest), row.hottest, row.held, room(row.held, widest.held), row.by);

@@ -8110,16 +8110,8 @@ Sin averías: tomas</translation>
         <translation>Bucle: %1</translation>
     </message>
     <message>
-        <source>%1: double-click, then drag on the canvas from the hot side to the cold side.</source>
-        <translation>%1: haga doble clic y luego arrastre en el lienzo del lado caliente al lado frío.</translation>
-    </message>
-    <message>
         <source>My assemblies</source>
         <translation>Mis conjuntos</translation>
-    </message>
-    <message>
-        <source>%1: drag onto the canvas, or double-click and then click on the canvas.</source>
-        <translation>%1: arrástrelo al lienzo, o haga doble clic y luego clic en el lienzo.</translation>
     </message>
     <message>
         <source>Use This</source>
@@ -8128,6 +8120,14 @@ Sin averías: tomas</translation>
     <message>
         <source>Delete Assembly…</source>
         <translation>Eliminar conjunto…</translation>
+    </message>
+    <message>
+        <source>%1: click, then drag on the canvas from the hot side to the cold side.</source>
+        <translation>%1: haga clic y arrastre en el plano del lado caliente al frío.</translation>
+    </message>
+    <message>
+        <source>%1: click, then click on the canvas; or drag it there.</source>
+        <translation>%1: haga clic y luego clic en el plano; o arrástrelo hasta allí.</translation>
     </message>
 </context>
 <context>
@@ -11170,8 +11170,8 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <translation>Arrastre una pieza al lienzo, o pulse Intro y haga clic en el lienzo.</translation>
     </message>
     <message>
-        <source>%1: drag onto the canvas, or double-click and then click on the canvas.</source>
-        <translation>%1: arrástrela al lienzo, o haga doble clic y luego clic en el lienzo.</translation>
+        <source>%1: click, then click on the canvas; or drag it there.</source>
+        <translation>%1: haga clic y luego clic en el plano; o arrástrelo hasta allí.</translation>
     </message>
 </context>
 <context>

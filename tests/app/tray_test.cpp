@@ -74,9 +74,26 @@ TEST_CASE("the arrow keys go from the search field into the list and Enter picks
     QTest::keyClick(tray.list(), Qt::Key_Return);
     REQUIRE(picked.count() == 1);
     CHECK(picked.front().front().toString().toStdString() == parts::catalogue()[2]->id);
-    // As from a hand: the first click selects, the second in time is the double one.
+    // One click takes the part in hand.
     const QPoint at = tray.list()->visualItemRect(items[3]).center();
     QTest::mouseClick(tray.list()->viewport(), Qt::LeftButton, {}, at);
-    QTest::mouseDClick(tray.list()->viewport(), Qt::LeftButton, {}, at);
+    REQUIRE(picked.count() == 2);
+    CHECK(picked.back().front().toString().toStdString() == parts::catalogue()[3]->id);
+    // A heading is nothing to take.
+    QTest::mouseClick(tray.list()->viewport(), Qt::LeftButton, {},
+                      tray.list()->visualItemRect(tray.list()->topLevelItem(0)).center());
     CHECK(picked.count() == 2);
+}
+
+TEST_CASE("nothing is chosen in the tray before somebody chooses", "[tray]")
+{
+    Tray tray;
+    QSignalSpy picked(&tray, &Tray::kindPicked);
+    tray.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&tray));
+    CHECK(tray.list()->currentItem() == nullptr);
+    QTest::keyClick(tray.search(), Qt::Key_Return);
+    CHECK(picked.count() == 0);
+    QTest::keyClick(tray.search(), Qt::Key_Down);
+    CHECK(tray.list()->currentItem() != nullptr);
 }

@@ -60,7 +60,7 @@ TEST_CASE("a loop proposed by one drag changes flow and warm-up, is swapped, and
     REQUIRE(variant);
     list->scrollToItem(variant);
     const QPoint item = list->viewport()->mapToGlobal(list->visualItemRect(variant).center());
-    realClick(item, 2);
+    realClick(item);
 
     auto& canvas = window.canvas();
     const auto& drawing = window.session().drawing();
