@@ -19,7 +19,9 @@ namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("tapward::app", text); }
 
-Margin marginOf(const study::LoopAnswer& loop, UnitSystem units)
+constexpr double kNearlyAlways = 0.95;  // of the samples: less is no promise that the heater lights
+
+Margin marginOf(const study::LoopAnswer& loop, const study::StopStudy* samples, UnitSystem units)
 {
     Margin margin;
     margin.flow_m3s = *loop.flow_m3s;
@@ -35,14 +37,19 @@ Margin marginOf(const study::LoopAnswer& loop, UnitSystem units)
     } else {
         const bool thin = ratio < review::kSafeMargin;
         const bool lostLow = loop.flowLowVolts_m3s && *loop.flowLowVolts_m3s < margin.activation_m3s;
-        margin.word = lostLow ? tr("May not light") : thin ? tr("Thin margin") : tr("Lights");
-        margin.weight = thin || lostLow ? review::Severity::Caution : review::Severity::Note;
+        const bool often = !samples || samples->lights >= kNearlyAlways;
+        margin.word = lostLow || !often ? tr("May not light") : thin ? tr("Thin margin") : tr("Lights");
+        margin.weight = thin || lostLow || !often ? review::Severity::Caution : review::Severity::Note;
         margin.text = tr("%1 is %2 % over the %3 the heater needs to light.").arg(flow, percent, need);
         if (lostLow)
             margin.text += QLatin1Char(' ')
                            + tr("At %1 the loop moves %2: the heater does not light.")
                                  .arg(sayMeasure(study::kLowVolts, Quantity::Voltage, units),
                                       sayMeasure(*loop.flowLowVolts_m3s, Quantity::Flow, units));
+        if (!often)
+            margin.text += QLatin1Char(' ')
+                           + tr("It lights in %1 of the samples of what is not known.")
+                                 .arg(sayMeasure(samples->lights, Quantity::Percent, units));
     }
     return margin;
 }
@@ -87,15 +94,15 @@ Answers collectAnswers(const Session& session)
         answers.noMargin = problem ? sayProblem(*problem, units) : QString();
         return answers;
     }
+    static const study::Assessment nothing;
+    const study::Assessment& assessment = session.assessment() ? *session.assessment() : nothing;
     const study::LoopAnswer& loop = prediction->loop;
     if (loop.flow_m3s && loop.activationFlow_m3s && *loop.activationFlow_m3s > 0)
-        answers.margin = marginOf(loop, units);
+        answers.margin = marginOf(loop, assessment.stop.get(), units);
     else
         answers.noMargin = sayMessage(loop.reason, units);
 
     std::vector<Answer> open;
-    static const study::Assessment nothing;
-    const study::Assessment& assessment = session.assessment() ? *session.assessment() : nothing;
     for (const auto& line : report::keyAnswers(session.drawing(), *prediction, assessment)) {
         if (answers.margin && (line.id == "loop_flow" || line.id == "flow_margin" || line.id == "activation_flow"))
             continue;  // the bar says it

@@ -8032,6 +8032,10 @@ Sin averías: tomas</translation>
         <source>Customer&apos;s Page</source>
         <translation>Hoja del cliente</translation>
     </message>
+    <message>
+        <source>It lights in %1 of the samples of what is not known.</source>
+        <translation>Enciende en el %1 de las muestras de lo que no se sabe.</translation>
+    </message>
 </context>
 <context>
     <name>tapward::app::AnswersPanel</name>
