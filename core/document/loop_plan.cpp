@@ -12,7 +12,7 @@ namespace {
 parts::Entry estimated(parts::Value value) { return {std::move(value), parts::Basis::Estimated}; }
 
 /// Settings a careful technician begins with; each is an estimate to be checked on the coach.
-parts::Entries controllerEntries(const Survey& survey)
+parts::Entries controllerEntries(const Variant& variant, const Survey& survey)
 {
     // Tube walls take their share, so hot comes after well more than the water that stands in the way: 1.1 to 1.5 times
     // it, more at low flow; the heater's own water and what runs while it lights add about 0.3 gal. All from memory: the
@@ -24,7 +24,9 @@ parts::Entries controllerEntries(const Survey& survey)
     entries["stop_by_volume"] = estimated(true);
     entries["stop_volume_m3"] = estimated(std::round(stop_m3 * 1e5) / 1e5);
     entries["stop_by_temperature"] = estimated(true);
-    entries["stop_temperature_C"] = estimated(us::celsius(107));
+    // What passes the sensor enters the cold line next: 104 °F there (IECC C404, demand recirculation).
+    const bool byColdLine = variant.way == ReturnWay::ColdLine;
+    entries["stop_temperature_C"] = estimated(us::celsius(byColdLine ? 104 : 107));
     entries["refuse_when_warm"] = estimated(true);
     entries["high_limit"] = estimated(true);
     entries["high_limit_C"] = estimated(us::celsius(120));
@@ -179,7 +181,7 @@ Plan planFor(Variant variant, const Survey& survey)
     run(returnRole(variant.way), last, lastPort, {}, {}, far ? own_m : 0.5, far ? std::max(1, usualElbows(own_m)) : 1);
 
     const double electric = (parallel ? 3 : 2) * row;
-    item(kController, "controller", {0, electric}, false, controllerEntries(survey));
+    item(kController, "controller", {0, electric}, false, controllerEntries(variant, survey));
     item(kButton, "push_button", {kPitch, electric}, false, named("At the tap"));
     item("fuse", "fuse", {2 * kPitch, electric});
     plan.in = {-2, 0};

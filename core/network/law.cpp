@@ -17,6 +17,7 @@ constexpr double kRestFlow = 1e-7;           // m³/s, below it a square law tur
 constexpr double kShutOpening = 1e-3;
 constexpr double kLeastLeak = 1e-16;         // m³/(s Pa): less than a drop a year, taken as none
 constexpr double kLeastSpeed = 1e-3;
+constexpr double kLeastCap_m3s = 1e-9;  ///< a drop a minute: less is divided by, and means the same
 constexpr double kCapPressure = 1e6;         // Pa at kCapWidth above the cap
 constexpr double kCapWidth = 0.05;
 constexpr double kBarredSlope = 1e18;        // Pa/(m³/s)
@@ -71,7 +72,7 @@ void ReadyLaw::prepare(const ResistanceLaw& resistance, double density, double)
         return;
     }
     m_kind = resistance.capFlow_m3s > 0 ? Kind::Capped : Kind::Square;
-    m_cap = resistance.capFlow_m3s;
+    m_cap = std::max(resistance.capFlow_m3s, kLeastCap_m3s);
     m_opening = opening;
     setSquare(resistance.R * density / kReferenceDensity);
 }

@@ -7,7 +7,7 @@
 // Each mutant that the reader takes is predicted with coarse cells, reviewed, every fix tried, and its page put
 // together. What costs more (tables, CSV and JSON among it) is done less often: see `Schedule`. A fault is a crash (a failed assertion, a
 // sanitizer's report), a number that is not finite where one is shown, an answer that differs when asked again, a fix
-// that cannot be made, ten seconds of processor time or a gigabyte for one drawing. The work is done in a child, so that nothing stops
+// that cannot be made, twenty seconds of processor time or a gigabyte for one drawing. The work is done in a child, so that nothing stops
 // the count; a faulty mutant is kept as FOLDER/<seed>_<index>.tapward and can be had again with --only INDEX.
 // Exit: 0 fine, 1 faults, 2 bad usage.
 #include <algorithm>
@@ -73,7 +73,7 @@ struct Schedule {
     std::uint64_t print = 512;  ///< page and survey sheet as PDF
 };
 
-constexpr std::uint64_t kMost_ms = 10'000;  // of processor time: a busy machine is no fault
+constexpr std::uint64_t kMost_ms = 20'000;  // of processor time: a busy machine is no fault
 constexpr std::uint64_t kMostByClock_ms = 120'000;  // nothing waits for anything
 constexpr long kMost_kB = 1 << 20;
 constexpr std::uint64_t kMostFaults = 200;

@@ -152,3 +152,20 @@ TEST_CASE("the watch for no flow ends a run after its time, also where no water 
     REQUIRE(pumps_s > 0);
     CHECK_THAT(stopped_s - pumps_s, WithinAbs(3.3, 0.01));
 }
+
+TEST_CASE("a flow regulator set to next to nothing lets next to nothing through, and that is a number", "[study]")
+{
+    // Found behind the reader: the smallest double a file can hold was divided by.
+    document::Drawing drawing = trailer();
+    document::Part& tap = *drawing.find(drawing.findTag("F2")->id);
+    for (const double cap_m3s : {5e-324, 1e-12}) {
+        tap.entries["cap_flow_m3s"] = {cap_m3s, parts::Basis::Measured};
+        const study::CaseResult result = runCase(drawing, draws(drawing, ActionKind::UseCity, {{"F2", 2, 58, 1, 1}}));
+        const study::Series* flow = result.find("tap_flow.F2");
+        REQUIRE(flow);
+        for (const double value : flow->values) {
+            CHECK(std::isfinite(value));
+            CHECK(value < 1e-6);
+        }
+    }
+}
