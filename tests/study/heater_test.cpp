@@ -2,7 +2,9 @@
 // A tankless heater in a coach: its readings and what it loses.
 #include <algorithm>
 #include <cmath>
+#include <set>
 
+#include "study/bench.h"
 #include "study/trailer.h"
 
 using namespace tapward;
@@ -90,4 +92,31 @@ TEST_CASE("the fan that purges after a run takes about 3 °F from the heater's w
     const double usual_C = valueAt(test::runCase(drawing, script), "heater_outlet", 60 + 21);
     CHECK_THAT((kept_C - usual_C) * 1.8, WithinAbs(3, 0.75));
     CHECK(afterPurge_C(20) < usual_C - 2);
+}
+
+TEST_CASE("of two heaters in one line each has its own curves, and the second gets what the first gives", "[study]")
+{
+    test::Bench bench;
+    const auto city = bench.add("city_inlet", "CW1"), first = bench.add("tankless_heater", "WH1");
+    const auto second = bench.add("tankless_heater", "WH2"), tap = bench.add("faucet", "F1");
+    bench.add("battery", "BT1");
+    bench.pipe(city, "outlet", first, "cold", 0.5);
+    bench.pipe(first, "hot", second, "cold", 0.5);
+    bench.pipe(second, "hot", tap, "hot", 0.5);
+    document::Case script = bench.script(40, {bench.act(0, ActionKind::UseCity), bench.hot(2)});
+    script.start_C = 20;
+    script.supply_C = 20;
+    const study::CaseResult result = bench.run(script);
+    std::set<std::string> names;
+    for (const study::Series& series : result.series) {
+        INFO(series.id);
+        CHECK(names.insert(series.id).second);
+    }
+    const double between = valueAt(result, "heater_outlet", 39);
+    CHECK(between > 30);
+    CHECK_THAT(valueAt(result, "heater_inlet.WH2", 39), WithinAbs(between, 1));
+    CHECK(valueAt(result, "heater_outlet.WH2", 39) > 30);
+    CHECK_THAT(valueAt(result, "heater_inlet", 39), WithinAbs(20, 0.1));
+    // A second after the draw begins the two outlets are not alike.
+    CHECK(result.find("heater_outlet")->values != result.find("heater_outlet.WH2")->values);
 }

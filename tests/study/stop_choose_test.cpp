@@ -66,6 +66,18 @@ TEST_CASE("one stop is put in the middle of the window between the target and th
     CHECK_FALSE(temperature.volume_m3.has_value());
 }
 
+TEST_CASE("in a warm coach no stop is tried farther than five kelvin below the target", "[study][stop]")
+{
+    // The sensor reads low: 34.1 °C at the target of 40.1, so every reading from there to 40.2 would do.
+    study::StopQuestion warm = asked();
+    warm.script.start_C = 38;
+    const std::vector<study::StopRun> low(20, run({.reading_C = 48}));
+    const auto best = study::bestOf(StopKind::Temperature, warm, low, 0.95);
+    REQUIRE(best.notPossible.empty());
+    CHECK(best.least > 35.1);
+    CHECK(best.least < 35.1 + 0.15);  // 160 steps up to 8 K above the limit of 48.9 °C
+}
+
 TEST_CASE("a stop sensor that reads well beside the truth still gets a stop by what it reads", "[study][stop]")
 {
     // It reads 7 K more, or 15 K less, than the tap when the water is in its window of 40.1 to 48.9 °C.

@@ -151,6 +151,20 @@ TEST_CASE("the suggestion's chance holds on an independent larger sample within 
     CHECK(std::abs(volume.both - again->both) <= 3 * error);
 }
 
+TEST_CASE("a stop is tried on as many samples as were asked for, and on sixteen at least", "[study][stop]")
+{
+    study::StopChoice stop;
+    stop.kind = StopKind::Volume;
+    stop.volume_m3 = 3e-3;
+    for (const int asked : {3, 16, 17}) {
+        study::StopOptions options = quick(asked);
+        int of = 0;
+        options.progress = [&of](int, int all) { of = all; };
+        REQUIRE(study::tryStop(load(kTrade), stop, options).has_value());
+        CHECK(of == (asked == 17 ? 17 : 16));
+    }
+}
+
 TEST_CASE("a slower stop sensor lets the tap get hotter before a temperature stop", "[study][stop]")
 {
     const document::Drawing drawing = load(kTrade);
