@@ -8,13 +8,12 @@
 #include <QProgressBar>
 #include <QPushButton>
 #include <QStackedWidget>
-#include <QTabBar>
-#include <QTabWidget>
 #include <QVBoxLayout>
 
 #include "panels/fire_map_page.h"
 #include "panels/icons.h"
 #include "panels/loop_chart.h"
+#include "panels/question_list.h"
 #include "panels/safety_faults.h"
 #include "panels/safety_page.h"
 #include "panels/safety_protections.h"
@@ -30,7 +29,7 @@ SafetyPanel::SafetyPanel(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_worker(session), m_run(new QPushButton(tr("Run Studies"))),
       m_cancel(new QPushButton(tr("Cancel"))), m_progress(new QProgressBar), m_doing(new QLabel),
       m_staleIcon(new QLabel), m_stale(new QLabel), m_empty(new QLabel), m_staleBar(new QWidget),
-      m_stack(new QStackedWidget), m_tabs(new QTabWidget), m_worst(new SafetyWorstPage(session, m_worker)),
+      m_stack(new QStackedWidget), m_questions(new QuestionList), m_worst(new SafetyWorstPage(session, m_worker)),
       m_faults(new SafetyFaultsPage(session, m_worker)), m_protections(new SafetyProtectionsPage(session, m_worker)),
       m_loop(new LoopChartPage(session, m_worker)), m_stop(new StopPage(session, m_worker)),
       m_bands(new StopBandsPage(session, m_worker)), m_ranking(new StopRankingPage(session, m_worker)),
@@ -44,7 +43,7 @@ SafetyPanel::SafetyPanel(Session& session, QWidget* parent)
     m_progress->setAccessibleName(tr("Progress of the studies"));
     m_progress->setMaximumWidth(fontMetrics().averageCharWidth() * 30);
     for (QWidget* widget : std::initializer_list<QWidget*>{m_run, m_cancel, m_progress})
-        widget->setMinimumHeight(24);
+        widget->setMinimumHeight(std::max(24, widget->sizeHint().height()));
     auto* bar = new QHBoxLayout;
     bar->setContentsMargins(6, 4, 6, 0);
     bar->addWidget(m_run);
@@ -62,11 +61,9 @@ SafetyPanel::SafetyPanel(Session& session, QWidget* parent)
     m_empty->setContentsMargins(10, 8, 10, 8);
     m_empty->setText(tr("The studies look for the hottest water and the weakest points that this drawing allows. They "
                         "take from seconds to minutes; you can go on drawing meanwhile."));
-    m_tabs->setAccessibleName(tr("Studies"));
-    m_tabs->setDocumentMode(true);
-    m_tabs->setUsesScrollButtons(true);
+    m_questions->list().setAccessibleName(tr("Studies"));
     m_stack->addWidget(m_empty);
-    m_stack->addWidget(m_tabs);
+    m_stack->addWidget(m_questions);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
     all->setSpacing(3);
@@ -92,7 +89,7 @@ SafetyPanel::SafetyPanel(Session& session, QWidget* parent)
     connect(&m_worker, &StudyWorker::answersChanged, this, &SafetyPanel::takeAnswers);
     connect(&m_worker, &StudyWorker::agesChanged, m_catchUp, &CatchUp::later);
     connect(&session, &Session::viewChanged, m_catchUp, &CatchUp::later);
-    connect(m_tabs, &QTabWidget::currentChanged, this, [this] {
+    connect(m_questions, &QuestionList::currentChanged, this, [this] {
         m_chosen = m_chosen || !m_arranging;
         refreshStale();
     });
@@ -103,7 +100,7 @@ SafetyPanel::SafetyPanel(Session& session, QWidget* parent)
 void SafetyPanel::addPage(SafetyPage* page, const QString& title)
 {
     page->setAccessibleName(title);
-    page->setParent(this);  // until it has an answer and a tab
+    page->setParent(this);  // until it has an answer
     page->hide();
     m_pages.push_back({page, title});
     connect(page, &SafetyPage::scriptWanted, this,
@@ -116,7 +113,7 @@ void SafetyPanel::focusFirst()
     m_catchUp->now();
     QWidget* target = m_worker.isRunning() ? m_cancel : m_run;
     if (m_stack->currentIndex() == 1)
-        target = m_tabs->tabBar();
+        target = &m_questions->list();
     target->setFocus(Qt::ShortcutFocusReason);
 }
 
@@ -139,18 +136,18 @@ SafetyWorstPage& SafetyPanel::worst() { return current(*m_worst); }
 SafetyFaultsPage& SafetyPanel::faults() { return current(*m_faults); }
 SafetyProtectionsPage& SafetyPanel::protections() { return current(*m_protections); }
 
-QTabWidget& SafetyPanel::tabWidget()
+QuestionList& SafetyPanel::questions()
 {
     m_catchUp->now();
-    return *m_tabs;
+    return *m_questions;
 }
 
-QStringList SafetyPanel::tabs()
+QStringList SafetyPanel::titles()
 {
     m_catchUp->now();
     QStringList titles;
-    for (int i = 0; i < m_tabs->count(); ++i)
-        titles << m_tabs->tabText(i);
+    for (int i = 0; i < m_questions->count(); ++i)
+        titles << m_questions->title(i);
     return titles;
 }
 
@@ -164,35 +161,35 @@ void SafetyPanel::takeAnswers()
 {
     refresh();
     // What is seen is never behind the answers: its rows can be acted upon.
-    if (auto* page = qobject_cast<SafetyPage*>(m_tabs->currentWidget()); page && CatchUp::isSeen(*page))
+    if (auto* page = qobject_cast<SafetyPage*>(m_questions->currentPage()); page && CatchUp::isSeen(*page))
         page->catchUp().now();
 }
 
 void SafetyPanel::refresh()
 {
-    // Tabs come in their own order, whichever study is finished first; the first of them, the hottest water, is
+    // Questions come in their own order, whichever study is finished first; the first of them, the hottest water, is
     // shown until the person has picked another.
     m_arranging = true;
     int at = 0;
     for (const auto& [page, title] : m_pages) {
-        const int there = m_tabs->indexOf(page);
+        const int there = m_questions->indexOf(page);
         if (!page->hasAnswer()) {
             if (there >= 0) {
-                m_tabs->removeTab(there);
+                m_questions->removePage(there);
                 page->setParent(this);
                 page->hide();
             }
             continue;
         }
         if (there < 0)
-            m_tabs->insertTab(at, page, title);
+            m_questions->insertPage(at, page, title);
         page->catchUp().later();
-        m_tabs->setTabIcon(at, page->isStale() ? look::severityIcon(review::Severity::Caution) : QIcon());
-        m_tabs->setTabToolTip(at, page->isStale() ? tr("%1: out of date").arg(title) : title);
+        m_questions->setMark(at, page->isStale() ? look::severityIcon(review::Severity::Caution) : QIcon(),
+                             page->isStale() ? tr("%1: out of date").arg(title) : QString());
         ++at;
     }
     if (!m_chosen && at > 0)
-        m_tabs->setCurrentIndex(0);
+        m_questions->setCurrentIndex(0);
     m_arranging = false;
     m_stack->setCurrentIndex(at > 0 ? 1 : 0);
     refreshStale();
@@ -200,7 +197,7 @@ void SafetyPanel::refresh()
 
 void SafetyPanel::refreshStale()
 {
-    const auto* page = qobject_cast<SafetyPage*>(m_tabs->currentWidget());
+    const auto* page = qobject_cast<SafetyPage*>(m_questions->currentPage());
     const bool stale = page && m_stack->currentIndex() == 1 && page->isStale();
     m_staleBar->setVisible(stale);
     m_stale->setText(tr("Out of date: the drawing has changed since. Run the studies again."));

@@ -11,12 +11,12 @@ class QLabel;
 class QProgressBar;
 class QPushButton;
 class QStackedWidget;
-class QTabWidget;
 
 namespace tapward::app {
 
 class FireMapPage;
 class LoopChartPage;
+class QuestionList;
 class SafetyFaultsPage;
 class SafetyProtectionsPage;
 class SafetyWorstPage;
@@ -36,9 +36,9 @@ public:
     StudyWorker& worker() { return m_worker; }
     void runStudies() { m_worker.start(); }
     void focusFirst();  ///< the keyboard goes to the answers, or to the button that asks for them
-    /// Titles of the tabs there are, in order.
-    QStringList tabs();
-    /// What stands above the tabs when the answers are of an older drawing; empty when they are current.
+    /// Titles of the questions that have an answer, in order.
+    QStringList titles();
+    /// What stands above the answers when the answers are of an older drawing; empty when they are current.
     QString staleText();
     StopPage& stop();
     StopBandsPage& bands();
@@ -50,7 +50,7 @@ public:
     SafetyWorstPage& worst();
     SafetyFaultsPage& faults();
     SafetyProtectionsPage& protections();
-    QTabWidget& tabWidget();
+    QuestionList& questions();
 
     /// Shows the script on the drawing at a moment; it enters no file, see Session::play(). `play`: readyToPlay() follows
     /// when it has been predicted.
@@ -79,14 +79,14 @@ private:
     QLabel *m_doing, *m_staleIcon, *m_stale, *m_empty;
     QWidget* m_staleBar;
     QStackedWidget* m_stack;
-    QTabWidget* m_tabs;
+    QuestionList* m_questions;
     struct Place {
         SafetyPage* page;
         QString title;
     };
     std::vector<Place> m_pages;
     bool m_arranging = false;
-    bool m_chosen = false;  ///< the person has picked a tab
+    bool m_chosen = false;  ///< the person has picked a question
     SafetyWorstPage* m_worst;
     SafetyFaultsPage* m_faults;
     SafetyProtectionsPage* m_protections;

@@ -52,9 +52,10 @@ int takeScreenshot(MainWindow& window, const QCommandLineParser& line)
         session.setTime(line.value(QStringLiteral("time")).toDouble());
     if (const auto* part = session.drawing().findTag(line.value(QStringLiteral("select")).toStdString()))
         session.select({part->id});
-    if (auto* pane = window.findChild<QDockWidget*>(line.value(QStringLiteral("pane")));
-        pane && line.isSet(QStringLiteral("pane")))
-        pane->raise();
+    if (line.isSet(QStringLiteral("area")))
+        window.showArea(line.value(QStringLiteral("area")));
+    if (window.findChild<QDockWidget*>(line.value(QStringLiteral("pane"))) && line.isSet(QStringLiteral("pane")))
+        window.showPane(line.value(QStringLiteral("pane")).toLatin1().constData());
     window.canvas().fitDrawing();
     QElapsedTimer settle;
     settle.start();
@@ -89,7 +90,7 @@ void describe(QCommandLineParser& line)
             option.setValueName(QStringLiteral("value"));
         line.addOption(option);
     };
-    for (const char* name : {"screenshot", "size", "time", "case", "select", "font", "pane", "language"})
+    for (const char* name : {"screenshot", "size", "time", "case", "select", "font", "pane", "area", "language"})
         hidden(name, true);
     for (const char* name : {"dark", "metric", "sample", "pseudo", "first-frame", "studied"})
         hidden(name, false);

@@ -110,7 +110,9 @@ void MainWindow::furnish()
     m_scaleTool->done = [this] { m_canvas->cancelTool(); };
     buildPanes();
     buildKeeping();
+    buildAreas();
     buildMenus();
+    buildAreaStrip();
     buildToolBar();
 
     m_session.setUnits(QSettings().value(QStringLiteral("units")).toString() == QLatin1String("metric")
@@ -130,7 +132,10 @@ void MainWindow::furnish()
         else
             statusBar()->showMessage(text);
     });
-    connect(m_canvas, &CanvasView::detailsRequested, this, [this] { m_details->focusFirstField(); });
+    connect(m_canvas, &CanvasView::detailsRequested, this, [this] {
+        showPane("details");
+        m_details->focusFirstField();
+    });
     connect(m_canvas, &CanvasView::zoomChanged, this,
             [this](double zoom) { m_zoom->setEditText(tr("%1 %").arg(std::lround(zoom * 100))); });
     connect(m_details, &DetailsPanel::scaleRequested, this, &MainWindow::scalePlan);

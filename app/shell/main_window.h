@@ -4,6 +4,7 @@
 #include <functional>
 #include <memory>
 #include <QMainWindow>
+#include <QMap>
 #include <QPointer>
 #include <vector>
 
@@ -11,6 +12,7 @@
 #include "shell/autosave.h"
 #include "shell/exports.h"
 #include "shell/places.h"
+#include "shell/work_area.h"
 
 class QComboBox;
 class QDockWidget;
@@ -75,6 +77,12 @@ public:
     /// Offers what windows that ended badly left behind.
     void offerRecovery();
     bool hasDrawing() const { return m_hasDrawing; }
+    /// The part of the job that is shown, and all there are, in order.
+    QString area() const { return m_areas[m_area]->id(); }
+    QStringList areaIds() const;
+    void showArea(const QString& id);
+    /// Shows a pane that this area may not have, in an area of its own where there is one.
+    QDockWidget& showPane(const char* name);
     /// Shows what another window shows, unsaved changes with it (as one undo step); that one gives its file up.
     /// For a change of language: texts are made with the window.
     void continueFrom(MainWindow& other);
@@ -95,15 +103,23 @@ private:
     // main_window.cpp
     void welcome();  ///< start page and top menus, if they are not there yet
     void buildPanes();
-    QDockWidget* addDock(Qt::DockWidgetArea area, const QString& name, const QString& title, QWidget* content);
-    void arrange();
+    QDockWidget* addDock(const QString& name, const QString& title, QWidget* content);
     void restoreLook();
     void fitScreen();  ///< where the screen is smaller than the window
-    void saveLook() const;
+    void saveLook();
     void showDrawing(bool on);
     void refreshTitle();
     void refreshState();
     void cyclePane(int direction);
+    // main_window_areas.cpp
+    void buildAreas();
+    void buildAreaStrip();
+    void keepArea();  ///< how its panes stand now
+    void standArea();  ///< as it comes
+    void showArea(std::size_t at);
+    void toggleSides();
+    void restoreLooks();
+    void saveLooks();
     // main_window_menus.cpp
     void addTopMenus();
     void buildMenus();
@@ -133,7 +149,10 @@ private:
     FileStamp m_stamp;
     QString m_suggestedPath;  ///< for the first save of a restored drawing
     bool m_hasDrawing = false;
-    QByteArray m_look;  ///< pane layout while the start page is shown
+    std::vector<std::unique_ptr<WorkArea>> m_areas = workAreas();
+    std::size_t m_area = 0;
+    QMap<QString, QByteArray> m_looks;  ///< how the panes stand, by area
+    QList<QDockWidget*> m_hiddenSides;  ///< by the command that brings them back
 
     QStackedWidget* m_stack;
     StartPage* m_start = nullptr;
@@ -158,7 +177,9 @@ private:
     QPushButton* m_findingCount = nullptr;
     QComboBox* m_zoom = nullptr;
     QMenu* m_recentMenu = nullptr;
-    QToolBar* m_toolBar = nullptr;
+    QToolBar *m_toolBar = nullptr, *m_areaStrip = nullptr;
+    QMenu* m_areaMenu = nullptr;
+    QList<QAction*> m_areaActions;
     QMenu *m_fileMenu, *m_editMenu, *m_drawMenu, *m_viewMenu, *m_resultMenu, *m_helpMenu;
     std::vector<QDockWidget*> m_docks;
     QList<QAction*> m_needDrawing;

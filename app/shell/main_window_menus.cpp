@@ -142,16 +142,14 @@ void MainWindow::buildMenus()
     drawing(edit, {C::SelectAll, C::SelectNone});
     edit->addSeparator();
     edit->addAction(needs(command(tr("&Find Part\u2026"), QKeySequence::Find, [this] {
-        auto* dock = findChild<QDockWidget*>(QStringLiteral("outline"));
-        dock->show();
-        dock->raise();
+        showPane("outline");
         m_outline->focusFilter();
     })));
     edit->addAction(
         needs(command(tr("Find Ne&xt"), QKeySequence(Qt::CTRL | Qt::Key_G), [this] { m_outline->findNext(); })));
     edit->addSeparator();
     edit->addAction(needs(command(tr("Rena&me Part"), QKeySequence(Qt::Key_F2), [this] {
-        findChild<QDockWidget*>(QStringLiteral("details"))->show();
+        showPane("details");
         m_details->focusTag();
     })));
     drawing(edit, {C::Details});
@@ -175,9 +173,7 @@ void MainWindow::buildMenus()
     drawing(draw, {C::StageExisting, C::StageAdded, C::StageRemoved});
     draw->addSeparator();
     draw->addAction(needs(command(tr("Survey &Table"), QKeySequence(Qt::CTRL | Qt::Key_T), [this] {
-        auto* dock = findChild<QDockWidget*>(QStringLiteral("survey"));
-        dock->show();
-        dock->raise();
+        showPane("survey");
         m_survey->shownTable().setFocus(Qt::ShortcutFocusReason);
     })));
     draw->addAction(needs(command(tr("Stock &List\u2026"), {}, [this] { openStock(); })));
@@ -190,7 +186,7 @@ void MainWindow::buildMenus()
         needs(command(tr("Edit Ca&ses\u2026"), {}, [this] { Q_EMIT m_caseBar->editCasesRequested(); }, "edit")));
     draw->addAction(needs(command(tr("&Job Details"), {}, [this] {
         m_session.select({});
-        findChild<QDockWidget*>(QStringLiteral("details"))->show();
+        showPane("details");
         m_details->focusFirstField();
     })));
 
@@ -234,42 +230,25 @@ void MainWindow::buildMenus()
     connect(&m_session, &Session::viewChanged, this, check);
     check();
     view->addSeparator();
+    view->addMenu(m_areaMenu);
     QMenu* panes = view->addMenu(tr("&Panes"));
     for (auto* dock : m_docks)
         panes->addAction(needs(dock->toggleViewAction()));
     panes->addSeparator();
-    panes->addAction(needs(command(tr("Default &Layout"), {}, [this] {
-        for (auto* dock : m_docks) {
-            dock->setFloating(false);
-            dock->show();
-        }
-        arrange();
-    })));
-    view->addAction(needs(command(tr("S&ide Panes"), QKeySequence(Qt::Key_F9), [this] {
-        bool any = false;
-        for (auto* dock : m_docks)
-            any = any || (dockWidgetArea(dock) != Qt::BottomDockWidgetArea && dock->isVisible());
-        for (auto* dock : m_docks)
-            if (dockWidgetArea(dock) != Qt::BottomDockWidgetArea)
-                dock->setVisible(!any);
-    })));
+    panes->addAction(needs(command(tr("Default &Layout"), {}, [this] { standArea(); })));
+    view->addAction(needs(command(tr("S&ide Panes"), QKeySequence(Qt::Key_F9), [this] { toggleSides(); })));
 
     QMenu* result = m_resultMenu;
     result->addAction(needs(command(tr("&Next Finding"), QKeySequence(Qt::Key_F8), [this] { m_findings->step(1); })));
     result->addAction(needs(
         command(tr("&Previous Finding"), QKeySequence(Qt::SHIFT | Qt::Key_F8), [this] { m_findings->step(-1); })));
     result->addSeparator();
-    const auto showSafety = [this] {
-        auto* dock = findChild<QDockWidget*>(QStringLiteral("safety"));
-        dock->show();
-        dock->raise();
-    };
-    result->addAction(needs(command(tr("&Safety"), {}, [this, showSafety] {
-        showSafety();
+    result->addAction(needs(command(tr("&Safety"), {}, [this] {
+        showPane("safety");
         m_safety->focusFirst();
     })));
-    result->addAction(needs(command(tr("&Run Safety Studies"), {}, [this, showSafety] {
-        showSafety();
+    result->addAction(needs(command(tr("&Run Safety Studies"), {}, [this] {
+        showPane("safety");
         m_safety->runStudies();
     })));
     result->addSeparator();

@@ -59,16 +59,15 @@ void MainWindow::buildPanes()
     setDockOptions(QMainWindow::AllowNestedDocks | QMainWindow::AllowTabbedDocks | QMainWindow::AnimatedDocks);
     setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
     setCorner(Qt::BottomLeftCorner, Qt::BottomDockWidgetArea);
-    addDock(Qt::LeftDockWidgetArea, QStringLiteral("tray"), tr("Parts"), m_tray);
-    addDock(Qt::LeftDockWidgetArea, QStringLiteral("outline"), tr("Outline"), m_outline);
-    addDock(Qt::RightDockWidgetArea, QStringLiteral("predictions"), tr("Predictions"), m_answers);
-    addDock(Qt::RightDockWidgetArea, QStringLiteral("details"), tr("Details"), m_details);
-    addDock(Qt::BottomDockWidgetArea, QStringLiteral("warm-up"), tr("Warm-Up"), m_chart);
-    addDock(Qt::BottomDockWidgetArea, QStringLiteral("findings"), tr("Findings"), m_findings);
-    addDock(Qt::BottomDockWidgetArea, QStringLiteral("safety"), tr("Safety"), m_safety);
-    addDock(Qt::BottomDockWidgetArea, QStringLiteral("survey"), tr("Survey"), m_survey);
+    addDock(QStringLiteral("tray"), tr("Parts"), m_tray);
+    addDock(QStringLiteral("outline"), tr("Outline"), m_outline);
+    addDock(QStringLiteral("predictions"), tr("Predictions"), m_answers);
+    addDock(QStringLiteral("details"), tr("Details"), m_details);
+    addDock(QStringLiteral("warm-up"), tr("Warm-Up"), m_chart);
+    addDock(QStringLiteral("findings"), tr("Findings"), m_findings);
+    addDock(QStringLiteral("safety"), tr("Safety"), m_safety);
+    addDock(QStringLiteral("survey"), tr("Survey"), m_survey);
     m_tray->setMinimumWidth(fontMetrics().averageCharWidth() * 24);
-    arrange();
 
     m_findingCount->setFlat(true);
     m_findingCount->setToolTip(tr("Next finding (F8)"));
@@ -99,13 +98,13 @@ void MainWindow::buildPanes()
     unseen->hide();
 }
 
-QDockWidget* MainWindow::addDock(Qt::DockWidgetArea area, const QString& name, const QString& title, QWidget* content)
+QDockWidget* MainWindow::addDock(const QString& name, const QString& title, QWidget* content)
 {
     auto* dock = new QDockWidget(title, this);
     dock->setObjectName(name);
     dock->setWidget(content);
-    addDockWidget(area, dock);
-    dock->setProperty("area", QVariant::fromValue(area));
+    addDockWidget(Qt::RightDockWidgetArea, dock);  // until an area says where
+    dock->hide();
     connect(dock, &QDockWidget::visibilityChanged, content, [dock](bool seen) {
         if (seen)
             CatchUp::cameToSight(*dock);  // what it missed behind another one's tab
@@ -114,42 +113,13 @@ QDockWidget* MainWindow::addDock(Qt::DockWidgetArea area, const QString& name, c
     return dock;
 }
 
-void MainWindow::arrange()
-{
-    const auto dock = [this](const char* name) { return findChild<QDockWidget*>(QString::fromLatin1(name)); };
-    // Out of whatever they are tabbed with: a pane is not split off one that has tabs.
-    for (auto* one : m_docks) {
-        const bool seen = !one->isHidden();
-        removeDockWidget(one);
-        addDockWidget(one->property("area").value<Qt::DockWidgetArea>(), one);
-        one->setVisible(seen);
-    }
-    tabifyDockWidget(dock("tray"), dock("outline"));
-    dock("tray")->raise();
-    splitDockWidget(dock("predictions"), dock("details"), Qt::Vertical);
-    const int letter = fontMetrics().averageCharWidth();
-    const bool beside = width() - letter * 60 >= letter * 130;
-    if (beside)
-        splitDockWidget(dock("warm-up"), dock("findings"), Qt::Horizontal);
-    else
-        tabifyDockWidget(dock("warm-up"), dock("findings"));
-    tabifyDockWidget(dock("warm-up"), dock("survey"));
-    tabifyDockWidget(dock("warm-up"), dock("safety"));
-    dock("warm-up")->raise();
-    resizeDocks({dock("tray"), dock("predictions")}, {letter * 34, letter * 60}, Qt::Horizontal);
-    if (beside)
-        resizeDocks({dock("warm-up"), dock("findings")}, {letter * 100, letter * 62}, Qt::Horizontal);
-    resizeDocks({dock("warm-up")}, {fontMetrics().height() * 17}, Qt::Vertical);
-    resizeDocks({dock("predictions"), dock("details")}, {500, 400}, Qt::Vertical);
-}
-
 void MainWindow::restoreLook()
 {
     const QSettings settings;
     if (!restoreGeometry(settings.value(QStringLiteral("geometry")).toByteArray()))
         resize(1360, 860);
     fitScreen();
-    m_look = settings.value(QStringLiteral("panes")).toByteArray();
+    restoreLooks();
 }
 
 void MainWindow::fitScreen()
@@ -160,17 +130,16 @@ void MainWindow::fitScreen()
     resize(size().boundedTo(screen()->availableSize() - QSize(8, 40)));
 }
 
-void MainWindow::saveLook() const
+void MainWindow::saveLook()
 {
-    QSettings settings;
-    settings.setValue(QStringLiteral("geometry"), saveGeometry());
-    settings.setValue(QStringLiteral("panes"), m_hasDrawing ? saveState(kLookVersion) : m_look);
+    QSettings().setValue(QStringLiteral("geometry"), saveGeometry());
+    saveLooks();
 }
 
 void MainWindow::showDrawing(bool on)
 {
-    if (!on && m_hasDrawing)
-        m_look = saveState(kLookVersion);
+    if (!on)
+        keepArea();
     const bool was = m_hasDrawing;
     m_hasDrawing = on;
     m_stack->setCurrentIndex(on ? 1 : 0);
@@ -182,15 +151,14 @@ void MainWindow::showDrawing(bool on)
         for (auto* dock : m_docks)
             dock->hide();
         m_toolBar->hide();
+        m_areaStrip->hide();
         m_start->refresh();
         if (was)
             m_start->takeFocus();
     } else if (!was) {
-        for (auto* dock : m_docks)
-            dock->show();
+        m_areaStrip->show();
         m_toolBar->show();
-        if (m_look.isEmpty() || !restoreState(m_look, kLookVersion))
-            arrange();
+        showArea(m_area);
         m_canvas->setFocus();
     }
 }

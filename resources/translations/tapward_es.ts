@@ -16,6 +16,41 @@
     </message>
 </context>
 <context>
+    <name>WorkArea</name>
+    <message>
+        <source>Coach</source>
+        <translation>Vehículo</translation>
+    </message>
+    <message>
+        <source>The coach as it is: parts, pipes and their details</source>
+        <translation>El vehículo tal como está: piezas, tubos y sus detalles</translation>
+    </message>
+    <message>
+        <source>Survey</source>
+        <translation>Toma de datos</translation>
+    </message>
+    <message>
+        <source>Lengths, tube and heights as a table under the drawing</source>
+        <translation>Longitudes, tubo y alturas en una tabla bajo el dibujo</translation>
+    </message>
+    <message>
+        <source>Loop</source>
+        <translation>Bucle</translation>
+    </message>
+    <message>
+        <source>The loop: what it does, beside the drawing as it changes</source>
+        <translation>El bucle: lo que hace, junto al dibujo mientras cambia</translation>
+    </message>
+    <message>
+        <source>Safety</source>
+        <translation>Seguridad</translation>
+    </message>
+    <message>
+        <source>What could hurt somebody, question by question</source>
+        <translation>Lo que podría herir a alguien, pregunta por pregunta</translation>
+    </message>
+</context>
+<context>
     <name>core</name>
     <message>
         <source>... at flow</source>
@@ -9982,6 +10017,22 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>%1-copy</source>
         <translation>%1-copia</translation>
+    </message>
+    <message>
+        <source>&amp;Part of the Job</source>
+        <translation>&amp;Parte del trabajo</translation>
+    </message>
+    <message>
+        <source>%1 (Alt+%2)</source>
+        <translation>%1 (Alt+%2)</translation>
+    </message>
+    <message>
+        <source>Parts of the Job</source>
+        <translation>Partes del trabajo</translation>
+    </message>
+    <message>
+        <source>Part of the job: %1</source>
+        <translation>Parte del trabajo: %1</translation>
     </message>
 </context>
 <context>

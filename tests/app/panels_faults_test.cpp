@@ -5,6 +5,7 @@
 #include <QSignalSpy>
 #include <QToolButton>
 
+#include "panels/question_list.h"
 #include "panels/safety_faults.h"
 #include "panels/safety_panel.h"
 #include "panels/safety_table.h"
@@ -53,7 +54,7 @@ TEST_CASE("every fault of the study has its row, worst first, and a click or Ent
     const study::FaultsStudy study = *panel.worker().answers().faults->answer;
     auto& page = panel.faults();
     auto& table = page.table();
-    panel.tabWidget().setCurrentWidget(&page);
+    panel.questions().setCurrentPage(&page);
     REQUIRE(table.rowCount() == static_cast<int>(study.rows.size()));
     const auto us = UnitSystem::Us;
     int worse = 0, notRun = 0, least = 3;
@@ -136,7 +137,7 @@ TEST_CASE("asking for pairs runs the faults again with each fault beside a faile
     REQUIRE_FALSE(session.open(kCoach));
     REQUIRE(waitForFaults(panel));
     auto& page = panel.faults();
-    panel.tabWidget().setCurrentWidget(&page);
+    panel.questions().setCurrentPage(&page);
     const int singles = page.table().rowCount();
     page.pairs().click();
     REQUIRE(panel.worker().isRunning());

@@ -5,6 +5,7 @@
 #include <set>
 
 #include "panels/fire_map_page.h"
+#include "panels/question_list.h"
 #include "panels/safety_panel.h"
 #include "panels/safety_plot.h"
 #include "panels/safety_table.h"
@@ -83,7 +84,7 @@ TEST_CASE("a coach with a storage heater says that there is no fire to map", "[p
     REQUIRE(waitForQuickStudies(panel));
     CHECK_FALSE(panel.worker().answers().fire->answer);
     CHECK(panel.fire().chart().table().rowCount() == 0);
-    CHECK(panel.tabs().contains(QStringLiteral("Fire Map")));
+    CHECK(panel.titles().contains(QStringLiteral("Fire Map")));
 }
 
 TEST_CASE("the winter page has every step and every segment that stays full, and a line selects its parts",
@@ -100,7 +101,7 @@ TEST_CASE("the winter page has every step and every segment that stays full, and
     REQUIRE(slot->answer);
     const review::WinterPlan& plan = *slot->answer;
     auto& page = panel.winter();
-    panel.tabWidget().setCurrentWidget(&page);
+    panel.questions().setCurrentPage(&page);
     REQUIRE(page.steps().rowCount() == static_cast<int>(plan.steps.size()));
     int choosing = 0;
     for (int row = 0; row < page.steps().rowCount(); ++row) {

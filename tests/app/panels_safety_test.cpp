@@ -4,11 +4,11 @@
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
-#include <QTabWidget>
 #include <QToolButton>
 
 #include "panels/case_bar.h"
 #include "panels/loop_chart.h"
+#include "panels/question_list.h"
 #include "panels/safety_panel.h"
 #include "panels/safety_plot.h"
 #include "panels/safety_protections.h"
@@ -64,7 +64,7 @@ TEST_CASE("a study that has not run has no tab", "[panels][safety]")
     Session session;
     SafetyPanel panel(session);
     REQUIRE_FALSE(session.open(samplePath()));
-    CHECK(panel.tabs().isEmpty());
+    CHECK(panel.titles().isEmpty());
     CHECK(panel.staleText().isEmpty());
 }
 
@@ -125,9 +125,9 @@ TEST_CASE("another file takes the answers of the first one away", "[panels][safe
     REQUIRE_FALSE(session.open(samplePath()));
     REQUIRE(waitForLoop(panel));
     panel.worker().cancel();
-    REQUIRE_FALSE(panel.tabs().isEmpty());
+    REQUIRE_FALSE(panel.titles().isEmpty());
     session.startNew({});
-    CHECK(panel.tabs().isEmpty());
+    CHECK(panel.titles().isEmpty());
 }
 
 TEST_CASE("a script is shown without entering the drawing, until it is kept", "[panels][safety]")
@@ -322,8 +322,8 @@ TEST_CASE("every control of the safety pane has a name and is big enough to hit"
     panel.worker().cancel();
     panel.resize(900, 400);
     panel.show();
-    for (int tab = 0; tab < panel.tabs().size(); ++tab) {
-        panel.tabWidget().setCurrentIndex(tab);
+    for (int tab = 0; tab < panel.titles().size(); ++tab) {
+        panel.questions().setCurrentIndex(tab);
         QApplication::processEvents();
         checkControls(panel);
     }
@@ -381,13 +381,13 @@ TEST_CASE("the hottest water is shown as the core found it, in its order, and a 
             CHECK((table.item(row, 0)->text() == QStringLiteral("Danger"))
                   == (heat.hottest_C > review::kScaldGuidance_C));
     }
-    CHECK(panel.tabs().front() == QStringLiteral("Hottest Water"));
-    CHECK(panel.tabWidget().currentIndex() == 0);  // though others were finished before
-    panel.tabWidget().setCurrentIndex(1);
+    CHECK(panel.titles().front() == QStringLiteral("Hottest Water"));
+    CHECK(panel.questions().currentIndex() == 0);  // though others were finished before
+    panel.questions().setCurrentIndex(1);
     session.setUnits(UnitSystem::Metric);
     session.setUnits(UnitSystem::Us);
-    CHECK(panel.tabWidget().currentIndex() == 1);  // and what the person picks stays
-    panel.tabWidget().setCurrentIndex(0);
+    CHECK(panel.questions().currentIndex() == 1);  // and what the person picks stays
+    panel.questions().setCurrentIndex(0);
 
     const auto before = bytes(session);
     table.chooseRow(0);
@@ -413,7 +413,7 @@ TEST_CASE("switching a protection changes the drawing in one undo step that goes
     const auto study = *panel.worker().answers().presses->answer;
     REQUIRE_FALSE(study.protections.empty());
     auto& page = panel.protections();
-    panel.tabWidget().setCurrentWidget(&page);
+    panel.questions().setCurrentPage(&page);
     int switched = 0;
     for (std::size_t i = 0; i < study.protections.size(); ++i) {
         CAPTURE(study::id(study.protections[i].protection));
@@ -528,7 +528,7 @@ TEST_CASE("stops, bands, ranking and the 12 V tables show the core's answers, an
               == sayMeasure(wiring.loads[static_cast<std::size_t>(row)].volts, Quantity::Voltage, us));
 
     const auto before = bytes(session);
-    panel.tabWidget().setCurrentWidget(&panel.stop());
+    panel.questions().setCurrentPage(&panel.stop());
     int set = 0;
     for (int row = 0; row < 4; ++row) {
         table.chooseRow(row);
@@ -545,10 +545,10 @@ TEST_CASE("stops, bands, ranking and the 12 V tables show the core's answers, an
     CHECK(set > 0);
 
     panel.resize(1100, 420);
-    for (int tab = 0; tab < panel.tabs().size(); ++tab) {
-        panel.tabWidget().setCurrentIndex(tab);
+    for (int tab = 0; tab < panel.titles().size(); ++tab) {
+        panel.questions().setCurrentIndex(tab);
         QApplication::processEvents();
         checkControls(panel);
     }
-    CHECK(panel.tabs().size() >= 6);
+    CHECK(panel.titles().size() >= 6);
 }
