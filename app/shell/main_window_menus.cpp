@@ -168,7 +168,7 @@ void MainWindow::buildMenus()
     drawing(lineUp, {C::AlignTop, C::AlignMiddle, C::AlignBottom});
     lineUp->addSeparator();
     drawing(lineUp, {C::SpreadAcross, C::SpreadDown});
-    drawing(draw, {C::TidyUp});
+    drawing(draw, {C::TidyUp, C::TwoRows});
     draw->addSeparator();
     drawing(draw, {C::StageExisting, C::StageAdded, C::StageRemoved});
     draw->addSeparator();

@@ -82,6 +82,13 @@ void EditingCanvas::addActions()
         [this] { perform(document::distributeParts(session().drawing(), session().selection(), false)); });
     add(C::TidyUp, tr("Tid&y Up"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_T)},
         [this] { perform(document::tidyParts(session().drawing(), session().selection())); });
+    add(C::TwoRows, tr("Lay in T&wo Rows"), {}, [this] {
+        auto edit = document::layInTwoRows(session().drawing());
+        const bool laid = edit.has_value();
+        perform(std::move(edit));
+        if (laid)
+            fitDrawing();
+    });
     add(C::TakeOut, tr("Take &Out of Pipe"), {QKeySequence(Qt::Key_O)}, [this] {
         if (session().selection().size() == 1)
             perform(document::takeOutOfPipe(session().drawing(), session().selection().front(), 0, 6));

@@ -48,6 +48,7 @@ public:
         SpreadAcross,
         SpreadDown,
         TidyUp,
+        TwoRows,
         TakeOut,
         Reroute,
         ResetLabel,

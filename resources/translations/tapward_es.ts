@@ -7344,6 +7344,34 @@ Sin averías: tomas</translation>
         <source>{0} gets {1} while the pumps run and needs {2}: it will not light.</source>
         <translation>{0} recibe {1} con las bombas en marcha y necesita {2}: no encenderá.</translation>
     </message>
+    <message>
+        <source>Lay in two rows</source>
+        <translation>Disponer en dos filas</translation>
+    </message>
+    <message>
+        <source>Move the parts there a little apart.</source>
+        <translation>Separe un poco las piezas de ahí.</translation>
+    </message>
+    <message>
+        <source>Near its middle the drawing has no gap to divide it at.</source>
+        <translation>Cerca de su centro el dibujo no tiene un hueco por donde dividirlo.</translation>
+    </message>
+    <message>
+        <source>Take the plan out first, or leave the drawing in one row.</source>
+        <translation>Quite antes el plano o deje el dibujo en una fila.</translation>
+    </message>
+    <message>
+        <source>The parts lie on a floor plan.</source>
+        <translation>Las piezas están sobre un plano.</translation>
+    </message>
+    <message>
+        <source>This drawing is not long enough for two rows.</source>
+        <translation>Este dibujo no es bastante largo para dos filas.</translation>
+    </message>
+    <message>
+        <source>Two rows help where a drawing is four times as wide as it is high.</source>
+        <translation>Dos filas ayudan cuando un dibujo es cuatro veces más ancho que alto.</translation>
+    </message>
 </context>
 <context>
     <name>drawings</name>
@@ -8911,6 +8939,10 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>Add Di&amp;mension</source>
         <translation>Añadir co&amp;ta</translation>
+    </message>
+    <message>
+        <source>Lay in T&amp;wo Rows</source>
+        <translation>Disponer en &amp;dos filas</translation>
     </message>
 </context>
 <context>
