@@ -10,8 +10,16 @@ namespace tapward::app {
 
 QColor temperatureColour(double celsius)
 {
-    static constexpr std::array<std::array<double, 3>, 5> kStops{
-        {{0, 34, 78}, {65, 77, 107}, {125, 124, 120}, {188, 174, 108}, {254, 232, 56}}};
+    // Red and blue by eye, green so that CIE L* rises evenly from 18 to 91 (sRGB, IEC 61966-2-1).
+    static constexpr std::array<std::array<double, 3>, 9> kStops{{{13, 37, 110},
+                                                                  {62, 49, 140},
+                                                                  {112, 62, 152},
+                                                                  {158, 78, 146},
+                                                                  {198, 99, 126},
+                                                                  {228, 126, 100},
+                                                                  {246, 159, 74},
+                                                                  {253, 195, 58},
+                                                                  {250, 232, 70}}};
     const double share = std::clamp((celsius - kScaleCold_C) / (kScaleHot_C - kScaleCold_C), 0.0, 1.0);
     const double place = share * (kStops.size() - 1);
     const auto i = std::min(static_cast<std::size_t>(place), kStops.size() - 2);

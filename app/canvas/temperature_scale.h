@@ -5,9 +5,8 @@
 
 namespace tapward::app {
 
-/// A colour for a water temperature: dark blue at 10 °C through grey to light yellow at 70 °C and held
-/// outside. Lightness rises evenly with temperature and no pair of hues is confused by the colour-blind.
-/// Stops read off the cividis map: Nunez, Anderton & Renslow (2018), PLoS ONE 13(7), e0199239.
+/// A colour for a water temperature: dark blue at 10 °C through violet, red at 40 °C and orange to yellow at 70 °C, held
+/// outside. Lightness rises evenly with temperature, also for the color-blind (checked by canvas_colours_test).
 QColor temperatureColour(double celsius);
 
 inline constexpr double kScaleCold_C = 10.0;
