@@ -7,6 +7,7 @@
 
 #include "look/theme.h"
 #include "panels/say.h"
+#include "session/message_text.h"
 
 namespace tapward::app {
 
@@ -48,6 +49,10 @@ QVariant SurveyModel::data(const QModelIndex& index, int role) const
     const Refused* refused = refusedAt(index);
     const UnitSystem units = m_session.units();
     const auto text = [&] {
+        if (column.holds == SurveyColumn::Holds::From || column.holds == SurveyColumn::Holds::To)
+            return messageText(document::surveyEnd(m_session.drawing(),
+                                                   shown->ends[column.holds == SurveyColumn::Holds::From ? 0 : 1]),
+                               units);
         const std::string raw = document::surveyText(m_session.drawing(), *shown, column, units);
         const bool words =
             column.holds == SurveyColumn::Holds::Kind || !document::surveyChoices(*shown, column).empty();

@@ -9,7 +9,6 @@
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QRegularExpression>
 
 #include "print/page_text.h"
 #include "print/paint_pages.h"
@@ -27,15 +26,6 @@ constexpr double kFoot_pt = 14;
 QString tr(const char* text) { return QCoreApplication::translate("tapward::app::print::Sheet", text); }
 QString say(const std::string& core) { return QCoreApplication::translate("core", core.c_str()); }
 QString plain(const std::string& text) { return QString::fromStdString(text); }
-
-/// "T3 Run, other end": the tag stays, the port is translated.
-QString cellText(const std::string& text)
-{
-    static const QRegularExpression tag(QStringLiteral("^[A-Z]+[0-9]+ "));
-    const auto match = tag.match(plain(text));
-    const auto length = static_cast<std::size_t>(match.capturedLength());
-    return match.hasMatch() ? match.captured() + say(text.substr(length)) : say(text);
-}
 
 /// Puts blocks one under the other on pages; painting comes when all pages are known.
 class Sheet {
@@ -137,7 +127,7 @@ private:
             std::vector<Lines> words;
             double row = least;
             for (std::size_t c = 0; c < cells.size(); ++c) {
-                words.emplace_back(cells[c].empty() ? QString() : cellText(cells[c]), pageFont(kText_pt),
+                words.emplace_back(messageText(cells[c], UnitSystem::Us), pageFont(kText_pt),
                                    edges[c + 1] - edges[c] - 6 * kPoint);
                 if (!cells[c].empty())
                     row = std::max(row, words.back().height() + 5 * kPoint);

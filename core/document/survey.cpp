@@ -10,16 +10,6 @@ namespace {
 
 using Holds = SurveyColumn::Holds;
 
-std::string endText(const Drawing& drawing, const PipeEnd& end)
-{
-    const Part* part = drawing.find(end.part);
-    if (!part) {
-        return "–";
-    }
-    const parts::Port* port = kindOf(*part).port(end.port);
-    return part->tag + ' ' + std::string(port ? port->title : std::string_view(end.port));
-}
-
 std::string choiceText(const parts::Field& field, const std::string& id)
 {
     for (const parts::Choice& choice : field.choices) {
@@ -31,6 +21,28 @@ std::string choiceText(const parts::Field& field, const std::string& id)
 }
 
 }  // namespace
+
+Message surveyEnd(const Drawing& drawing, const PipeEnd& end)
+{
+    const Part* part = drawing.find(end.part);
+    if (!part) {
+        return "\u2013";
+    }
+    const char* words = "{0} {1}";
+    const PipeEnd* named = &end;
+    if (part->kind == "tee") {
+        const Part* branch = drawing.pipeAt(part->id, "branch");
+        const PipeEnd* far = branch ? &branch->ends[branch->ends[0].part == part->id ? 1 : 0] : nullptr;
+        const Part* there = far ? drawing.find(far->part) : nullptr;
+        if (there && there->kind != "tee") {
+            words = "Tee to {0} {1}";
+            named = far;
+            part = there;
+        }
+    }
+    const parts::Port* port = kindOf(*part).port(named->port);
+    return {words, {part->tag, port ? std::string(port->title) : named->port}};
+}
 
 const std::vector<SurveyColumn>& surveyColumns(SurveySheet sheet)
 {
@@ -83,7 +95,7 @@ std::string surveyText(const Drawing& drawing, const Part& part, const SurveyCol
         return std::string(kind.title);
     case Holds::From:
     case Holds::To:
-        return endText(drawing, part.ends[column.holds == Holds::From ? 0 : 1]);
+        return render(surveyEnd(drawing, part.ends[column.holds == Holds::From ? 0 : 1]), units);
     case Holds::Height:
         return editableNumber({part.height_m, column.quantity}, units);
     case Holds::Basis:
@@ -97,8 +109,10 @@ std::string surveyText(const Drawing& drawing, const Part& part, const SurveyCol
     }
     switch (field->type) {
     case parts::FieldType::Number:
-    case parts::FieldType::Count:
-        return editableNumber({values(part).number(field->key), field->quantity}, units);
+    case parts::FieldType::Count: {
+        const double number = values(part).number(field->key);
+        return number == 0 && !field->unset.empty() ? std::string() : editableNumber({number, field->quantity}, units);
+    }
     case parts::FieldType::Choice:
         return choiceText(*field, values(part).text(field->key));
     default:

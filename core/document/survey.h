@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "base/message.h"
 #include "document/edit.h"
 
 // The drawing as a survey table: the same document, read and changed cell by cell.
@@ -27,6 +28,10 @@ const std::vector<SurveyColumn>& surveyColumns(SurveySheet sheet);
 
 /// The parts that have a row, in the drawing's order.
 std::vector<PartId> surveyRows(const Drawing& drawing, SurveySheet sheet);
+
+/// What a pipe's end is joined to: "F1 Hot". Tees have no tag on the drawing: they are told by what hangs on their
+/// branch ("Tee to F1 Hot").
+Message surveyEnd(const Drawing& drawing, const PipeEnd& end);
 
 /// What stands in a cell, without the unit, fit to be typed over; rounded. Empty when the part has no such value.
 std::string surveyText(const Drawing& drawing, const Part& part, const SurveyColumn& column, UnitSystem units);

@@ -17,14 +17,14 @@ constexpr std::size_t kSpareRows = 4;  // what the drawing does not have yet
 std::string unitOf(Quantity quantity, UnitSystem units) { return std::string(displayUnit(quantity, units).symbol); }
 
 /// Rows with the tags of the drawing and `empty` cells after them, and some spare ones.
-void addRows(BlankTable& table, std::vector<std::vector<std::string>> filled, std::size_t emptyWithout)
+void addRows(BlankTable& table, std::vector<std::vector<Message>> filled, std::size_t emptyWithout)
 {
     const std::size_t spare = filled.empty() ? emptyWithout : kSpareRows;
     for (auto& row : filled) {
         row.resize(table.columns.size());
         table.rows.push_back(std::move(row));
     }
-    table.rows.insert(table.rows.end(), spare, std::vector<std::string>(table.columns.size()));
+    table.rows.insert(table.rows.end(), spare, std::vector<Message>(table.columns.size()));
 }
 
 BlankTable runs(const document::Drawing& drawing, UnitSystem units)
@@ -41,14 +41,16 @@ BlankTable runs(const document::Drawing& drawing, UnitSystem units)
                       {"Bay air", 1.2, unitOf(Quantity::Temperature, units)},
                       {"M / D / E", 1.3}},
                      {}};
-    std::vector<std::vector<std::string>> filled;
+    std::vector<std::vector<Message>> filled;
     for (const document::PartId id : document::surveyRows(drawing, SurveySheet::Runs)) {
         const document::Part& part = *drawing.find(id);
-        std::vector<std::string> row;
+        std::vector<Message> row;
         for (const document::SurveyColumn& column : document::surveyColumns(SurveySheet::Runs)) {
             using Holds = document::SurveyColumn::Holds;
-            if (column.holds == Holds::Tag || column.holds == Holds::From || column.holds == Holds::To) {
-                row.push_back(surveyText(drawing, part, column, units));
+            if (column.holds == Holds::Tag) {
+                row.emplace_back(part.tag);
+            } else if (column.holds == Holds::From || column.holds == Holds::To) {
+                row.push_back(surveyEnd(drawing, part.ends[column.holds == Holds::From ? 0 : 1]));
             }
         }
         filled.push_back(std::move(row));
@@ -66,7 +68,7 @@ BlankTable heights(const document::Drawing& drawing, UnitSystem units)
                       {"Rating plate, printed figures", 5},
                       {"M / D / E", 1.3}},
                      {}};
-    std::vector<std::vector<std::string>> filled;
+    std::vector<std::vector<Message>> filled;
     for (const document::PartId id : document::surveyRows(drawing, SurveySheet::Heights)) {
         const document::Part& part = *drawing.find(id);
         const std::string name =
@@ -89,7 +91,7 @@ BlankTable flows(const document::Drawing& drawing, UnitSystem units)
                       {"Pressure", 1.5, unitOf(Quantity::Pressure, units)},
                       {"Wait until hot", 1.7, "s"}},
                      {}};
-    std::vector<std::vector<std::string>> filled;
+    std::vector<std::vector<Message>> filled;
     for (const document::Part& part : drawing.parts) {
         if (document::takesJugFlow(kindOf(part))) {
             const std::string name = document::values(part).text("name");
@@ -117,7 +119,7 @@ BlankTable supply(UnitSystem units)
     row("Demand pump: cut-in and cut-out", Quantity::Pressure);
     row("Battery at rest; at the pump's place with the pump on", Quantity::Voltage);
     row("Wire to the pump: one-way length, gauge (AWG)", Quantity::Length);
-    table.rows.insert(table.rows.end(), 2, std::vector<std::string>(table.columns.size()));
+    table.rows.insert(table.rows.end(), 2, std::vector<Message>(table.columns.size()));
     return table;
 }
 

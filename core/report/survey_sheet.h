@@ -5,6 +5,7 @@
 #include <utility>
 #include <vector>
 
+#include "base/message.h"
 #include "document/drawing.h"
 
 namespace tapward::report {
@@ -18,7 +19,7 @@ struct BlankTable {
         std::string unit = {};   ///< what to write in
     };
     std::vector<Column> columns;
-    std::vector<std::vector<std::string>> rows;
+    std::vector<std::vector<Message>> rows;
 };
 
 /// A sheet to take into the coach and fill in with a pencil: what to measure, cautions, and tables with the

@@ -52,7 +52,7 @@ TEST_CASE("without a drawing the survey sheet has empty lines to write on, with 
     const auto runs = document::surveyRows(drawing, document::SurveySheet::Runs);
     REQUIRE(filled.tables[0].rows.size() > runs.size());  // spare lines for what is not drawn yet
     for (std::size_t i = 0; i < runs.size(); ++i) {
-        CHECK(filled.tables[0].rows[i][0] == drawing.find(runs[i])->tag);
+        CHECK(filled.tables[0].rows[i][0].text == drawing.find(runs[i])->tag);
         CHECK(filled.tables[0].rows[i][4].empty());  // a measured length is asked for, not shown
     }
     CHECK_FALSE(filled.cautions.empty());

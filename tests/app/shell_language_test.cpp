@@ -340,9 +340,11 @@ TEST_CASE("the survey sheet on paper speaks Spanish too, and breaks no word of i
     process.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), file.fileName(), QStringLiteral("-")});
     REQUIRE(process.waitForFinished(30000));
     const QString text = QString::fromUtf8(process.readAllStandardOutput());
-    for (const char* const words : {"Toma de datos: ", "Qué medir", "Precauciones", "T11 Derivación", "F1 Caliente",
-                                    "Etiqueta", "Aislamiento", "compartimento", "Página 1 de", "(continuación)"})
+    for (const char* const words : {"Toma de datos: ", "Qué medir", "Precauciones", "T hacia", "F1 Caliente",
+                                    "Etiqueta", "Aislamiento", "compartimento", "Página 1 de", "(continuación)"}) {
+        CAPTURE(words);
         CHECK(text.contains(QString::fromUtf8(words)));
+    }
     for (const char* const words : {"Branch", "Take care", "Page 1", "other end"})
         CHECK_FALSE(text.contains(QString::fromUtf8(words)));
 }

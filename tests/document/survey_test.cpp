@@ -201,3 +201,35 @@ TEST_CASE("pipes for rows below the survey's end hang loose below everything dra
     apply(drawing, std::move(back));
     CHECK(drawing == *coach);
 }
+
+TEST_CASE("a pipe's end on a tee is told by what hangs on the tee, for tees have no tag on the drawing",
+          "[document][survey]")
+{
+    document::Drawing drawing;
+    const auto add = [&](const char* kind, const char* tag) {
+        document::Part& part = drawing.parts.emplace_back();
+        part.id = drawing.nextId++;
+        part.kind = kind;
+        part.tag = tag;
+        return part.id;
+    };
+    const auto pipe = [&](document::PipeEnd from, document::PipeEnd to) {
+        const auto id = add("pipe_run", ("L" + std::to_string(drawing.nextId)).c_str());
+        drawing.find(id)->ends = {std::move(from), std::move(to)};
+        return id;
+    };
+    const auto city = add("city_inlet", "CW1"), tap = add("faucet", "F1"), first = add("tee", "T1"),
+               second = add("tee", "T2");
+    const auto main = pipe({city, "outlet", {}}, {first, "run_a", {}});
+    pipe({first, "branch", {}}, {tap, "cold", {}});
+    const auto between = pipe({first, "run_b", {}}, {second, "branch", {}});
+    const auto words = [&](document::PartId id, std::size_t end) {
+        return render(document::surveyEnd(drawing, drawing.find(id)->ends[end]), UnitSystem::Us);
+    };
+    CHECK(words(main, 0) == "CW1 Outlet");
+    CHECK(words(main, 1) == "Tee to F1 Cold");
+    CHECK(words(between, 0) == "Tee to F1 Cold");
+    CHECK(words(between, 1).find("T2") == 0);  // a tee on a tee keeps its own tag
+    drawing.find(between)->ends[1] = {};
+    CHECK(words(between, 1) == "–");
+}
