@@ -124,7 +124,7 @@ void CaseActions::fillWhich(int row, const Action& action)
     if (action.kind == ActionKind::PressButton)
         which->addItem(tr("Automatic"), 0);
     for (const auto id : fittingParts(m_session.drawing(), action.kind))
-        which->addItem(sayPart(*m_session.drawing().find(id)), id);
+        which->addItem(sayWhere(*m_session.drawing().find(id)), id);
     which->setCurrentIndex(which->findData(action.part));
     connect(
         which, &QComboBox::activated, this,

@@ -164,20 +164,7 @@ void CaseEditor::removeCase()
 
 void CaseEditor::addAction()
 {
-    change(Message("Add action"), [this](Case& one) {
-        Action action;
-        action.kind = ActionKind::PressButton;
-        auto parts = fittingParts(m_session.drawing(), action.kind);
-        if (parts.empty()) {
-            action.kind = ActionKind::OpenOutlet;
-            parts = fittingParts(m_session.drawing(), action.kind);
-        }
-        action.part = parts.empty() ? document::kNoPart : parts.front();
-        if (parts.empty())
-            action.kind = ActionKind::UseCity;
-        action.at_s = one.actions.empty() ? 1 : one.actions.back().at_s + 10;
-        one.actions.push_back(action);
-    });
+    change(Message("Add action"), [this](Case& one) { one.actions.push_back(nextAction(m_session.drawing(), one)); });
     m_actions->setCurrentCell(m_actions->rowCount() - 1, 0);
 }
 
@@ -217,7 +204,7 @@ void CaseEditor::refresh()
         for (const auto& part : m_session.drawing().parts) {
             const auto role = roleOf(part);
             if (role == parts::Role::Outlet || role == parts::Role::TemperatureSensor)
-                m_target->addItem(sayPart(part), part.id);
+                m_target->addItem(sayWhere(part), part.id);
         }
         m_target->setCurrentIndex(std::max(0, m_target->findData(one->targetPart)));
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/case_words.h"
 
+#include <algorithm>
 #include <QCoreApplication>
 
 namespace tapward::app {
@@ -98,6 +99,31 @@ ValueEdit::Check inRange(double least, double most, Quantity quantity)
                        Message("Type a value in that range."),
                        {}};
     };
+}
+
+document::Action nextAction(const document::Drawing& drawing, const document::Case& script)
+{
+    using document::ActionKind;
+    document::Action next;
+    const auto last = std::ranges::max_element(script.actions, {}, &document::Action::at_s);
+    const bool any = last != script.actions.end();
+    next.at_s = any ? last->at_s + 10 : 1;
+    if (any && last->kind == ActionKind::OpenOutlet) {
+        next.kind = ActionKind::CloseOutlet;
+        next.part = last->part;
+        next.at_s = last->at_s + 60;
+        return next;
+    }
+    for (const auto kind : {ActionKind::PressButton, ActionKind::OpenOutlet}) {
+        const auto parts = fittingParts(drawing, kind);
+        if (parts.empty() || (kind == ActionKind::PressButton && script.view == document::View::Before))
+            continue;
+        next.kind = kind;
+        next.part = std::ranges::count(parts, script.targetPart) ? script.targetPart : parts.front();
+        return next;
+    }
+    next.kind = ActionKind::UseCity;
+    return next;
 }
 
 }  // namespace tapward::app

@@ -22,6 +22,9 @@ std::optional<Quantity> valueOf(document::ActionKind kind);
 /// The role a part of this kind plays in a case; asked of the kind's own model, never of its name.
 parts::Role roleOf(const document::Part& part);
 std::vector<document::PartId> fittingParts(const document::Drawing& drawing, document::ActionKind kind);
+/// What one would add next to this case: close the outlet that was opened last, else press the button, else, before there
+/// is one, open an outlet (the one the case is about).
+document::Action nextAction(const document::Drawing& drawing, const document::Case& script);
 
 ValueEdit::Check inRange(double least, double most, Quantity quantity);
 

@@ -156,6 +156,13 @@ QString sayPart(const document::Part& part)
     return tr("%1, %2").arg(plain(part.tag), kind ? say(kind->title) : plain(part.kind));
 }
 
+QString sayWhere(const document::Part& part)
+{
+    const parts::PartKind* kind = parts::find(part.kind);
+    const std::string name = kind && kind->field("name") ? document::values(part).text("name") : std::string();
+    return name.empty() ? sayPart(part) : tr("%1, %2").arg(plain(part.tag), plain(name));
+}
+
 QString sayTag(const document::Drawing& drawing, document::PartId id)
 {
     const document::Part* part = drawing.find(id);

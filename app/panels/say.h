@@ -48,6 +48,8 @@ QString sayView(document::View view);
 
 /// "P1, Circulator pump".
 QString sayPart(const document::Part& part);
+/// "F2, Galley sink": where it is, for a part that has been given a name; else as sayPart().
+QString sayWhere(const document::Part& part);
 /// Tag only, or an empty text when there is no such part.
 QString sayTag(const document::Drawing& drawing, document::PartId id);
 
