@@ -116,7 +116,7 @@ double niceStep(double range, int parts)
     return 10 * power;
 }
 
-std::vector<ChartLevel> chartLevels(const study::CaseResult& result, UnitSystem units)
+std::vector<ChartLevel> chartLevels(const study::CaseResult& result, UnitSystem units, bool intoColdLine)
 {
     const auto level = [units](double celsius) { return toDisplay({celsius, Quantity::Temperature}, units); };
     const auto name = [units](double celsius) {
@@ -124,10 +124,13 @@ std::vector<ChartLevel> chartLevels(const study::CaseResult& result, UnitSystem 
             .arg(std::lround(toDisplay({celsius, Quantity::Temperature}, units)))
             .arg(unitSymbol(Quantity::Temperature, units));
     };
-    return {
+    std::vector<ChartLevel> levels{
         {level(result.target_C), tr("Target %1").arg(sayMeasure(result.target_C, Quantity::Temperature, units)), false},
-        {level(review::kColdLineLimit_C), tr("%1 cold-line limit").arg(name(review::kColdLineLimit_C)), false},
         {level(review::kScaldGuidance_C), tr("%1 scald guidance").arg(name(review::kScaldGuidance_C)), true}};
+    if (intoColdLine)
+        levels.insert(levels.begin() + 1, {level(review::kColdLineLimit_C),
+                                           tr("%1 cold-line limit").arg(name(review::kColdLineLimit_C)), false});
+    return levels;
 }
 
 }  // namespace tapward::app

@@ -51,6 +51,7 @@ struct ChartLevel {
     QString text;
     bool danger = false;
 };
-std::vector<ChartLevel> chartLevels(const study::CaseResult& result, UnitSystem units);
+/// @param intoColdLine  the loop's water goes into a line people drink from
+std::vector<ChartLevel> chartLevels(const study::CaseResult& result, UnitSystem units, bool intoColdLine);
 
 }  // namespace tapward::app

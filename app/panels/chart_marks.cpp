@@ -110,7 +110,7 @@ void ChartView::paintLevels(QPainter& painter, const QRectF& area) const
 {
     const Theme theme = Theme::of(palette());
     const QFontMetricsF metrics(font());
-    const auto levels = chartLevels(*m_content.result, m_content.units);
+    const auto levels = chartLevels(*m_content.result, m_content.units, m_content.intoColdLine);
     std::vector<QRectF> taken;
     for (const auto& level : std::views::reverse(levels)) {
         const double y = yOf(level.shown, area);

@@ -25,6 +25,7 @@ public:
         const study::CaseResult* result = nullptr;
         ChartAxis axis = ChartAxis::Time;
         UnitSystem units = UnitSystem::Us;
+        bool intoColdLine = false;  ///< see chartLevels()
         bool stale = false;
         bool fire = false;
         std::set<std::string> hidden;                   ///< series ids

@@ -179,6 +179,7 @@ void WarmUpChart::refresh()
     content.result = answered ? result : nullptr;
     content.axis = m_byVolume->isChecked() && m_byVolume->isEnabled() ? ChartAxis::Volume : ChartAxis::Time;
     content.units = m_session.units();
+    content.intoColdLine = m_session.prediction() && m_session.prediction()->loop.coldEntry != document::kNoPart;
     content.stale = stale;
     content.fire = m_fire->isChecked();
     content.hidden = m_hidden;

@@ -251,20 +251,23 @@ std::vector<AnswerLine> keyAnswers(const document::Drawing& drawing, const study
             fromOptional("pumped_flow", "Flow of the pumps", loop.pumpFlow_m3s, Quantity::Flow, noLoop,
                          Message("{0} lets part of it back past the heater.", {drawing.find(loop.bypass)->tag})));
     }
-    lines.push_back(fromOptional("activation_flow", "Heater lights at", loop.activationFlow_m3s, Quantity::Flow,
-                                 "No heater that lights by flow is drawn."));
-    if (loop.flow_m3s && loop.activationFlow_m3s && *loop.activationFlow_m3s > 0) {
-        const double margin = *loop.flow_m3s / *loop.activationFlow_m3s - 1;
-        const bool lostLow = loop.flowLowVolts_m3s && *loop.flowLowVolts_m3s < *loop.activationFlow_m3s;
-        lines.push_back(known("flow_margin", "Margin over that", margin, Quantity::Percent,
-                              margin < 0 ? Message("The heater does not light.")
-                              : lostLow  ? Message("At {0} the loop moves {1}: the heater does not light.",
-                                                   {Measure{study::kLowVolts, Quantity::Voltage},
-                                                    Measure{*loop.flowLowVolts_m3s, Quantity::Flow}})
-                                         : Message()));
-    } else {
-        lines.push_back(unknown("flow_margin", "Margin over that",
-                                loop.flow_m3s ? Message("No heater that lights by flow is drawn.") : noLoop));
+    // A storage heater keeps its water hot whatever flows: there is nothing to light.
+    if (loop.heater == document::kNoPart || loop.activationFlow_m3s) {
+        lines.push_back(fromOptional("activation_flow", "Heater lights at", loop.activationFlow_m3s, Quantity::Flow,
+                                     "No heater that lights by flow is drawn."));
+        if (loop.flow_m3s && loop.activationFlow_m3s && *loop.activationFlow_m3s > 0) {
+            const double margin = *loop.flow_m3s / *loop.activationFlow_m3s - 1;
+            const bool lostLow = loop.flowLowVolts_m3s && *loop.flowLowVolts_m3s < *loop.activationFlow_m3s;
+            lines.push_back(known("flow_margin", "Margin over that", margin, Quantity::Percent,
+                                  margin < 0 ? Message("The heater does not light.")
+                                  : lostLow  ? Message("At {0} the loop moves {1}: the heater does not light.",
+                                                       {Measure{study::kLowVolts, Quantity::Voltage},
+                                                        Measure{*loop.flowLowVolts_m3s, Quantity::Flow}})
+                                             : Message()));
+        } else {
+            lines.push_back(unknown("flow_margin", "Margin over that",
+                                    loop.flow_m3s ? Message("No heater that lights by flow is drawn.") : noLoop));
+        }
     }
     if (assessment.stop && loop.activationFlow_m3s) {
         lines.push_back(known("lights", "Heater lights in", assessment.stop->lights, Quantity::Percent,
