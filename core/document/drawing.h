@@ -102,11 +102,11 @@ struct Case {
     std::string name;  ///< unique in the drawing
     View view = View::After;  ///< Before or After
     double duration_s = 180;  ///< 1 .. 7200
-    double start_C = 21.7;  ///< all water and walls
+    double start_C = (70 - 32) / 1.8;  ///< all water and walls (70 °F)
     std::optional<double> ambient_C;  ///< overrides every bay
     std::optional<double> supply_C;  ///< overrides the supplies' own water temperature
     std::optional<double> storedHeater_C;  ///< storage heater water at the start; default its setpoint
-    double target_C = 40.6;  ///< "warm" at the tap (105 °F)
+    double target_C = (105 - 32) / 1.8;  ///< "warm" at the tap (105 °F)
     PartId targetPart = kNoPart;  ///< outlet or sensor the question is about; none = chosen by itself
     std::vector<Action> actions;  ///< any order; applied by time, then by place
     Unknown unknown;

@@ -59,8 +59,8 @@ const PartKind& temperatureSensor()
                     .source = "calibrate in a glass of water",
                     .help = "Clipped on, it reads low."},
                    priceField()},
-        .faults = {{"reads_low", "reads 5 K low", FaultEffect::SensorOffset, -5},
-                   {"reads_high", "reads 5 K high", FaultEffect::SensorOffset, 5},
+        .faults = {{"reads_low", "reads low", FaultEffect::SensorOffset, -5},
+                   {"reads_high", "reads high", FaultEffect::SensorOffset, 5},
                    {"off_the_pipe", "came off the pipe", FaultEffect::SensorFrozen, 0},
                    {"broken", "open: gives no reading", FaultEffect::SensorFails, 0},
                    // A thermistor's controller takes a short for very hot (common practice, no published source).

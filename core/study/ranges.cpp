@@ -127,7 +127,7 @@ std::vector<Range> ranges(const document::Drawing& drawing, const document::Case
                          std::string("measured 3 %, data sheet 10 %, estimated 20 %, by length; width: ") + kPractice});
     }
     if (hidden) {
-        found.push_back({"hidden_fittings", "Hidden elbows per 3 m of existing pipe", Range::Means::Shift,
+        found.push_back({"hidden_fittings", "Hidden elbows along existing pipe", Range::Means::Shift,
                          Quantity::None, 0, 1, std::string("not counted behind walls; width: ") + kPractice});
     }
     if (const Part* heater = firstOf(drawing, "tankless_heater")) {

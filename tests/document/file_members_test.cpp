@@ -134,11 +134,11 @@ TEST_CASE("every member of the format is read into its own place", "[document][f
                                  {9, SetVoltage, kNoPart, 11.5, -1, "", {}},
                                  {10, StartFault, 2, 1, -1, fault, {}},
                                  {11, EndFault, 2, 1, -1, fault, {}}});
-    // What a case has when the file says nothing (drawing.h): after, 180 s, 21.7 °C, 105 °F wanted.
+    // What a case has when the file says nothing (drawing.h): after, 180 s, 70 °F, 105 °F wanted.
     CHECK(drawing->cases[1].view == View::After);
     CHECK(drawing->cases[1].duration_s == 180);
-    CHECK(drawing->cases[1].start_C == 21.7);
-    CHECK(drawing->cases[1].target_C == 40.6);
+    CHECK(drawing->cases[1].start_C == (70 - 32) / 1.8);
+    CHECK(drawing->cases[1].target_C == (105 - 32) / 1.8);
     CHECK_FALSE(drawing->cases[1].ambient_C);
     CHECK(drawing->dismissals == std::vector<Dismissal>{{"r", 2, "seen", {}}, {"s", kNoPart, "", {}}});
     CHECK(drawing->nextId == 12);
@@ -158,7 +158,9 @@ TEST_CASE("what is written has every member under its own name, and nothing that
     wanted["parts"][3]["stage"] = "existing";
     wanted["cases"][0]["actions"][1]["opening"] = 1;
     wanted["cases"][1] = nlohmann::json::parse(
-        R"({"name": "Two", "view": "after", "duration_s": 180, "start_C": 21.7, "target_C": 40.6, "actions": []})");
+        R"({"name": "Two", "view": "after", "duration_s": 180, "actions": []})");
+    wanted["cases"][1]["start_C"] = (70 - 32) / 1.8;
+    wanted["cases"][1]["target_C"] = (105 - 32) / 1.8;
     CHECK(nlohmann::json::parse(write(*drawing)) == wanted);
 }
 
