@@ -92,7 +92,10 @@ void FieldEditor::buildEditor(QWidget* parent)
         m_value->setWholeNumbers(count);
         m_value->setMinimumWidth(m_value->fontMetrics().horizontalAdvance(QStringLiteral("00000.00")));
         m_value->setCheck([this](double si) { return parts::refusal(m_kind, m_field, si); });
+        if (!m_field.unset.empty())
+            m_value->setMayBeEmpty(true, say(m_field.unset));
         connect(m_value, &ValueEdit::committed, this, [this](double si) { store(si); });
+        connect(m_value, &ValueEdit::cleared, this, [this] { store(0.0); });
         connect(m_value, &ValueEdit::complaint, this, &FieldEditor::complain);
         m_unit = new QLabel(parent);
         auto* box = new QWidget(parent);

@@ -61,7 +61,7 @@ void FieldEditor::refreshRefs()
     for (const auto& part : m_session.drawing().parts) {
         const QString padded = QLatin1Char(' ') + plain(part.kind) + QLatin1Char(' ');
         if (m_field.refKinds.empty() || kinds.contains(padded))
-            m_choice->addItem(sayPart(part), QString::number(part.id));
+            m_choice->addItem(sayWhere(part), QString::number(part.id));
     }
 }
 
@@ -82,10 +82,13 @@ void FieldEditor::refresh()
             sameBasis = false;
         basis = values.basis(m_field.key);
     }
+    const bool unset = m_value && shared && !m_field.unset.empty() && std::get<double>(*shared) == 0;
     if (m_value) {
         m_value->setUnits(units);
         m_unit->setText(unitSymbol(m_field.quantity, units));
-        if (shared)
+        if (unset)
+            m_value->setNone();
+        else if (shared)
             m_value->setValue(std::get<double>(*shared));
         else
             m_value->setMixed();
@@ -120,8 +123,9 @@ void FieldEditor::refresh()
         complain({});
     }
     if (m_basis) {
-        m_basis->setCurrentIndex(basis && sameBasis ? m_basis->findData(static_cast<int>(*basis)) : -1);
-        m_basis->setPlaceholderText(tr("mixed"));
+        m_basis->setCurrentIndex(basis && sameBasis && !unset ? m_basis->findData(static_cast<int>(*basis)) : -1);
+        m_basis->setPlaceholderText(unset ? QString() : tr("mixed"));
+        m_basis->setEnabled(!unset);
         m_basis->setToolTip(anySet ? tr("Where this value comes from")
                                    : tr("Default. Source: %1").arg(say(m_field.source)));
     }

@@ -59,11 +59,11 @@ QString SafetyWorstPage::waitText() const
             return;
         const auto limit = [&](const QString& ask, std::optional<double> seconds, const Message& reason) {
             if (!seconds)
-                return tr("%1: no wait is enough. %2").arg(ask, sayMessage(reason, units));
+                return sayMessage(reason, units);
             return reason.empty() ? tr("%1: wait %2 between runs.").arg(ask, sayWait(*seconds))
-                                  : tr("%1: %2").arg(ask, sayMessage(reason, units));
+                                  : sayMessage(reason, units);
         };
-        lines << tr("%1. %2 %3")
+        lines << tr("%1: %2 %3")
                      .arg(day,
                           limit(tr("Outlets at most %1")
                                     .arg(sayMeasure(study::kOutletLimit_C, Quantity::Temperature, units)),
@@ -72,8 +72,8 @@ QString SafetyWorstPage::waitText() const
                                     .arg(sayMeasure(study::kColdEntryLimit_C, Quantity::Temperature, units)),
                                 wait->coldEntry_s, wait->coldEntryReason));
     };
-    say(tr("Worst days"), slot->answer->wait);
-    say(tr("Day of the first case"), slot->answer->waitAsDrawn);
+    say(tr("On the worst days"), slot->answer->wait);
+    say(tr("On the day of the first case"), slot->answer->waitAsDrawn);
     return lines.join(QLatin1Char('\n'));
 }
 

@@ -115,7 +115,7 @@ QString howHtml()
         "<p><b>Values.</b> Type with or without a unit: 2 ft 3 in, 3*0.4 m, 1/2, 0,7 m. A bare number is in the unit "
         "shown. "
         "Enter keeps it, Esc takes it back. State the basis beside it.</p>"
-        "<p><b>Predictions.</b> They follow each change. While they are being worked out the last ones are greyed.</p>"
+        "<p><b>Predictions.</b> They follow each change. While they are being worked out the last ones are grayed.</p>"
         "<p><b>Time.</b> The slider under the drawing moves drawing, chart and table together. Arrow keys go 1 s, Page "
         "keys 10 s.</p>"
         "<p><b>Your work.</b> Unsaved changes are copied every few seconds to the state folder, and offered again if "

@@ -71,7 +71,7 @@ void EditingCanvas::addActions()
         return [this, way] { perform(document::alignParts(session().drawing(), session().selection(), way)); };
     };
     add(C::AlignLeft, tr("Align &Left Edges"), {}, align(document::Alignment::Left));
-    add(C::AlignCentre, tr("Align &Centres"), {}, align(document::Alignment::Centre));
+    add(C::AlignCentre, tr("Align &Centers"), {}, align(document::Alignment::Centre));
     add(C::AlignRight, tr("Align &Right Edges"), {}, align(document::Alignment::Right));
     add(C::AlignTop, tr("Align &Top Edges"), {}, align(document::Alignment::Top));
     add(C::AlignMiddle, tr("Align &Middles"), {}, align(document::Alignment::Middle));

@@ -48,7 +48,7 @@ const PartKind& battery()
                     .most = 1e8,
                     .initial = 100.0 * 3600,
                     .source = "rating plate",
-                    .help = "0 means not known."},
+                    .unset = "not known"},
                    priceField()},
         .faults = {{"low", "down to 10.5 V", FaultEffect::LowVoltage, 10.5},
                    {"cut", "power cut", FaultEffect::PowerCut, 0}},

@@ -25,7 +25,8 @@ Field priceField()
             .most = 1e6,
             .initial = 0.0,
             .source = "none; 0 means not known",
-            .help = "For the parts list; 0 means not known."};
+            .help = "For the parts list.",
+            .unset = "not known"};
 }
 
 Field drinkingWaterField()
@@ -48,7 +49,8 @@ Field temperatureLimitField(double initial_C)
             .most = 200,
             .initial = initial_C,
             .source = kFromMemory,
-            .help = "Rating of the wetted parts; 0 °C means not known."};
+            .help = "Rating of the wetted parts.",
+            .unset = "not known"};
 }
 
 Field pressureLimitField()
@@ -60,7 +62,8 @@ Field pressureLimitField()
             .most = 5e6,
             .initial = 0.0,
             .source = "none; 0 means not known",
-            .help = "Rating of the part; 0 means not known."};
+            .help = "Rating of the part.",
+            .unset = "not known"};
 }
 
 Field lossField(double initial_Pa, std::string_view source)
@@ -155,7 +158,8 @@ Field wireLengthField(std::string_view help)
             .most = 100,
             .initial = 0.0,
             .source = "measure from battery to part; 0 means not known",
-            .help = help.empty() ? "The current runs out and back, so twice this counts." : help};
+            .help = help.empty() ? "The current runs out and back, so twice this counts." : help,
+            .unset = "not measured"};
 }
 
 Field wireGaugeField(std::string_view initial)

@@ -51,7 +51,7 @@ const PartKind& flowSensor()
                     .initial = 1.0,
                     .source = "1 % claimed, 10 % often met (from memory): calibrate by bucket"},
                    {.key = "pulses_per_m3",
-                    .label = "Pulses per cubic metre",
+                    .label = "Pulses per cubic meter",
                     .least = 1,
                     .most = 1e8,
                     .initial = 450e3,

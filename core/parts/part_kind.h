@@ -57,35 +57,37 @@ struct Field {
     Quantity curveX = Quantity::Flow, curveY = Quantity::Head;  ///< for Curve
     std::string_view refKinds = {};         ///< for PartRef: kind ids allowed, space separated
     std::string_view help = {};             ///< one sentence
-    bool divides = false;    ///< cut in two with the pipe and added up when it is joined again
+    /// What 0 means where it is no figure: "not known", "as the tube". Shown in place of 0; clearing the field gives it back.
+    std::string_view unset = {};
+    bool divides = false;  ///< cut in two with the pipe and added up when it is joined again
 };
 
 /// Fault a part of this kind can have; effects are generic settings the simulation applies.
 struct Fault {
-    std::string_view id;      ///< "stuck_open"
-    std::string_view title;   ///< "stuck open"
+    std::string_view id;  ///< "stuck_open"
+    std::string_view title;  ///< "stuck open"
     FaultEffect effect;
-    double amount = 0;        ///< meaning by effect: opening, leak, offset K, share of speed, ...
+    double amount = 0;  ///< meaning by effect: opening, leak, offset K, share of speed, ...
 };
 
 /// One line of the bill of materials.
 struct Material {
-    std::string item;          ///< "PEX tube 1/2 in"
-    double quantity = 1;       ///< pieces, or metres when perMetre
+    std::string item;  ///< "PEX tube 1/2 in"
+    double quantity = 1;  ///< pieces, or metres when perMetre
     bool perMetre = false;
-    double unitPrice = 0;      ///< project currency; 0 = no price known
+    double unitPrice = 0;  ///< project currency; 0 = no price known
 };
 
 /// Reads a part's fields with the kind's defaults behind them.
 class Values {
 public:
     Values(const struct PartKind& kind, const Entries& entries) : m_kind(kind), m_entries(entries) {}
-    double number(std::string_view key) const;   ///< Number or Count
+    double number(std::string_view key) const;  ///< Number or Count
     bool flag(std::string_view key) const;
     const std::string& text(std::string_view key) const;  ///< Text, Choice id or PartRef (part id)
     Curve curve(std::string_view key) const;
     Basis basis(std::string_view key) const;
-    bool isSet(std::string_view key) const;      ///< false = default
+    bool isSet(std::string_view key) const;  ///< false = default
     const PartKind& kind() const { return m_kind; }
 
 private:
@@ -95,9 +97,9 @@ private:
 
 /// Everything Tapward knows about one kind of part. Data and small functions, no base class.
 struct PartKind {
-    std::string_view id;          ///< in files and in resources/symbols/<id>.svg; never changes
-    std::string_view title;       ///< "Circulator pump"
-    std::string_view tagLetter;   ///< "P" -> P1, P2 ...
+    std::string_view id;  ///< in files and in resources/symbols/<id>.svg; never changes
+    std::string_view title;  ///< "Circulator pump"
+    std::string_view tagLetter;  ///< "P" -> P1, P2 ...
     std::string_view searchWords = {};
     TrayGroup group;
     double width = 4, height = 4;  ///< symbol box in modules
@@ -111,7 +113,7 @@ struct PartKind {
     /// Values worth showing beside the symbol, in order ("length_m", "setpoint_C").
     std::vector<std::string_view> shownFields = {};
     std::string_view caution = {};  ///< maker/code/licence caution shown with the part, may be empty
-    bool isPipe = false;            ///< drawn as a line between two ports, not as a symbol
+    bool isPipe = false;  ///< drawn as a line between two ports, not as a symbol
     /// The ports a pipe is joined to when the part is dropped on it, left and right on the unturned
     /// symbol, in the direction of the part's flow. Empty names: the part cannot go into a line.
     std::array<std::string_view, 2> inLine = {};

@@ -105,7 +105,7 @@ void loopItself(const Seen& seen, Cautions& out)
         Message("Pressure: relieve the water and let it cool before opening a joint; leak-test. Heated water "
                 "needs room to grow."));
     out.emplace_back(Message(
-        "Drinking water: use listed parts, sanitise and flush before drinking, flush standing water after storage."));
+        "Drinking water: use listed parts, sanitize and flush before drinking, flush standing water after storage."));
 }
 
 Cautions all(const document::Drawing& drawing, const study::Prediction& prediction, const study::Assessment& assessment)

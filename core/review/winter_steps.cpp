@@ -115,7 +115,7 @@ std::vector<WinterStep> winterSteps(const document::Drawing& drawing, const stud
     }
     if (const auto pumps = role(Role::DemandPump); !pumps.empty() && !outlets.empty()) {
         add({"Or draw antifreeze made for drinking-water lines with {0}, one tap at a time until it runs "
-             "coloured: {1}.",
+             "colored: {1}.",
              {tagsInRuns(drawing, pumps), tagsInRuns(drawing, outlets)}},
             {pumps, outlets});
     }
@@ -155,7 +155,7 @@ std::vector<WinterStep> winterSteps(const document::Drawing& drawing, const stud
     }
     steps.push_back({"Leave taps and drains open, and ball valves half open so that no water is shut in them.", {}});
     steps.push_back(
-        {"Before use: shut the drains, flush, sanitise (50 ppm chlorine for 4 h or more), flush again.", {}});
+        {"Before use: shut the drains, flush, sanitize (50 ppm chlorine for 4 h or more), flush again.", {}});
     return steps;
 }
 

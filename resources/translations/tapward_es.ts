@@ -69,10 +69,6 @@
         <translation>0 es un tubo sin aislar.</translation>
     </message>
     <message>
-        <source>0 means not known.</source>
-        <translation>0 significa que no se conoce.</translation>
-    </message>
-    <message>
         <source>0.05..0.2 gal, from memory</source>
         <translation>0.05..0.2 gal, de memoria</translation>
     </message>
@@ -945,7 +941,7 @@
         <translation>Se consume todo el día.</translation>
     </message>
     <message>
-        <source>Drinking water: use listed parts, sanitise and flush before drinking, flush standing water after storage.</source>
+        <source>Drinking water: use listed parts, sanitize and flush before drinking, flush standing water after storage.</source>
         <translation>Agua potable: use piezas homologadas, desinfecte y enjuague antes de beber, enjuague el agua estancada tras un período parado.</translation>
     </message>
     <message>
@@ -1089,10 +1085,6 @@
         <translation>Desde ahí el caudal crece con la raíz cuadrada de la presión.</translation>
     </message>
     <message>
-        <source>Flow it never passes; 0 means no regulator.</source>
-        <translation>Caudal que nunca deja pasar de más; 0 significa sin limitador.</translation>
-    </message>
-    <message>
         <source>Flow must stand</source>
         <translation>El caudal debe mantenerse</translation>
     </message>
@@ -1123,10 +1115,6 @@
     <message>
         <source>For anything else in the run, on the velocity head in the tube.</source>
         <translation>Para cualquier otra cosa del tramo, sobre la altura de velocidad en el tubo.</translation>
-    </message>
-    <message>
-        <source>For the parts list; 0 means not known.</source>
-        <translation>Para la lista de piezas; 0 significa que no se conoce.</translation>
     </message>
     <message>
         <source>Free some room or choose another folder, then try again.</source>
@@ -1299,10 +1287,6 @@
     <message>
         <source>Heating</source>
         <translation>Calentamiento</translation>
-    </message>
-    <message>
-        <source>Hidden elbows per 3 m of existing pipe</source>
-        <translation>Codos ocultos por cada 3 m de tubo existente</translation>
     </message>
     <message>
         <source>High limit at</source>
@@ -2089,11 +2073,11 @@
         <translation>Precio de un accesorio</translation>
     </message>
     <message>
-        <source>Price per metre</source>
+        <source>Price per meter</source>
         <translation>Precio por metro</translation>
     </message>
     <message>
-        <source>Pulses per cubic metre</source>
+        <source>Pulses per cubic meter</source>
         <translation>Pulsos por metro cúbico</translation>
     </message>
     <message>
@@ -2163,14 +2147,6 @@
     <message>
         <source>Rating</source>
         <translation>Valor nominal</translation>
-    </message>
-    <message>
-        <source>Rating of the part; 0 means not known.</source>
-        <translation>Valor nominal de la pieza; 0 significa que no se conoce.</translation>
-    </message>
-    <message>
-        <source>Rating of the wetted parts; 0 °C means not known.</source>
-        <translation>Valor nominal de las piezas mojadas; 0 °C significa que no se conoce.</translation>
     </message>
     <message>
         <source>Re-route pipes</source>
@@ -2245,7 +2221,7 @@
         <translation>Resistencia de contacto del relé</translation>
     </message>
     <message>
-        <source>Relieve pressure and cool the water before opening a joint; leak-test and sanitise before drinking.</source>
+        <source>Relieve pressure and cool the water before opening a joint; leak-test and sanitize before drinking.</source>
         <translation>Alivie la presión y enfríe el agua antes de abrir una unión; pruebe la estanqueidad y desinfecte antes de beber.</translation>
     </message>
     <message>
@@ -3321,7 +3297,7 @@
         <translation>Calibre del cable</translation>
     </message>
     <message>
-        <source>Wire price per metre</source>
+        <source>Wire price per meter</source>
         <translation>Precio del cable por metro</translation>
     </message>
     <message>
@@ -3751,14 +3727,6 @@
     <message>
         <source>read the part&apos;s marking</source>
         <translation>lea el marcaje de la pieza</translation>
-    </message>
-    <message>
-        <source>reads 5 K high</source>
-        <translation>marca 5 K de más</translation>
-    </message>
-    <message>
-        <source>reads 5 K low</source>
-        <translation>marca 5 K de menos</translation>
     </message>
     <message>
         <source>relay sheets promise at most 0.1 ohm when new, from memory</source>
@@ -4417,7 +4385,7 @@
         <translation>Aire del compartimento</translation>
     </message>
     <message>
-        <source>Before use: shut the drains, flush, sanitise (50 ppm chlorine for 4 h or more), flush again.</source>
+        <source>Before use: shut the drains, flush, sanitize (50 ppm chlorine for 4 h or more), flush again.</source>
         <translation>Antes de usar: cierre los vaciados, enjuague, desinfecte (50 ppm de cloro durante 4 h o más) y vuelva a enjuagar.</translation>
     </message>
     <message>
@@ -4873,7 +4841,7 @@
         <translation>Una su entrada al depósito de agua limpia.</translation>
     </message>
     <message>
-        <source>Join its line to the coach&apos;s pressurised water, below any trapped air.</source>
+        <source>Join its line to the coach&apos;s pressurized water, below any trapped air.</source>
         <translation>Una su línea al agua a presión del vehículo, por debajo de cualquier aire atrapado.</translation>
     </message>
     <message>
@@ -5225,7 +5193,7 @@
         <translation>Abra {0} al preparar el invierno.</translation>
     </message>
     <message>
-        <source>Or draw antifreeze made for drinking-water lines with {0}, one tap at a time until it runs coloured: {1}.</source>
+        <source>Or draw antifreeze made for drinking-water lines with {0}, one tap at a time until it runs colored: {1}.</source>
         <translation>O aspire con {0} anticongelante apto para líneas de agua potable, grifo por grifo, hasta que salga con color: {1}.</translation>
     </message>
     <message>
@@ -5579,7 +5547,7 @@
         <translation>Regresión estandarizada por rangos sobre el agua en el grifo cuando llega la parada; ajuste</translation>
     </message>
     <message>
-        <source>Standing water goes stale, favours bacteria and freezes first.</source>
+        <source>Standing water goes stale, favors bacteria and freezes first.</source>
         <translation>El agua estancada se pone rancia, favorece las bacterias y es la primera en helarse.</translation>
     </message>
     <message>
@@ -6179,7 +6147,7 @@
         <translation>Agua abierta: red o depósito</translation>
     </message>
     <message>
-        <source>Water standing between {0} and {1} favours bacteria, and it tastes of the hot line.</source>
+        <source>Water standing between {0} and {1} favors bacteria, and it tastes of the hot line.</source>
         <translation>El agua parada entre {0} y {1} favorece a las bacterias y sabe a la línea caliente.</translation>
     </message>
     <message>
@@ -6923,20 +6891,12 @@ Sin averías: tomas</translation>
         <translation>sus extremos: una hoja de datos publicada, 10.8 ft y 1.9 gpm; la caída entre ellos: práctica común, sin fuente publicada</translation>
     </message>
     <message>
-        <source>0: as the tube above.</source>
-        <translation>0: como el tubo de arriba.</translation>
-    </message>
-    <message>
         <source>Bore, measured</source>
         <translation>Paso interior, medido</translation>
     </message>
     <message>
         <source>Conductivity of the wall</source>
         <translation>Conductividad de la pared</translation>
-    </message>
-    <message>
-        <source>For tube that is in no table, flexible connectors too. 0: as the tube above.</source>
-        <translation>Para un tubo que no está en ninguna tabla, también latiguillos. 0: como el tubo de arriba.</translation>
     </message>
     <message>
         <source>Heat capacity of the wall (J/(m³ K))</source>
@@ -6947,7 +6907,7 @@ Sin averías: tomas</translation>
         <translation>Pérdida de calor, medida (W/(m K))</translation>
     </message>
     <message>
-        <source>Per metre of standing tube and kelvin above the bay&apos;s air. It takes the place of insulation and outside air.</source>
+        <source>Per meter of standing tube and kelvin above the bay&apos;s air. It takes the place of insulation and outside air.</source>
         <translation>Por metro de tubo en reposo y kelvin sobre el aire del compartimento. Sustituye al aislamiento y al aire exterior.</translation>
     </message>
     <message>
@@ -7371,6 +7331,54 @@ Sin averías: tomas</translation>
     <message>
         <source>Two rows help where a drawing is four times as wide as it is high.</source>
         <translation>Dos filas ayudan cuando un dibujo es cuatro veces más ancho que alto.</translation>
+    </message>
+    <message>
+        <source>Flow it never passes.</source>
+        <translation>Caudal que nunca deja pasar.</translation>
+    </message>
+    <message>
+        <source>For the parts list.</source>
+        <translation>Para la lista de piezas.</translation>
+    </message>
+    <message>
+        <source>For tube that is in no table, flexible connectors too.</source>
+        <translation>Para tubo que no está en ninguna tabla, también conexiones flexibles.</translation>
+    </message>
+    <message>
+        <source>Hidden elbows along existing pipe</source>
+        <translation>Codos ocultos en el tubo existente</translation>
+    </message>
+    <message>
+        <source>Rating of the part.</source>
+        <translation>Valor nominal de la pieza.</translation>
+    </message>
+    <message>
+        <source>Rating of the wetted parts.</source>
+        <translation>Valor nominal de las partes mojadas.</translation>
+    </message>
+    <message>
+        <source>Tee to {0} {1}</source>
+        <translation>T hacia {0} {1}</translation>
+    </message>
+    <message>
+        <source>as the tube</source>
+        <translation>como el tubo</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>sin medir</translation>
+    </message>
+    <message>
+        <source>not scaled</source>
+        <translation>sin escala</translation>
+    </message>
+    <message>
+        <source>reads high</source>
+        <translation>marca de más</translation>
+    </message>
+    <message>
+        <source>reads low</source>
+        <translation>marca de menos</translation>
     </message>
 </context>
 <context>
@@ -8889,7 +8897,7 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <translation>Alinear a la &amp;izquierda</translation>
     </message>
     <message>
-        <source>Align &amp;Centres</source>
+        <source>Align &amp;Centers</source>
         <translation>Alinear &amp;centros</translation>
     </message>
     <message>
@@ -9248,7 +9256,7 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
 <context>
     <name>tapward::app::HelpWindow</name>
     <message>
-        <source>&lt;h2&gt;How the window works&lt;/h2&gt;&lt;p&gt;&lt;b&gt;Draw.&lt;/b&gt; Drag a part from the list onto the drawing, or pick it and click. Drop it on a pipe to put it in line. Drag from port to port to lay a pipe. Type the real length in the details: the drawing is not to scale.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Select.&lt;/b&gt; Click; Shift adds, Ctrl switches. A dragged frame selects everything it touches. Tab walks through the parts.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Stages.&lt;/b&gt; Draw what is there as existing, then choose &lt;i&gt;Added&lt;/i&gt; for new parts. The parts list counts what is added.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Values.&lt;/b&gt; Type with or without a unit: 2 ft 3 in, 3*0.4 m, 1/2, 0,7 m. A bare number is in the unit shown. Enter keeps it, Esc takes it back. State the basis beside it.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Predictions.&lt;/b&gt; They follow each change. While they are being worked out the last ones are greyed.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Time.&lt;/b&gt; The slider under the drawing moves drawing, chart and table together. Arrow keys go 1 s, Page keys 10 s.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Your work.&lt;/b&gt; Unsaved changes are copied every few seconds to the state folder, and offered again if the program ends badly. Your own file changes only when you save.&lt;/p&gt;</source>
+        <source>&lt;h2&gt;How the window works&lt;/h2&gt;&lt;p&gt;&lt;b&gt;Draw.&lt;/b&gt; Drag a part from the list onto the drawing, or pick it and click. Drop it on a pipe to put it in line. Drag from port to port to lay a pipe. Type the real length in the details: the drawing is not to scale.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Select.&lt;/b&gt; Click; Shift adds, Ctrl switches. A dragged frame selects everything it touches. Tab walks through the parts.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Stages.&lt;/b&gt; Draw what is there as existing, then choose &lt;i&gt;Added&lt;/i&gt; for new parts. The parts list counts what is added.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Values.&lt;/b&gt; Type with or without a unit: 2 ft 3 in, 3*0.4 m, 1/2, 0,7 m. A bare number is in the unit shown. Enter keeps it, Esc takes it back. State the basis beside it.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Predictions.&lt;/b&gt; They follow each change. While they are being worked out the last ones are grayed.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Time.&lt;/b&gt; The slider under the drawing moves drawing, chart and table together. Arrow keys go 1 s, Page keys 10 s.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Your work.&lt;/b&gt; Unsaved changes are copied every few seconds to the state folder, and offered again if the program ends badly. Your own file changes only when you save.&lt;/p&gt;</source>
         <translation>&lt;h2&gt;Cómo funciona la ventana&lt;/h2&gt;&lt;p&gt;&lt;b&gt;Dibujar.&lt;/b&gt; Arrastre una pieza de la lista al dibujo, o elíjala y haga clic. Suéltela sobre un tubo para intercalarla. Arrastre de conexión a conexión para tender un tubo. Escriba la longitud real en los detalles: el dibujo no está a escala.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Seleccionar.&lt;/b&gt; Haga clic; Mayús añade, Ctrl alterna. Un marco arrastrado selecciona todo lo que toca. Tab recorre las piezas.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Estados.&lt;/b&gt; Dibuje lo que hay como existente y elija &lt;i&gt;Añadida&lt;/i&gt; para las piezas nuevas. La lista de piezas cuenta lo añadido.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Valores.&lt;/b&gt; Escriba con unidad o sin ella: 2 ft 3 in, 3*0.4 m, 1/2, 0,7 m. Un número solo va en la unidad mostrada. Intro lo guarda, Esc lo deshace. Indique al lado la procedencia.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Predicciones.&lt;/b&gt; Siguen a cada cambio. Mientras se calculan, las últimas se ven en gris.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tiempo.&lt;/b&gt; El deslizador bajo el dibujo mueve a la vez dibujo, gráfica y tabla. Las flechas avanzan 1 s; las teclas de página, 10 s.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Su trabajo.&lt;/b&gt; Los cambios sin guardar se copian cada pocos segundos en la carpeta de estado, y se le ofrecen de nuevo si el programa termina mal. Su propio archivo cambia solo cuando usted guarda.&lt;/p&gt;</translation>
     </message>
     <message>
@@ -10408,28 +10416,12 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <translation>%1: esperar %2 entre ciclos.</translation>
     </message>
     <message>
-        <source>%1: no wait is enough. %2</source>
-        <translation>%1: ninguna espera basta. %2</translation>
-    </message>
-    <message>
-        <source>%1. %2 %3</source>
-        <translation>%1. %2 %3</translation>
-    </message>
-    <message>
         <source>Outlets at most %1</source>
         <translation>Tomas: %1 como máximo</translation>
     </message>
     <message>
         <source>Cold line at most %1</source>
         <translation>Línea fría: %1 como máximo</translation>
-    </message>
-    <message>
-        <source>Worst days</source>
-        <translation>Peores días</translation>
-    </message>
-    <message>
-        <source>Day of the first case</source>
-        <translation>Día del primer caso</translation>
     </message>
     <message>
         <source>over %1</source>
@@ -10472,12 +10464,20 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <translation>Mostrar esta secuencia en el plano, en su momento más caliente</translation>
     </message>
     <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
         <source>Severity</source>
         <translation>Gravedad</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <translation>%1: %2 %3</translation>
+    </message>
+    <message>
+        <source>On the worst days</source>
+        <translation>En los peores días</translation>
+    </message>
+    <message>
+        <source>On the day of the first case</source>
+        <translation>En el día del primer caso</translation>
     </message>
 </context>
 <context>

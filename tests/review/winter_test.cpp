@@ -111,7 +111,7 @@ TEST_CASE("the steps name heater, taps, air, loop valve and pump in that order",
     CAPTURE(steps);
     std::size_t at = 0;
     for (const char* words : {"Shut off gas and power to WH1", "Open every tap", "Blow air in at CW1",
-                              "open MV1 and run P1", "half open", "sanitise"}) {
+                              "open MV1 and run P1", "half open", "sanitize"}) {
         CAPTURE(words);
         const std::size_t found = steps.find(words, at);
         CHECK(found != std::string::npos);

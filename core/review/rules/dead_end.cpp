@@ -59,7 +59,7 @@ void deadEnd(const Seen& seen, Findings& findings)
         finding.severity = Severity::Caution;
         finding.what = {"{0} leads nowhere and holds {1} that never moves.",
                         {tags, Measure{held_m3, Quantity::Volume}}};
-        finding.why = "Standing water goes stale, favours bacteria and freezes first.";
+        finding.why = "Standing water goes stale, favors bacteria and freezes first.";
         finding.remedy = "Take the dead end out back to its tee, or end it in a tap or a drain.";
         finding.source = kPractice;
         finding.part = last;

@@ -42,7 +42,7 @@ void pumpSucksDry(const Seen& seen, Findings& findings)
                           ? Message("It never reaches its cut-out and runs on until it burns out.")
                           : Message("A small circulator cannot draw itself full, and dry running kills it in minutes.");
         finding.remedy = demand ? Message("Join its inlet to the fresh tank.")
-                                : Message("Join its line to the coach's pressurised water, below any trapped air.");
+                                : Message("Join its line to the coach's pressurized water, below any trapped air.");
         finding.source = kPractice;
         finding.part = pump.id;
         findings.push_back(std::move(finding));
