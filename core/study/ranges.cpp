@@ -127,8 +127,8 @@ std::vector<Range> ranges(const document::Drawing& drawing, const document::Case
                          std::string("measured 3 %, data sheet 10 %, estimated 20 %, by length; width: ") + kPractice});
     }
     if (hidden) {
-        found.push_back({"hidden_fittings", "Hidden elbows along existing pipe", Range::Means::Shift,
-                         Quantity::None, 0, 1, std::string("not counted behind walls; width: ") + kPractice});
+        found.push_back({"hidden_fittings", "Hidden elbows along existing pipe", Range::Means::Shift, Quantity::None, 0,
+                         1, std::string("not counted behind walls; width: ") + kPractice});
     }
     if (const Part* heater = firstOf(drawing, "tankless_heater")) {
         found.push_back(ofField(*heater, "activation_flow_m3s", "activation_flow", "Activation flow",
