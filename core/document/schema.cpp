@@ -44,6 +44,9 @@ std::string describe(const parts::Field& field)
     if (!field.help.empty()) {
         words += fmt::format(" {}", field.help);
     }
+    if (!field.unset.empty()) {
+        words += fmt::format(" 0: {}.", field.unset);
+    }
     words += fmt::format(" Default from: {}.", field.source);
     return words;
 }

@@ -306,7 +306,13 @@ TEST_CASE("flow, margin and purge volume come from the loop, with what is the ma
     CHECK(note(answers(), "flow_margin") == "The heater does not light.");
     loop.activationFlow_m3s = 0;  // lights at any flow: a margin over nothing is no number
     CHECK_FALSE(line(answers(), "flow_margin").has);
-    loop.activationFlow_m3s.reset();
+    loop.activationFlow_m3s.reset();  // a storage heater: nothing to light
+    const auto has = [](const std::vector<report::AnswerLine>& lines, const char* id) {
+        return std::any_of(lines.begin(), lines.end(), [id](const auto& one) { return one.id == id; });
+    };
+    CHECK_FALSE(has(answers(), "flow_margin"));
+    CHECK_FALSE(has(answers(), "activation_flow"));
+    loop.heater = document::kNoPart;
     CHECK(note(answers(), "flow_margin") == "No heater that lights by flow is drawn.");
     CHECK(note(answers(), "activation_flow") == "No heater that lights by flow is drawn.");
     loop.reason = "A hand valve is shut.";
