@@ -34,10 +34,6 @@
 
 namespace tapward::app {
 
-namespace {
-constexpr int kLookVersion = 4;  // a pane more makes an older layout useless
-}
-
 void MainWindow::buildPanes()
 {
     auto* pane = new QWidget;

@@ -91,13 +91,12 @@ public:
     QString title() const override { return QCoreApplication::translate("WorkArea", "Survey"); }
     QString tip() const override
     {
-        return QCoreApplication::translate("WorkArea", "Lengths, tube and heights as a table under the drawing");
+        return QCoreApplication::translate("WorkArea", "Lengths, tube and heights as a table beside the drawing");
     }
     void stand(PaneStand& panes) const override
     {
-        panes.at(Qt::BottomDockWidgetArea, "survey");
-        // Twelve rows, with what stands around them.
-        panes.high("survey", panes.line() * 28);
+        panes.at(Qt::RightDockWidgetArea, "survey");
+        panes.wide("survey", panes.room().width() * 11 / 20);
     }
 };
 

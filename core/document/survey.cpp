@@ -52,12 +52,12 @@ const std::vector<SurveyColumn>& surveyColumns(SurveySheet sheet)
         {Holds::From, "From"},
         {Holds::To, "To"},
         {Holds::Field, "Tube", "tube"},
-        {Holds::Field, "Bore, measured", "own_bore_m", Quantity::Bore},
         {Holds::Field, "Real length", "length_m", Quantity::Length},
         {Holds::Basis, "Basis of length", "length_m"},
         {Holds::Field, "Elbows", "elbows"},
         {Holds::Field, "Couplings", "couplings"},
         {Holds::Field, "Fittings", "fittings"},
+        {Holds::Field, "Bore, measured", "own_bore_m", Quantity::Bore},
         {Holds::Field, "Insulation", "insulation_m", Quantity::Bore},
         {Holds::Field, "Bay air", "bay_C", Quantity::Temperature},
     };

@@ -30,8 +30,8 @@
         <translation>Toma de datos</translation>
     </message>
     <message>
-        <source>Lengths, tube and heights as a table under the drawing</source>
-        <translation>Longitudes, tubo y alturas en una tabla bajo el dibujo</translation>
+        <source>Lengths, tube and heights as a table beside the drawing</source>
+        <translation>Longitudes, tubo y alturas en una tabla junto al dibujo</translation>
     </message>
     <message>
         <source>Loop</source>
