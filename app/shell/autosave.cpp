@@ -30,13 +30,13 @@ Autosave::Autosave(Session& session, QString folder, QObject* parent)
     m_alive->setStaleLockTime(0);
     beginLife();
     m_timer.setSingleShot(true);
-    m_timer.setInterval(kDelay_ms);
-    connect(&m_timer, &QTimer::timeout, this, &Autosave::saveNow);
+    m_writer.setMaxThreadCount(1);
+    connect(&m_timer, &QTimer::timeout, this, &Autosave::saveBeside);
     connect(&session, &Session::changed, this, &Autosave::changed);
     connect(&session, &Session::fileChanged, this, &Autosave::changed);
 }
 
-Autosave::~Autosave() = default;
+Autosave::~Autosave() { m_writer.waitForDone(); }
 
 void Autosave::beginLife()
 {
@@ -50,17 +50,42 @@ void Autosave::changed()
     if (!m_session.isModified())
         forget();
     else if (!m_timer.isActive())  // not restarted: steady work is saved too
-        m_timer.start();
+        m_timer.start(m_delay_ms);
 }
 
 void Autosave::saveNow()
 {
     m_timer.stop();
-    if (!m_session.isModified())
+    m_writer.waitForDone();
+    if (m_session.isModified())
+        written(write(copy()));
+}
+
+void Autosave::saveBeside()
+{
+    m_again = m_writing;  // what is being written is older
+    if (m_writing || !m_session.isModified())
         return;
-    const QString reason = write();
+    m_writing = true;
+    m_writer.start([this, copy = copy()] {
+        const QString reason = write(copy);
+        QMetaObject::invokeMethod(
+            this,
+            [this, reason] {
+                m_writing = false;
+                if (m_session.isModified())
+                    written(reason);
+                if (m_again && !m_timer.isActive())
+                    m_timer.start(m_delay_ms);
+            },
+            Qt::QueuedConnection);
+    });
+}
+
+void Autosave::written(const QString& reason)
+{
     if (!reason.isEmpty())
-        m_timer.start();  // a full disk may have room again later; the drawing itself is still open
+        m_timer.start(10 * m_delay_ms);  // a full disk may have room again later; the drawing itself is still open
     if (std::exchange(m_failing, !reason.isEmpty()) != m_failing) {
         if (m_failing)
             Q_EMIT failed(reason);
@@ -69,20 +94,27 @@ void Autosave::saveNow()
     }
 }
 
-QString Autosave::write()
+Autosave::Copy Autosave::copy()
 {
     beginLife();  // a home folder may come late, or come back
-    const QJsonObject note{{QStringLiteral("file"), m_session.path()},
+    return {m_session.path(), m_session.drawing()};
+}
+
+QString Autosave::write(const Copy& copy) const
+{
+    const QJsonObject note{{QStringLiteral("file"), copy.original},
                            {QStringLiteral("changed"), QDateTime::currentDateTimeUtc().toString(Qt::ISODateWithMs)}};
     // The note first: a copy is never without the name of the file it belongs to, whenever the end comes.
     if (const QString reason = replaceFile(noteOf(file()), QJsonDocument(note).toJson()); !reason.isEmpty())
         return reason;
-    return replaceFile(file(), QByteArray::fromStdString(document::write(m_session.drawing())));
+    return replaceFile(file(), QByteArray::fromStdString(document::write(copy.drawing)));
 }
 
 void Autosave::forget()
 {
     m_timer.stop();
+    m_again = false;
+    m_writer.waitForDone();  // else it would come back
     QFile::remove(file());
     QFile::remove(noteOf(file()));
 }

@@ -6,6 +6,7 @@
 #include <QDateTime>
 #include <QLockFile>
 #include <QObject>
+#include <QThreadPool>
 #include <QTimer>
 #include <vector>
 
@@ -28,17 +29,18 @@ struct Leftover {
 class Autosave final : public QObject {
     Q_OBJECT
 public:
-    static constexpr int kDelay_ms = 5000;
+    static constexpr int kDelay_ms = 250;  ///< after a change; with the writing, less than a second
 
     /// @param folder  where the copies go; made if missing
     Autosave(Session& session, QString folder, QObject* parent = nullptr);
     ~Autosave() override;
 
-    /// Writes now if there is unsaved work (before long work, and by the timer).
+    /// Writes if there is unsaved work, and comes back when it is done (before long work). By itself, a moment after each
+    /// change, it writes beside the window, which goes on meanwhile.
     void saveNow();
     /// The work is saved or given up: the copy goes.
     void forget();
-    void setDelay(int milliseconds) { m_timer.setInterval(milliseconds); }
+    void setDelay(int milliseconds) { m_delay_ms = milliseconds; }
     QString file() const { return m_folder + QLatin1Char('/') + m_id + QStringLiteral(".tapward"); }
 
     /// Copies whose window no longer lives, newest first; those that cannot be read are among them.
@@ -51,15 +53,25 @@ Q_SIGNALS:
     void resumed();
 
 private:
+    /// What is written, taken while nobody changes it.
+    struct Copy {
+        QString original;
+        document::Drawing drawing;
+    };
     void changed();
+    void saveBeside();
+    void written(const QString& reason);
+    Copy copy();
     void beginLife();  ///< folder and lock, as far as they can be had now
-    QString write();   ///< the reason, or empty
+    QString write(const Copy& copy) const;  ///< the reason, or empty; by any thread
 
     Session& m_session;
     QString m_folder, m_id;
     std::unique_ptr<QLockFile> m_alive;
-    bool m_failing = false;
+    int m_delay_ms = kDelay_ms;
+    bool m_failing = false, m_writing = false, m_again = false;
     QTimer m_timer;
+    QThreadPool m_writer;  ///< of one
 };
 
 /// The edit that turns one drawing into another, as one undo step: how a restored copy comes back over

@@ -48,7 +48,7 @@ int main(int argc, char** argv)
         if (session.perform({Message("count"), {document::SetJob{job}}}))
             std::_Exit(4);
         tell('e', number, clock.elapsed());
-        if (number % 23 == 0) {
+        if (number % 71 == 0) {
             if (session.save(file))
                 std::_Exit(5);
             tell('s', number, clock.elapsed());
