@@ -87,6 +87,10 @@ QString sayBurn(double celsius)
 Answers collectAnswers(const Session& session)
 {
     Answers answers;
+    if (session.drawing().parts.empty()) {
+        answers.noMargin = tr("Nothing is drawn yet. What it takes: a supply, a heater and a tap, joined by pipes.");
+        return answers;
+    }
     const UnitSystem units = session.units();
     const study::Prediction* prediction = session.prediction();
     if (!prediction) {

@@ -100,7 +100,6 @@ void MainWindow::furnish()
     m_survey = new SurveyPanel(m_session);
     m_safety = new SafetyPanel(m_session);
     m_safety->worker().setByItself(m_studiesByItself);
-    m_hint = new QLabel;
     m_state = new QLabel;
     m_findingCount = new QPushButton;
     m_zoom = new QComboBox;
@@ -194,7 +193,6 @@ void MainWindow::refreshTitle()
 void MainWindow::refreshState()
 {
     setWindowModified(m_hasDrawing && m_session.isModified());
-    m_hint->setVisible(m_session.drawing().parts.empty());
     const bool sample = m_session.drawing().job.sampleFigures;
     m_state->setText(m_session.isStale() ? tr("Recalculating\u2026") : sample ? tr("Sample figures") : QString());
     m_findingCount->setText(m_findings->summary());

@@ -173,7 +173,7 @@ private:
     QPointer<StockDialog> m_stock;
     std::unique_ptr<ScaleTool> m_scaleTool;
     HelpWindow* m_help = nullptr;
-    QLabel *m_hint = nullptr, *m_state = nullptr, *m_unkept = nullptr;
+    QLabel *m_state = nullptr, *m_unkept = nullptr;
     QPushButton* m_findingCount = nullptr;
     QComboBox* m_zoom = nullptr;
     QMenu* m_recentMenu = nullptr;

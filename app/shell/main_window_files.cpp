@@ -116,6 +116,7 @@ void MainWindow::newDrawing()
     m_suggestedPath.clear();
     m_session.startNew(emptyDrawing());
     opened();
+    showArea(QStringLiteral("coach"));
 }
 
 void MainWindow::openDialog()

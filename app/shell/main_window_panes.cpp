@@ -41,12 +41,6 @@ void MainWindow::buildPanes()
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(m_caseBar);
-    m_hint->setText(
-        tr("Drag a part from the list on the left, or press Insert. Lay pipes by dragging from port to port."));
-    m_hint->setWordWrap(true);
-    m_hint->setContentsMargins(10, 6, 10, 6);
-    m_hint->hide();
-    column->addWidget(m_hint);
     column->addWidget(m_canvas, 1);
     column->addWidget(m_timeBar);
     m_stack->addWidget(pane);

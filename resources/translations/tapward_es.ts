@@ -8107,6 +8107,10 @@ Sin averías: tomas</translation>
         <source>It lights in %1 of the samples of what is not known.</source>
         <translation>Enciende en el %1 de las muestras de lo que no se sabe.</translation>
     </message>
+    <message>
+        <source>Nothing is drawn yet. What it takes: a supply, a heater and a tap, joined by pipes.</source>
+        <translation>Todavía no hay nada dibujado. Hacen falta un suministro, un calentador y un grifo, unidos por tubos.</translation>
+    </message>
 </context>
 <context>
     <name>tapward::app::AnswersPanel</name>
@@ -9541,10 +9545,6 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>%1 %</source>
         <translation>%1 %</translation>
-    </message>
-    <message>
-        <source>Drag a part from the list on the left, or press Insert. Lay pipes by dragging from port to port.</source>
-        <translation>Arrastre una pieza de la lista de la izquierda, o pulse Insert. Tienda tubos arrastrando de conexión a conexión.</translation>
     </message>
     <message>
         <source>Drawing</source>

@@ -4,12 +4,15 @@
 #include <QApplication>
 #include <QDockWidget>
 #include <QHeaderView>
+#include <QLabel>
 #include <QSettings>
 #include <QTableView>
 #include <QTest>
 #include <set>
 
+#include "panels/answers.h"
 #include "panels/case_bar.h"
+#include "panels/findings_panel.h"
 #include "panels/question_list.h"
 #include "panels/safety_panel.h"
 #include "panels/survey_panel.h"
@@ -172,4 +175,26 @@ TEST_CASE("areas are reached by Alt and a digit; a pane that an area lacks is sh
                 action->trigger();
                 CHECK((shownPanes(window) == before) == (times == 1));
             }
+}
+
+TEST_CASE("a new drawing says once how to begin, and warns of nothing", "[shell][areas]")
+{
+    forgetLooks();
+    MainWindow window;
+    window.show();
+    window.newDrawing();
+    REQUIRE(waitForAnswer(window.session()));
+    CHECK(window.area() == QStringLiteral("coach"));
+    CHECK(window.session().findings().empty());
+    CHECK(window.findings().openCount() == 0);
+    const Answers answers = collectAnswers(window.session());
+    CHECK(answers.lines.empty());
+    CHECK(answers.cautions.empty());
+    CHECK_FALSE(answers.noMargin.isEmpty());
+    int hints = 0;
+    for (const auto* label : window.findChildren<QLabel*>())
+        hints += label->isVisible() && label->text().contains(QStringLiteral("Insert"));
+    CHECK(hints == 0);  // the canvas paints the one there is
+    window.autosave().forget();
+    forgetLooks();
 }

@@ -6,6 +6,9 @@ namespace tapward::review::rule {
 
 void caseWithoutAnswer(const Seen& seen, Findings& findings)
 {
+    if (seen.drawing.parts.empty()) {
+        return;  // just begun: nothing is wrong with it
+    }
     for (const study::CaseResult& result : seen.prediction.cases) {
         if (!result.noAnswer) {
             continue;
