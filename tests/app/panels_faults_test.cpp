@@ -141,7 +141,7 @@ TEST_CASE("asking for pairs runs the faults again with each fault beside a faile
     const int singles = page.table().rowCount();
     page.pairs().click();
     REQUIRE(panel.worker().isRunning());
-    REQUIRE(QTest::qWaitFor([&] { return !panel.worker().isRunning(); }, 120000));
+    REQUIRE(QTest::qWaitFor([&] { return !panel.worker().isRunning(); }, kPatience_ms));
     REQUIRE(page.table().rowCount() > singles);
     int pairs = 0;
     for (int i = 0; page.rowAt(i); ++i) {

@@ -222,7 +222,7 @@ TEST_CASE("the studies run by themselves, are called off by an edit, and the ses
     const auto isFull = [&] { return session.assessment() && !session.assessment()->isAtLeast(); };
     REQUIRE(QTest::qWaitFor([&] { return worker.isRunning(); }, 5000));
     CHECK_FALSE(session.studying().isEmpty());
-    REQUIRE(QTest::qWaitFor(isFull, 120000));
+    REQUIRE(QTest::qWaitFor(isFull, kPatience_ms));
     REQUIRE(session.assessment()->presses);
     const double before_C = session.assessment()->hottest({study::HeatPlace::HeaterOutlet})->hottest_C;
     CHECK(before_C >= session.assessment()->presses->find(study::HeatPlace::HeaterOutlet)->hottest_C);
@@ -234,7 +234,7 @@ TEST_CASE("the studies run by themselves, are called off by an edit, and the ses
     CHECK_FALSE(worker.isRunning());
     REQUIRE(waitForAnswer(session));
     CHECK(session.assessment()->isAtLeast());
-    REQUIRE(QTest::qWaitFor(isFull, 120000));
+    REQUIRE(QTest::qWaitFor(isFull, kPatience_ms));
     // What does not matter leaves it known.
     REQUIRE_FALSE(session.perform(document::moveParts(session.drawing(), {idOf(session, "PB1")}, 2, 0)));
     REQUIRE(waitForAnswer(session));
@@ -267,7 +267,8 @@ TEST_CASE("the protections needed are told and set in one undo step", "[panels][
     REQUIRE(waitForAnswer(session));
     const auto before = bytes(session);
     panel.runStudies();
-    REQUIRE(QTest::qWaitFor([&] { return panel.worker().answers().safe && !panel.worker().isRunning(); }, 240000));
+    REQUIRE(
+        QTest::qWaitFor([&] { return panel.worker().answers().safe && !panel.worker().isRunning(); }, kPatience_ms));
     auto& page = panel.protections();
     const auto& set = panel.worker().answers().safe->answer;
     REQUIRE(set);
@@ -491,7 +492,7 @@ TEST_CASE("stops, bands, ranking and the 12 V tables show the core's answers, an
     questions.stop.confirmations = 0;
     panel.worker().setQuestions(questions);
     panel.runStudies();
-    REQUIRE(QTest::qWaitFor([&] { return !panel.worker().isRunning(); }, 280000));
+    REQUIRE(QTest::qWaitFor([&] { return !panel.worker().isRunning(); }, kPatience_ms));
     const auto& answers = panel.worker().answers();
     REQUIRE(answers.stop);
     REQUIRE(answers.stop->answer);

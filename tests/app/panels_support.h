@@ -21,6 +21,9 @@ struct StringMaker<QString> {
 
 namespace tapward::app::test {
 
+/// How long an answer is waited for; a wait ends when it is there. (Under sanitizers studies take minutes.)
+inline constexpr int kPatience_ms = 900'000;
+
 inline QString samplePath(const char* name = "long_hall_coach")
 {
     return QStringLiteral(TAPWARD_SOURCE_DIR "/samples/%1.tapward").arg(QString::fromLatin1(name));

@@ -70,8 +70,7 @@ void checkAll(QWidget& root, QWidget* other = nullptr)
     std::vector<QWidget*> all;
     for (auto* widget : candidates)
         if ((widget->focusPolicy() & Qt::TabFocus) && widget->isEnabled() && widget->isVisible()
-            && !widget->focusProxy() && widget->window() == root.window()
-            && !isScrolledAway(*widget)
+            && !widget->focusProxy() && widget->window() == root.window() && !isScrolledAway(*widget)
             && root.window()->rect().contains(widget->mapTo(root.window(), widget->rect().bottomRight())))
             all.push_back(widget);
     REQUIRE((other || all.size() >= 2));

@@ -110,10 +110,12 @@ TEST_CASE("the start page's links have the desktop's letters, and take the lines
     page.show();
     const auto links = page.findChildren<LinkButton*>();
     REQUIRE(links.size() >= 9);
-    (void)QTest::qWaitFor([&] {  // the layout comes when it comes
-        return std::ranges::all_of(
-            links, [](const LinkButton* link) { return link->height() >= link->heightForWidth(link->width()); });
-    });
+    (void)QTest::qWaitFor(
+        [&] {  // the layout comes when it comes
+            return std::ranges::all_of(
+                links, [](const LinkButton* link) { return link->height() >= link->heightForWidth(link->width()); });
+        },
+        60'000);
     for (const auto* link : links) {
         CAPTURE(link->text().toStdString());
         CHECK(link->width() >= link->minimumSizeHint().width());

@@ -242,10 +242,10 @@ TEST_CASE("nothing in the safety pane and its answers is cut in the stretched la
     panel.show();
     REQUIRE_FALSE(session.open(QStringLiteral(TAPWARD_SOURCE_DIR "/tests/study/trade_ranges.tapward")));
     panel.runStudies();
-    REQUIRE(QTest::qWaitFor([&] { return panel.worker().answers().winter != nullptr; }, 60000));
+    REQUIRE(QTest::qWaitFor([&] { return panel.worker().answers().winter != nullptr; }, kPatience_ms));
     panel.worker().cancel();
     panel.worker().startFaults();
-    REQUIRE(QTest::qWaitFor([&] { return !panel.worker().isRunning(); }, 120000));
+    REQUIRE(QTest::qWaitFor([&] { return !panel.worker().isRunning(); }, kPatience_ms));
     REQUIRE(waitForAnswer(session));
     REQUIRE(panel.titles().size() == 5);
     for (int tab = 0; tab < panel.titles().size(); ++tab) {
