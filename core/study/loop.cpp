@@ -351,7 +351,13 @@ LoopMap findLoop(const document::Drawing& drawing, const Plant& plant, double wa
         } else {
             answer.exists = true;
             answer.flow_m3s = 0;
-            answer.reason = Message("The pumps' head is used up before water moves: check valves hold it back.");
+            answer.headUsedUp = true;
+            const auto [check, opensAt_Pa] = stiffestCheck(plant, network, full);
+            answer.blockedBy = check;
+            answer.reason = check != document::kNoPart
+                                ? Message("{0} opens at {1}: the pumps do not give that much.",
+                                          {drawing.find(check)->tag, Measure{opensAt_Pa, Quantity::Pressure}})
+                                : Message("The pumps' head is used up before water moves: check valves hold it back.");
         }
         return map;
     }

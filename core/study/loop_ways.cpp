@@ -130,6 +130,22 @@ PartId blockedPart(const Plant& plant, const network::Network& network, const st
     return document::kNoPart;
 }
 
+std::pair<PartId, double> stiffestCheck(const Plant& plant, const network::Network& network,
+                                        const std::vector<Hop>& way)
+{
+    std::pair<PartId, double> stiffest{document::kNoPart, 0};
+    for (const Hop& hop : way) {
+        const auto elements = network.elements(hop.link);
+        for (std::size_t e = 0; e < elements.size(); ++e) {
+            const auto* check = std::get_if<network::CheckLaw>(&elements[e].law);
+            if (check && check->crack_Pa > stiffest.second) {
+                stiffest = {plant.chains[hop.link].elementParts[e], check->crack_Pa};
+            }
+        }
+    }
+    return stiffest;
+}
+
 Message whyNoWater(const Plant& plant, const network::Network& network, const PlantPart& outlet)
 {
     const auto inner = [&](int link) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <span>
+#include <utility>
 #include <vector>
 
 #include "study/loop.h"
@@ -28,6 +29,9 @@ double pumpedFlow(const Plant& plant, std::span<const double> flows);
 int bypassLink(const Plant& plant, const network::Network& network, std::span<const double> flows, int heaterLink,
                int hot, int cold);
 
+/// The check valve on the way that takes the most to open, and how much, Pa; none on a way without.
+std::pair<document::PartId, double> stiffestCheck(const Plant& plant, const network::Network& network,
+                                                  const std::vector<Hop>& way);
 /// What on this way lets nothing through in the walked direction.
 document::PartId blockedPart(const Plant& plant, const network::Network& network, const std::vector<Hop>& way);
 

@@ -124,6 +124,7 @@ struct LoopAnswer {
     bool exists = false;          ///< a loop with a circulator is drawn
     Message reason;               ///< why not, or what blocks it
     document::PartId blockedBy = document::kNoPart;
+    bool headUsedUp = false;  ///< blockedBy is a check valve that takes more to open than the pumps give
     std::vector<document::PartId> circulators;
     document::PartId heater = document::kNoPart, tap = document::kNoPart, returnTee = document::kNoPart;
     /// The join by which the loop's water enters a line that cold outlets draw from; none with a return of its own.

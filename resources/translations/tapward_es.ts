@@ -7380,6 +7380,14 @@ Sin averías: tomas</translation>
         <source>reads low</source>
         <translation>marca de menos</translation>
     </message>
+    <message>
+        <source>Fit a check valve that opens more easily, or pumps with more head: two in series add theirs.</source>
+        <translation>Ponga una válvula de retención que abra más fácil o bombas con más altura: dos en serie suman la suya.</translation>
+    </message>
+    <message>
+        <source>{0} opens at {1}: the pumps do not give that much.</source>
+        <translation>{0} abre a {1}: las bombas no dan tanto.</translation>
+    </message>
 </context>
 <context>
     <name>drawings</name>

@@ -56,6 +56,24 @@ TEST_CASE("a blocked loop names the part in the way", "[review]")
     CHECK(render(found[0].what, UnitSystem::Us) == "No water goes round the loop: MV1 blocks it.");
 }
 
+TEST_CASE("a check valve that takes more than the pumps give is named, and not said to face backward", "[review]")
+{
+    Coach coach;
+    coach.prediction.loop.flow_m3s = 0;
+    coach.prediction.loop.blockedBy = coach.id("CV1");
+    coach.prediction.loop.headUsedUp = true;
+    coach.prediction.loop.reason = "CV1 opens at 8.7 psi: the pumps do not give that much.";
+    const auto found = coach.found("loop_blocked");
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].part == coach.id("CV1"));
+    CHECK(found[0].what.text == coach.prediction.loop.reason.text);
+    CHECK(found[0].remedy.text.find("opens more easily") != std::string::npos);
+    CHECK_FALSE(coach.finds("check_valve_backward"));
+    coach.prediction.loop.headUsedUp = false;  // shut against the pumps for another reason: it faces them
+    CHECK_FALSE(coach.finds("loop_blocked"));
+    CHECK(coach.finds("check_valve_backward"));
+}
+
 TEST_CASE("a circulator whose way is broken is found with the reason, a coach without one is not", "[review]")
 {
     Coach coach;

@@ -53,7 +53,8 @@ void checkValveBackward(const Seen& seen, Findings& findings)
         if (check->places.empty() || check->places.front().link < 0) {
             continue;
         }
-        const bool inLoop = check->id == seen.prediction.loop.blockedBy || opposesPump(seen.after, *check);
+        const bool inLoop = (check->id == seen.prediction.loop.blockedBy && !seen.prediction.loop.headUsedUp)
+                            || opposesPump(seen.after, *check);
         if (!inLoop && outletsReached(seen.pipes, check->id) == asDrawn) {
             continue;
         }

@@ -12,12 +12,17 @@ void loopBlocked(const Seen& seen, Findings& findings)
         return;  // a coach without a loop needs none; a way past the heater is another rule's
     }
     const study::PlantPart* blocking = seen.after.find(loop.blockedBy);
-    if (blocking && blocking->model.role == parts::Role::CheckValve) {
+    if (blocking && blocking->model.role == parts::Role::CheckValve && !loop.headUsedUp) {
         return;  // it faces backward: that rule says so
     }
     Finding finding;
     finding.severity = Severity::Caution;
-    if (loop.blockedBy != document::kNoPart) {
+    if (loop.headUsedUp) {
+        finding.what = loop.reason;
+        finding.why = "Without flow the heater does not light and the tap stays cold.";
+        finding.remedy = "Fit a check valve that opens more easily, or pumps with more head: two in series add theirs.";
+        finding.part = loop.blockedBy != document::kNoPart ? loop.blockedBy : loop.circulators.front();
+    } else if (loop.blockedBy != document::kNoPart) {
         finding.what = {"No water goes round the loop: {0} blocks it.", {tagOf(seen, loop.blockedBy)}};
         finding.why = loop.reason;
         finding.remedy = {"Look at {0}: its direction, its setting and its supply.", {tagOf(seen, loop.blockedBy)}};
