@@ -2,6 +2,7 @@
 #include "shell/link_button.h"
 
 #include <algorithm>
+#include <QDir>
 #include <QEvent>
 #include <QFontMetrics>
 #include <QStyleOptionButton>
@@ -12,6 +13,7 @@ namespace tapward::app {
 namespace {
 
 constexpr int kMargin = 5, kGap = 8;
+constexpr QChar kMayBreak(0x200B);  // zero-width space
 constexpr int kWrapped = Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap | Qt::TextHideMnemonic;
 
 int heightOf(const QFont& font, const QString& text, int width)
@@ -22,12 +24,18 @@ int heightOf(const QFont& font, const QString& text, int width)
 int longestWord(const QFont& font, const QString& text)
 {
     int most = 0;
-    for (const auto& word : text.split(QLatin1Char(' ')))
+    for (const auto& word : QString(text).replace(kMayBreak, QLatin1Char(' ')).split(QLatin1Char(' ')))
         most = std::max(most, QFontMetrics(font).horizontalAdvance(word));
     return most;
 }
 
 }  // namespace
+
+QString breakable(QString path)
+{
+    const QChar separator = QDir::separator();
+    return path.replace(separator, QString(separator) + kMayBreak);
+}
 
 void paintFocusFrame(const QWidget& widget, QPainter& painter)
 {
@@ -42,7 +50,7 @@ LinkButton::LinkButton(const QIcon& icon, const QString& text, const QString& mo
 {
     setIconSize({24, 24});
     setAccessibleName(text);
-    setAccessibleDescription(more);
+    setAccessibleDescription(QString(more).remove(kMayBreak));
     QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);

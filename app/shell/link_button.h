@@ -35,6 +35,9 @@ private:
 };
 
 /// Around the whole of a button that has no frame of its own: the style shows its focus hardly or not at all.
+/// A path that may be broken behind each of its folders.
+QString breakable(QString path);
+
 void paintFocusFrame(const QWidget& widget, QPainter& painter);
 
 /// A picture with a name under it, no frame until the pointer is over it.

@@ -40,6 +40,27 @@ constexpr double kSection = 1.2;  // times the page's letters: every heading ali
 class Room final : public QScrollArea {
 public:
     QSize sizeHint() const override { return {640, 480}; }
+
+protected:
+    void resizeEvent(QResizeEvent* event) override
+    {
+        QScrollArea::resizeEvent(event);
+        fit();
+    }
+    bool eventFilter(QObject* watched, QEvent* event) override
+    {
+        if (watched == widget() && event->type() == QEvent::LayoutRequest)
+            fit();
+        return QScrollArea::eventFilter(watched, event);
+    }
+
+private:
+    // What wraps asks for more height than its least, and would be squeezed before anything scrolls.
+    void fit()
+    {
+        if (QWidget* all = widget(); all && all->layout() && all->layout()->hasHeightForWidth())
+            all->setMinimumHeight(all->layout()->totalHeightForWidth(viewport()->width()));
+    }
 };
 
 /// The title in a drawing's title block. That stands first in the files that come with the program: the rest of them
@@ -308,7 +329,7 @@ void StartPage::refresh()
     for (const QString& path : files) {
         const QFileInfo info(path);
         auto* button = new LinkButton(look::icon(QStringLiteral("new")), info.completeBaseName(),
-                                      info.exists() ? QDir::toNativeSeparators(info.path())
+                                      info.exists() ? breakable(QDir::toNativeSeparators(info.path()))
                                                     : tr("Missing: it was moved or deleted"));
         button->setEnabled(info.exists());
         button->setAccessibleName(tr("Open %1").arg(info.fileName()));
