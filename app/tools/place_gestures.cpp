@@ -30,7 +30,7 @@ Result<Edit> putDown(const Drawing& drawing, std::string_view kind, const QPoint
                                  {document::kNoPart, {}, {middle.x + 4, middle.y}}, stage);
     }
     if (target)
-        return document::splitPipe(drawing, target->pipe, kind, toDrawing(target->at), target->share, stage);
+        return document::hangOnPipe(drawing, target->pipe, kind, toDrawing(target->at), target->share, stage);
     return document::placePart(drawing, kind, toDrawing(at), stage, turn);
 }
 

@@ -65,6 +65,10 @@ Result<Edit> connect(const Drawing& drawing, PipeEnd from, PipeEnd to, Stage sta
 /// A two-port (or tee-like) part dropped on a pipe: the pipe becomes two, real lengths and counted fittings
 /// divided by `share` (0..1 from ends[0]); the part turns to the pipe's direction.
 Result<Edit> splitPipe(const Drawing& drawing, PartId pipe, std::string_view kind, Point at, double share, Stage stage);
+/// A part with one port dropped on a pipe: a tee is put in there, the part beside it where there is room, joined by a new
+/// pipe. A part with more ports is refused in the words of splitPipe(), or goes into the line.
+Result<Edit> hangOnPipe(const Drawing& drawing, PartId pipe, std::string_view kind, Point at, double share,
+                        Stage stage);
 /// Start or end a new pipe on an existing pipe: a tee is put in at the place.
 Result<Edit> teeOff(const Drawing& drawing, PartId pipe, Point at, double share, Stage stage);
 /// Removes parts and the pipes that hang on them; `heal` joins the two pipes of an in-line part into one

@@ -7388,6 +7388,10 @@ Sin averías: tomas</translation>
         <source>{0} opens at {1}: the pumps do not give that much.</source>
         <translation>{0} abre a {1}: las bombas no dan tanto.</translation>
     </message>
+    <message>
+        <source>Hang {0} on {1}</source>
+        <translation>Colgar {0} de {1}</translation>
+    </message>
 </context>
 <context>
     <name>drawings</name>

@@ -54,10 +54,26 @@ TEST_CASE("a drop that cannot go into the pipe is refused and says why", "[canva
     const auto left = b.place("circulator", -12, 0), right = b.place("circulator", 12, 0);
     b.join(left, "outlet", right, "inlet");
     const auto before = b.drawing();
-    CHECK_FALSE(b.dropKind("toilet", b.pixel(0, 0)));
+    CHECK_FALSE(b.dropKind("faucet", b.pixel(0, 0)));
     CHECK(b.drawing() == before);
     CHECK_FALSE(b.canvas.hasPreview());
     CHECK(b.said.size() > 20);
+}
+
+TEST_CASE("a drain dropped on a pipe hangs on it by a tee, in one undo step", "[canvas]")
+{
+    Bench b;
+    const auto left = b.place("circulator", -12, 0), right = b.place("circulator", 12, 0);
+    b.join(left, "outlet", right, "inlet");
+    const auto before = b.drawing();
+    const int steps = b.session.undoStack().count();
+    REQUIRE(b.dropKind("drain_valve", b.pixel(0, 0)));
+    const auto& drain = b.only("drain_valve");
+    CHECK(b.drawing().pipeAt(b.only("tee").id, "branch") == b.drawing().pipeAt(drain.id, "port"));
+    CHECK(b.session.selection() == std::vector{drain.id});
+    CHECK(b.session.undoStack().count() == steps + 1);
+    b.session.undoStack().undo();
+    CHECK(b.drawing().parts == before.parts);
 }
 
 TEST_CASE("dragging from port to port draws a pipe between them", "[canvas]")
