@@ -63,6 +63,7 @@ PaneStand& PaneStand::high(const char* shown, int pixels)
 }
 
 int PaneStand::letter() const { return m_window.fontMetrics().averageCharWidth(); }
+bool PaneStand::isCramped() const { return m_window.height() < line() * 38 || m_window.width() < letter() * 130; }
 bool PaneStand::isRoomy() const { return m_window.width() >= letter() * 190; }
 int PaneStand::line() const { return m_window.fontMetrics().height(); }
 
@@ -78,8 +79,12 @@ public:
     }
     void stand(PaneStand& panes) const override
     {
-        panes.at(Qt::LeftDockWidgetArea, "tray").behind("tray", "outline");
         panes.at(Qt::RightDockWidgetArea, "details");
+        if (panes.isCramped()) {
+            panes.behind("details", "tray").behind("details", "outline").wide("details", panes.letter() * 46);
+            return;
+        }
+        panes.at(Qt::LeftDockWidgetArea, "tray").behind("tray", "outline");
         panes.wide("tray", panes.letter() * (panes.isRoomy() ? 29 : 36))
             .wide("details", panes.letter() * (panes.isRoomy() ? 46 : 60));
     }
@@ -110,8 +115,13 @@ public:
     }
     void stand(PaneStand& panes) const override
     {
-        panes.at(Qt::LeftDockWidgetArea, "tray").behind("tray", "outline");
         panes.at(Qt::RightDockWidgetArea, "predictions").behind("predictions", "details");
+        if (panes.isCramped()) {
+            panes.behind("predictions", "warm-up").behind("predictions", "findings").behind("predictions", "tray");
+            panes.wide("predictions", panes.letter() * 46);
+            return;
+        }
+        panes.at(Qt::LeftDockWidgetArea, "tray").behind("tray", "outline");
         panes.at(Qt::BottomDockWidgetArea, "warm-up");
         const bool roomy = panes.isRoomy();
         if (roomy) {
@@ -140,6 +150,10 @@ public:
     void stand(PaneStand& panes) const override
     {
         panes.at(Qt::RightDockWidgetArea, "safety");
+        if (panes.isCramped()) {
+            panes.behind("safety", "findings").wide("safety", panes.room().width() * 3 / 5);
+            return;
+        }
         panes.at(Qt::BottomDockWidgetArea, "findings");
         panes.wide("safety", std::max(panes.room().width() * 3 / 5, panes.letter() * 100));
         panes.high("findings", panes.line() * 13);

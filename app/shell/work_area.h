@@ -26,6 +26,8 @@ public:
 
     int letter() const;  ///< the width of one, in pixels
     int line() const;  ///< the height of one
+    /// A small laptop at twice the size: the drawing and one pane are all there is room for, the rest are tabs.
+    bool isCramped() const;
     bool isRoomy() const;  ///< for two panes with text beside one another
     QSize room() const { return m_window.size(); }
 

@@ -157,8 +157,7 @@ TEST_CASE("what is written has every member under its own name, and nothing that
     wanted["parts"][2]["stage"] = "existing";
     wanted["parts"][3]["stage"] = "existing";
     wanted["cases"][0]["actions"][1]["opening"] = 1;
-    wanted["cases"][1] = nlohmann::json::parse(
-        R"({"name": "Two", "view": "after", "duration_s": 180, "actions": []})");
+    wanted["cases"][1] = nlohmann::json::parse(R"({"name": "Two", "view": "after", "duration_s": 180, "actions": []})");
     wanted["cases"][1]["start_C"] = (70 - 32) / 1.8;
     wanted["cases"][1]["target_C"] = (105 - 32) / 1.8;
     CHECK(nlohmann::json::parse(write(*drawing)) == wanted);
