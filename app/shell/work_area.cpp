@@ -63,7 +63,7 @@ PaneStand& PaneStand::high(const char* shown, int pixels)
 }
 
 int PaneStand::letter() const { return m_window.fontMetrics().averageCharWidth(); }
-bool PaneStand::isCramped() const { return m_window.height() < line() * 38 || m_window.width() < letter() * 130; }
+bool PaneStand::isCramped() const { return m_window.height() < line() * 30 || m_window.width() < letter() * 130; }
 bool PaneStand::isRoomy() const { return m_window.width() >= letter() * 190; }
 int PaneStand::line() const { return m_window.fontMetrics().height(); }
 
