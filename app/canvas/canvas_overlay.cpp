@@ -2,6 +2,7 @@
 // What the canvas paints under and over its items: grid, selection, what a gesture shows.
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <QImage>
 #include <QPainter>
 
@@ -134,6 +135,29 @@ void CanvasView::paintOverlay(QPainter& painter) const
     }
 }
 
+QRectF CanvasView::scaleBox() const
+{
+    const QSizeF size(300, 36);
+    const double right = viewport()->width() - size.width() - 16, low = viewport()->height() - size.height() - 16;
+    QRectF best;
+    int least = std::numeric_limits<int>::max();
+    for (const QPointF corner : {QPointF(16, low), QPointF(right, low), QPointF(16, 16), QPointF(right, 16)}) {
+        const QRectF box(corner, size);
+        const QRectF ground = mapToScene(box.adjusted(-8, -8, 8, 6).toAlignedRect()).boundingRect();
+        const auto covered = [&ground](const auto& shapes, auto boxOf) {
+            return std::ranges::count_if(shapes, [&](const auto& one) { return boxOf(one).intersects(ground); });
+        };
+        const auto cost = static_cast<int>(covered(m_layout.symbols, [](const auto& one) { return one.box(); })
+                                           + covered(m_layout.labels, [](const auto& one) { return one.box; })
+                                           + covered(m_layout.numbers, [](const auto& one) { return one.box; }));
+        if (cost < least) {
+            least = cost;
+            best = box;
+        }
+    }
+    return best;
+}
+
 void CanvasView::drawForeground(QPainter* painter, const QRectF&)
 {
     const Theme& theme = m_options.theme;
@@ -165,7 +189,7 @@ void CanvasView::drawForeground(QPainter* painter, const QRectF&)
                              "Drag from port to port to draw a pipe."));
     }
     if (m_options.snapshot != nullptr) {
-        const QRectF box(16, viewport()->height() - 52, 300, 36);
+        const QRectF box = scaleBox();
         QColor ground = theme.paper;
         ground.setAlpha(225);
         painter->setPen(Qt::NoPen);

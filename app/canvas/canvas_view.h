@@ -125,6 +125,7 @@ private:
     void updateCursor();
     void paintGrid(QPainter& painter) const;
     void paintOverlay(QPainter& painter) const;
+    QRectF scaleBox() const;  ///< of the temperatures' colors: in the corner where it covers least, in pixels
     void paintPipeEnds(QPainter& painter) const;
     void paintSelection(QPainter& painter, document::PartId id, const QColor& colour, double pixels,
                         const DrawingLayout& layout) const;
