@@ -57,6 +57,7 @@ void Autosave::saveNow()
 {
     m_timer.stop();
     m_writer.waitForDone();
+    ++m_turn;
     if (m_session.isModified())
         written(write(copy()));
 }
@@ -67,13 +68,13 @@ void Autosave::saveBeside()
     if (m_writing || !m_session.isModified())
         return;
     m_writing = true;
-    m_writer.start([this, copy = copy()] {
+    m_writer.start([this, copy = copy(), turn = ++m_turn] {
         const QString reason = write(copy);
         QMetaObject::invokeMethod(
             this,
-            [this, reason] {
+            [this, reason, turn] {
                 m_writing = false;
-                if (m_session.isModified())
+                if (turn == m_turn && m_session.isModified())
                     written(reason);
                 if (m_again && !m_timer.isActive())
                     m_timer.start(m_delay_ms);
@@ -114,6 +115,7 @@ void Autosave::forget()
 {
     m_timer.stop();
     m_again = false;
+    ++m_turn;
     m_writer.waitForDone();  // else it would come back
     QFile::remove(file());
     QFile::remove(noteOf(file()));

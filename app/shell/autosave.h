@@ -70,6 +70,7 @@ private:
     std::unique_ptr<QLockFile> m_alive;
     int m_delay_ms = kDelay_ms;
     bool m_failing = false, m_writing = false, m_again = false;
+    int m_turn = 0;  ///< what is told of an earlier one comes too late
     QTimer m_timer;
     QThreadPool m_writer;  ///< of one
 };
