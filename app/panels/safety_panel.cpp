@@ -25,8 +25,8 @@
 
 namespace tapward::app {
 
-SafetyPanel::SafetyPanel(Session& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_worker(session), m_run(new QPushButton(tr("Run Studies"))),
+SafetyPanel::SafetyPanel(Session& session, StudyWorker& studies, QWidget* parent)
+    : QWidget(parent), m_session(session), m_worker(studies), m_run(new QPushButton(tr("Run Studies"))),
       m_cancel(new QPushButton(tr("Cancel"))), m_progress(new QProgressBar), m_doing(new QLabel),
       m_staleIcon(new QLabel), m_stale(new QLabel), m_empty(new QLabel), m_staleBar(new QWidget),
       m_stack(new QStackedWidget), m_questions(new QuestionList), m_worst(new SafetyWorstPage(session, m_worker)),

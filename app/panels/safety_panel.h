@@ -31,7 +31,7 @@ class SafetyPage;
 class SafetyPanel final : public QWidget {
     Q_OBJECT
 public:
-    explicit SafetyPanel(Session& session, QWidget* parent = nullptr);
+    SafetyPanel(Session& session, StudyWorker& studies, QWidget* parent = nullptr);
 
     StudyWorker& worker() { return m_worker; }
     void runStudies() { m_worker.start(); }
@@ -73,7 +73,7 @@ private:
     void refreshStale();
 
     Session& m_session;
-    StudyWorker m_worker;
+    StudyWorker& m_worker;
     QPushButton *m_run, *m_cancel;
     QProgressBar* m_progress;
     QLabel *m_doing, *m_staleIcon, *m_stale, *m_empty;

@@ -37,10 +37,12 @@ bool samePlaces(const document::Edit& older, const document::Edit& newer)
 }  // namespace
 
 EditCommand::EditCommand(Session& session, document::Edit edit, int burst)
-    : QUndoCommand(messageText(edit.title, session.units())), m_session(session), m_edit(std::move(edit)),
-      m_before(session.selection()), m_burst(burst)
+    : m_session(session), m_title(edit.title), m_edit(std::move(edit)), m_before(session.selection()), m_burst(burst)
 {
+    sayAgain();
 }
+
+void EditCommand::sayAgain() { setText(messageText(m_title, m_session.units())); }
 
 void EditCommand::redo()
 {

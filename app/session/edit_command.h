@@ -19,11 +19,13 @@ public:
     void undo() override;
     int id() const override { return m_burst != 0 ? 1 : -1; }
     bool mergeWith(const QUndoCommand* newer) override;  ///< only edits of the same burst
+    void sayAgain();  ///< its text, in the language and units of now
 
 private:
     void flip();
 
     Session& m_session;
+    Message m_title;
     document::Edit m_edit;  // what the next undo or redo will do
     std::vector<document::PartId> m_before, m_after;
     int m_burst;

@@ -128,6 +128,21 @@ void Session::take(document::Drawing drawing, const QString& path)
     Q_EMIT fileChanged();
 }
 
+void Session::announce()
+{
+    for (int i = 0; i < m_undo.count(); ++i)  // the stack lets nobody change what its commands do; their words are ours
+        if (const auto* command = dynamic_cast<const EditCommand*>(m_undo.command(i)))
+            const_cast<EditCommand*>(command)->sayAgain();
+    Q_EMIT changed();
+    Q_EMIT predictionChanged();
+    Q_EMIT selectionChanged();
+    Q_EMIT viewChanged();
+    Q_EMIT caseChanged();
+    Q_EMIT timeChanged();
+    Q_EMIT studyingChanged();
+    Q_EMIT fileChanged();
+}
+
 void Session::setUnits(UnitSystem units)
 {
     if (std::exchange(m_units, units) != units)

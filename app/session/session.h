@@ -102,6 +102,9 @@ public:
     const study::CaseResult* currentCase() const;  ///< drawn or played; null when there is no answer for caseName()
     bool isWorking() const { return m_working; }  ///< a prediction or its snapshot is on its way
 
+    /// Says everything anew: for a window that came when the drawing was open already, and in the language of now.
+    void announce();
+
 Q_SIGNALS:
     void changed();  ///< the drawing
     void selectionChanged();

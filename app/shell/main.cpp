@@ -178,7 +178,7 @@ int main(int argc, char** argv)
     std::unique_ptr<MainWindow> window;
     const std::function<void()> makeWindow = [&] {
         auto before = std::move(window);
-        window = std::make_unique<MainWindow>();
+        window = before ? std::make_unique<MainWindow>(*before) : std::make_unique<MainWindow>();
         window->studyByItself();
         QObject::connect(
             window.get(), &MainWindow::languageChosen, &app,
@@ -187,8 +187,6 @@ int main(int argc, char** argv)
                 makeWindow();
             },
             Qt::QueuedConnection);
-        if (before)
-            window->continueFrom(*before);
     };
     makeWindow();
     if (line.isSet(QStringLiteral("size"))) {

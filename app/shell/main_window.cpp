@@ -18,6 +18,7 @@
 #include <QStatusBar>
 #include <QTimer>
 #include <QUrl>
+#include <utility>
 
 #include "panels/answers_panel.h"
 #include "panels/case_bar.h"
@@ -42,13 +43,32 @@
 
 namespace tapward::app {
 
-MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), m_stack(new QStackedWidget)
+MainWindow::MainWindow(std::shared_ptr<Desk> desk)
+    : m_desk(std::move(desk)), m_session(m_desk->session), m_stack(new QStackedWidget)
 {
     setObjectName(QStringLiteral("MainWindow"));
     setAcceptDrops(true);
     setCentralWidget(m_stack);
     restoreLook();
     refreshTitle();
+}
+
+MainWindow::MainWindow(MainWindow& before) : MainWindow(before.m_desk)
+{
+    before.furnish();
+    furnish();
+    before.saveLook();
+    restoreLook();
+    setVisible(before.isVisible());
+    if (!std::exchange(before.m_hasDrawing, false))
+        return;
+    m_guard = std::move(before.m_guard);
+    m_stamp = before.m_stamp;
+    m_suggestedPath = before.m_suggestedPath;
+    opened();
+    m_session.announce();
+    before.m_autosave->forget();
+    m_autosave->saveNow();
 }
 
 // The desktop takes as long to put up a window as the window to make its first page: both at once.
@@ -74,12 +94,7 @@ void MainWindow::welcome()
     connect(m_start, &StartPage::fileRequested, this, &MainWindow::openFile);
 }
 
-void MainWindow::studyByItself()
-{
-    m_studiesByItself = true;
-    if (m_safety)
-        m_safety->worker().setByItself(true);
-}
+void MainWindow::studyByItself() { m_desk->studies.setByItself(true); }
 
 void MainWindow::furnish()
 {
@@ -98,8 +113,7 @@ void MainWindow::furnish()
     m_findings = new FindingsPanel(m_session);
     m_outline = new OutlinePanel(m_session);
     m_survey = new SurveyPanel(m_session);
-    m_safety = new SafetyPanel(m_session);
-    m_safety->worker().setByItself(m_studiesByItself);
+    m_safety = new SafetyPanel(m_session, m_desk->studies);
     m_state = new QLabel;
     m_findingCount = new QPushButton;
     m_zoom = new QComboBox;

@@ -8,7 +8,7 @@
 #include <QPointer>
 #include <vector>
 
-#include "session/session.h"
+#include "session/desk.h"
 #include "shell/autosave.h"
 #include "shell/exports.h"
 #include "shell/places.h"
@@ -47,7 +47,10 @@ class WarmUpChart;
 class MainWindow final : public QMainWindow {
     Q_OBJECT
 public:
-    explicit MainWindow(QWidget* parent = nullptr);
+    MainWindow() : MainWindow(std::make_shared<Desk>()) {}
+    /// Stands in for another window, with its drawing, undo steps, answers, moment and panes; that one gives all of it up
+    /// and is to be closed. For a change of language: texts are made with the window.
+    explicit MainWindow(MainWindow& before);
     ~MainWindow() override;
 
     Session& session() { return furnish(), m_session; }
@@ -83,9 +86,6 @@ public:
     void showArea(const QString& id);
     /// Shows a pane that this area may not have, in an area of its own where there is one.
     QDockWidget& showPane(const char* name);
-    /// Shows what another window shows, unsaved changes with it (as one undo step); that one gives its file up.
-    /// For a change of language: texts are made with the window.
-    void continueFrom(MainWindow& other);
     /// A new drawing as it starts: empty, with one case to write into.
     static document::Drawing emptyDrawing();
 
@@ -100,6 +100,7 @@ protected:
     void dropEvent(QDropEvent* event) override;
 
 private:
+    explicit MainWindow(std::shared_ptr<Desk> desk);
     // main_window.cpp
     void welcome();  ///< start page and top menus, if they are not there yet
     void buildPanes();
@@ -142,7 +143,8 @@ private:
     void exportTo(ExportKind kind);
     void opened();
 
-    Session m_session;
+    std::shared_ptr<Desk> m_desk;
+    Session& m_session;  ///< of the desk
     std::unique_ptr<Autosave> m_autosave;
     std::unique_ptr<FocusRing> m_ring;
     FileGuard m_guard;
@@ -168,7 +170,6 @@ private:
     OutlinePanel* m_outline = nullptr;
     SurveyPanel* m_survey = nullptr;
     SafetyPanel* m_safety = nullptr;
-    bool m_studiesByItself = false;
     QPointer<CaseEditor> m_caseEditor;
     QPointer<StockDialog> m_stock;
     std::unique_ptr<ScaleTool> m_scaleTool;

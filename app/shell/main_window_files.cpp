@@ -342,34 +342,6 @@ bool MainWindow::restore(const Leftover& leftover)
     return true;
 }
 
-void MainWindow::continueFrom(MainWindow& other)
-{
-    other.furnish();
-    furnish();
-    other.saveLook();
-    restoreLook();
-    setVisible(other.isVisible());
-    if (!other.m_hasDrawing)
-        return;
-    Session& old = other.m_session;
-    other.m_guard.release();
-    const bool onFile = !old.path().isEmpty();
-    Leftover work;
-    work.original = onFile ? old.path() : other.m_suggestedPath;
-    work.saved = onFile ? QFileInfo(old.path()).lastModified() : QDateTime();
-    work.drawing = old.drawing();
-    if (!(old.isModified() ? restore(work) : onFile && openFile(old.path()))) {
-        m_suggestedPath = work.original;
-        m_session.startNew(work.drawing);
-        opened();
-    }
-    other.m_autosave->forget();
-    m_session.setView(old.view());
-    m_session.setNewStage(old.newStage());
-    m_session.setCaseName(old.caseName());
-    m_session.select(old.selection());
-}
-
 void MainWindow::exportTo(ExportKind kind)
 {
     const QString path = exportWithDialog(m_session, kind, this);

@@ -43,7 +43,8 @@ TEST_CASE("every fault of the study has its row, worst first, and a click or Ent
           "[panels][safety][faults]")
 {
     Session session;
-    SafetyPanel panel(session);
+    StudyWorker studies(session);
+    SafetyPanel panel(session, studies);
     TimeBar bar(session);
     QObject::connect(&panel, &SafetyPanel::readyToPlay, &bar, &TimeBar::play);
     panel.resize(1200, 500);
@@ -131,7 +132,8 @@ TEST_CASE("asking for pairs runs the faults again with each fault beside a faile
           "[panels][safety][faults]")
 {
     Session session;
-    SafetyPanel panel(session);
+    StudyWorker studies(session);
+    SafetyPanel panel(session, studies);
     panel.resize(1200, 500);
     panel.show();
     REQUIRE_FALSE(session.open(kCoach));

@@ -35,7 +35,8 @@ TEST_CASE("every region of the fire map has its own hatching and name, and the l
           "[panels][safety][fire]")
 {
     Session session;
-    SafetyPanel panel(session);
+    StudyWorker studies(session);
+    SafetyPanel panel(session, studies);
     REQUIRE_FALSE(session.open(samplePath()));
     REQUIRE(waitForQuickStudies(panel));
     REQUIRE(panel.worker().answers().fire->answer);
@@ -79,7 +80,8 @@ TEST_CASE("every region of the fire map has its own hatching and name, and the l
 TEST_CASE("a coach with a storage heater says that there is no fire to map", "[panels][safety][fire]")
 {
     Session session;
-    SafetyPanel panel(session);
+    StudyWorker studies(session);
+    SafetyPanel panel(session, studies);
     REQUIRE_FALSE(session.open(samplePath("storage_coach")));
     REQUIRE(waitForQuickStudies(panel));
     CHECK_FALSE(panel.worker().answers().fire->answer);
@@ -91,7 +93,8 @@ TEST_CASE("the winter page has every step and every segment that stays full, and
           "[panels][safety][winter]")
 {
     Session session;
-    SafetyPanel panel(session);
+    StudyWorker studies(session);
+    SafetyPanel panel(session, studies);
     panel.resize(1100, 420);
     panel.show();
     REQUIRE_FALSE(session.open(QStringLiteral(TAPWARD_SOURCE_DIR "/tests/study/trade_ranges.tapward")));

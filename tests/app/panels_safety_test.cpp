@@ -62,7 +62,8 @@ void setActivation(Session& session, double flow_m3s)
 TEST_CASE("a study that has not run has no tab", "[panels][safety]")
 {
     Session session;
-    SafetyPanel panel(session);
+    StudyWorker studies(session);
+    SafetyPanel panel(session, studies);
     REQUIRE_FALSE(session.open(samplePath()));
     CHECK(panel.titles().isEmpty());
     CHECK(panel.staleText().isEmpty());
@@ -71,7 +72,8 @@ TEST_CASE("a study that has not run has no tab", "[panels][safety]")
 TEST_CASE("the loop curve's table holds every pump set the core worked out, in its order", "[panels][safety]")
 {
     Session session;
-    SafetyPanel panel(session);
+    StudyWorker studies(session);
+    SafetyPanel panel(session, studies);
     REQUIRE_FALSE(session.open(samplePath()));
     REQUIRE(waitForLoop(panel));
     panel.worker().cancel();
@@ -102,7 +104,8 @@ TEST_CASE("answers are marked out of date by an edit of the coach, not by moving
           "[panels][safety]")
 {
     Session session;
-    SafetyPanel panel(session);
+    StudyWorker studies(session);
+    SafetyPanel panel(session, studies);
     panel.show();
     REQUIRE_FALSE(session.open(samplePath()));
     REQUIRE(waitForLoop(panel));
@@ -121,7 +124,8 @@ TEST_CASE("answers are marked out of date by an edit of the coach, not by moving
 TEST_CASE("another file takes the answers of the first one away", "[panels][safety]")
 {
     Session session;
-    SafetyPanel panel(session);
+    StudyWorker studies(session);
+    SafetyPanel panel(session, studies);
     REQUIRE_FALSE(session.open(samplePath()));
     REQUIRE(waitForLoop(panel));
     panel.worker().cancel();
@@ -133,7 +137,8 @@ TEST_CASE("another file takes the answers of the first one away", "[panels][safe
 TEST_CASE("a script is shown without entering the drawing, until it is kept", "[panels][safety]")
 {
     Session session;
-    SafetyPanel panel(session);
+    StudyWorker studies(session);
+    SafetyPanel panel(session, studies);
     CaseBar bar(session);
     auto* cases = bar.findChild<QComboBox*>();
     auto* keep = bar.findChild<QToolButton*>(QStringLiteral("keepCase"));
@@ -201,7 +206,8 @@ TEST_CASE("the studies run by themselves, are called off by an edit, and the ses
           "[panels][safety]")
 {
     Session session;
-    SafetyPanel panel(session);
+    StudyWorker studies(session);
+    SafetyPanel panel(session, studies);
     StudyWorker& worker = panel.worker();
     auto questions = worker.questions();
     questions.presses.mostPresses = 2;
@@ -253,7 +259,8 @@ TEST_CASE("the studies run by themselves, are called off by an edit, and the ses
 TEST_CASE("the protections needed are told and set in one undo step", "[panels][safety]")
 {
     Session session;
-    SafetyPanel panel(session);
+    StudyWorker studies(session);
+    SafetyPanel panel(session, studies);
     auto questions = panel.worker().questions();
     questions.presses.mostPresses = 2;
     questions.presses.protections = questions.presses.safeWait = questions.presses.draws = false;
@@ -317,7 +324,8 @@ TEST_CASE("the safety table sorts by value, tells which row was given, and copie
 TEST_CASE("every control of the safety pane has a name and is big enough to hit", "[panels][safety]")
 {
     Session session;
-    SafetyPanel panel(session);
+    StudyWorker studies(session);
+    SafetyPanel panel(session, studies);
     REQUIRE_FALSE(session.open(samplePath()));
     REQUIRE(waitForLoop(panel));
     panel.worker().cancel();
@@ -362,7 +370,8 @@ TEST_CASE("the hottest water is shown as the core found it, in its order, and a 
           "[panels][safety]")
 {
     Session session;
-    SafetyPanel panel(session);
+    StudyWorker studies(session);
+    SafetyPanel panel(session, studies);
     REQUIRE_FALSE(session.open(samplePath()));
     auto options = smallStudy();
     options.protections = false;
@@ -405,7 +414,8 @@ TEST_CASE("switching a protection changes the drawing in one undo step that goes
           "[panels][safety]")
 {
     Session session;
-    SafetyPanel panel(session);
+    StudyWorker studies(session);
+    SafetyPanel panel(session, studies);
     panel.show();
     REQUIRE_FALSE(session.open(samplePath()));
     REQUIRE(waitForPresses(panel, smallStudy()));
@@ -440,7 +450,8 @@ TEST_CASE("switching a protection changes the drawing in one undo step that goes
 TEST_CASE("cancel gives the window back at once and leaves the older answer", "[panels][safety]")
 {
     Session session;
-    SafetyPanel panel(session);
+    StudyWorker studies(session);
+    SafetyPanel panel(session, studies);
     panel.show();
     REQUIRE_FALSE(session.open(samplePath()));
     for (const int after_ms : {30, 400, 1100}) {
@@ -482,7 +493,8 @@ TEST_CASE("stops, bands, ranking and the 12 V tables show the core's answers, an
           "[panels][safety]")
 {
     Session session;
-    SafetyPanel panel(session);
+    StudyWorker studies(session);
+    SafetyPanel panel(session, studies);
     panel.show();
     REQUIRE_FALSE(session.open(samplePath()));
     StudyQuestions questions;

@@ -17,6 +17,8 @@
 
 #include "look/kind_text.h"
 #include "panels/case_editor.h"
+#include "panels/question_list.h"
+#include "panels/safety_panel.h"
 #include "panels/say.h"
 #include "panels_support.h"
 #include "parts/part_kind.h"
@@ -225,6 +227,14 @@ TEST_CASE("choosing a language makes the window anew with the unsaved work in it
     edit.steps = {document::ChangePart{part}};
     REQUIRE_FALSE(before.session().perform(edit));
     before.session().select({id});
+    waitForPrediction(before.session());
+    before.session().setTime(20);
+    auto& studies = before.safety().worker();
+    studies.start();
+    REQUIRE(QTest::qWaitFor([&] { return studies.answers().winter != nullptr; }, 120'000));
+    studies.callOff();
+    const auto curve = studies.answers().loop;
+    REQUIRE(curve);
 
     QAction* spanish = nullptr;
     for (auto* action : before.findChildren<QAction*>())
@@ -238,21 +248,24 @@ TEST_CASE("choosing a language makes the window anew with the unsaved work in it
     CHECK(chosenLanguage() == QStringLiteral("es"));
 
     speak(languageFor(chosenLanguage()));
-    MainWindow after;
-    after.continueFrom(before);
+    MainWindow after(before);
+    CHECK(after.session().time() == 20);
+    CHECK_FALSE(after.session().isStale());
+    CHECK(after.safety().worker().answers().loop == curve);
+    CHECK(after.safety().titles().contains(QStringLiteral("Curva del bucle")));
+    CHECK(after.session().undoStack().undoText().startsWith(QStringLiteral("Renombrar")));
     CHECK(menuTitles(after).contains(QStringLiteral("&Archivo")));
     CHECK(after.session().path() == path);
     CHECK(after.session().isModified());
     CHECK(after.session().drawing().find(id)->tag == "ZZ9");
-    CHECK(after.session().selection() == before.session().selection());
+    CHECK(after.session().selection() == std::vector{id});
     after.session().undoStack().undo();
     CHECK_FALSE(after.session().isModified());
     CHECK(after.session().drawing().find(id)->tag != "ZZ9");
     after.session().undoStack().redo();
 
     speak(QStringLiteral("en"));
-    MainWindow english;
-    english.continueFrom(after);
+    MainWindow english(after);
     CHECK(menuTitles(english).contains(QStringLiteral("&File")));
     CHECK(english.session().drawing().find(id)->tag == "ZZ9");
 }

@@ -237,7 +237,8 @@ TEST_CASE("nothing in the safety pane and its answers is cut in the stretched la
     CAPTURE(language);
     const Stretched stretched(language);
     Session session;
-    SafetyPanel panel(session);
+    StudyWorker studies(session);
+    SafetyPanel panel(session, studies);
     panel.resize(1100, 480);
     panel.show();
     REQUIRE_FALSE(session.open(QStringLiteral(TAPWARD_SOURCE_DIR "/tests/study/trade_ranges.tapward")));
