@@ -273,7 +273,7 @@ TEST_CASE("pictures are decoded up to a bound on all of them together; the rest 
     QPainter painter(&image);
     paintFloorPlans(painter, sketch.drawing, Theme::light(), {});
     painter.end();
-    if (!spent::kSanitized)
+    if (!spent::sanitized())
         CHECK(spent::peakMemory_MB() - before_MB < 400);
 
     // One more is refused in words before it is in the drawing, and a small one for a large one is not.

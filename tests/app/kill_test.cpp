@@ -8,6 +8,7 @@
 
 #include "panels_support.h"
 #include "shell/autosave.h"
+#include "support/cost.h"
 
 using namespace tapward;
 using namespace tapward::app;
@@ -17,11 +18,7 @@ namespace {
 
 constexpr int kKills = 60;             // TAPWARD_KILLS: another number
 constexpr int kDelay_ms = Autosave::kDelay_ms;
-#ifdef __SANITIZE_ADDRESS__
-constexpr unsigned kLongest_ms = 5000;  // a victim under sanitizers takes that long to its saves
-#else
-constexpr unsigned kLongest_ms = 900;
-#endif
+const unsigned kLongest_ms = spent::sanitized() ? 5000 : 900;  // a victim under sanitizers takes long to its saves
 constexpr qint64 kMostLost_ms = 1000;   // of the victim's own clock
 
 struct Told {
@@ -64,7 +61,8 @@ TEST_CASE("killed at any moment, the program loses no saved work and little of t
         QFile::setPermissions(path, QFile::ReadOwner | QFile::WriteOwner);
         const QString state = folder.filePath(QStringLiteral("state"));
         QProcess victim;
-        victim.start(QStringLiteral(TAPWARD_KILL_VICTIM), {path, state, QString::number(kDelay_ms)});
+        victim.start(QCoreApplication::applicationDirPath() + QStringLiteral("/tapward_kill_victim"),
+                     {path, state, QString::number(kDelay_ms)});
         REQUIRE(victim.waitForReadyRead(30'000));
         QThread::msleep(std::uniform_int_distribution<unsigned>(0, kLongest_ms)(random));
         REQUIRE(victim.state() == QProcess::Running);

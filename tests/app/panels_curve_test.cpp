@@ -14,8 +14,8 @@ using namespace tapward::app::test;
 
 namespace {
 
-struct Bench {
-    Bench() : panel(session)
+struct CurveBench {
+    CurveBench() : panel(session)
     {
         REQUIRE_FALSE(session.open(samplePath()));
         panel.resize(420, 900);
@@ -36,7 +36,7 @@ struct Bench {
 
 TEST_CASE("two pasted columns become the pump's curve in one undo step", "[panels]")
 {
-    Bench bench;
+    CurveBench bench;
     const auto before = bytes(bench.session);
     QApplication::clipboard()->setText(QStringLiteral("gpm\tft\n0\t12\n1\t9\n2.5\t0\n"));
     bench.table->setFocus();
@@ -53,7 +53,7 @@ TEST_CASE("two pasted columns become the pump's curve in one undo step", "[panel
 
 TEST_CASE("a pasted block that is no curve is refused in place and the curve stays", "[panels]")
 {
-    Bench bench;
+    CurveBench bench;
     const auto before = bytes(bench.session);
     QString said;
     QObject::connect(bench.editor, &CurveEditor::complaint, [&](const QString& text) { said = text; });
@@ -65,7 +65,7 @@ TEST_CASE("a pasted block that is no curve is refused in place and the curve sta
 
 TEST_CASE("readings are added and removed by keyboard", "[panels]")
 {
-    Bench bench;
+    CurveBench bench;
     const std::size_t readings = bench.curve().size();
     bench.table->setFocus();
     bench.table->setCurrentCell(0, 0);
@@ -92,7 +92,7 @@ TEST_CASE("every combo box of a case's actions is named for a screen reader", "[
 
 TEST_CASE("parts of different kinds are set together where they have the same value", "[panels]")
 {
-    Bench bench;
+    CurveBench bench;
     const auto before = bytes(bench.session);
     const auto pump = idOf(bench.session, "P1"), valve = idOf(bench.session, "CV1");
     bench.session.select({pump, valve});

@@ -17,8 +17,8 @@ using namespace tapward::app::test;
 
 namespace {
 
-struct Bench {
-    Bench() : panel(session)
+struct DetailsBench {
+    DetailsBench() : panel(session)
     {
         REQUIRE_FALSE(session.open(samplePath()));
         panel.resize(420, 700);
@@ -43,7 +43,7 @@ const parts::Field& lengthOf(const document::Part& part)
 
 TEST_CASE("a typed length is committed as one undo step and undone to the same bytes", "[panels]")
 {
-    Bench bench;
+    DetailsBench bench;
     const auto before = bytes(bench.session);
     const auto id = idOf(bench.session, "L1");
     bench.session.select({id});
@@ -63,7 +63,7 @@ TEST_CASE("a typed length is committed as one undo step and undone to the same b
 
 TEST_CASE("switching units a hundred times while a field is edited leaves the file as it was", "[panels]")
 {
-    Bench bench;
+    DetailsBench bench;
     const auto before = bytes(bench.session);
     for (const char* tag : {"L1", "WH1", "P1", "C1", "CV1"}) {
         bench.session.select({idOf(bench.session, tag)});
@@ -81,7 +81,7 @@ TEST_CASE("switching units a hundred times while a field is edited leaves the fi
 
 TEST_CASE("several parts of a kind show what differs as mixed, and are set together in one step", "[panels]")
 {
-    Bench bench;
+    DetailsBench bench;
     const std::vector ids{idOf(bench.session, "L1"), idOf(bench.session, "L2"), idOf(bench.session, "L3")};
     bench.session.perform(
         document::Edit{Message("test"),
@@ -102,7 +102,7 @@ TEST_CASE("several parts of a kind show what differs as mixed, and are set toget
 
 TEST_CASE("a typed value is an estimate until its basis is stated, and reset brings the default back", "[panels]")
 {
-    Bench bench;
+    DetailsBench bench;
     auto placed = document::placePart(bench.session.drawing(), "circulator", {200, 200}, document::Stage::Added);
     REQUIRE_FALSE(bench.session.perform(std::move(placed)));
     const auto id = bench.session.lastAdded().front();
@@ -141,7 +141,7 @@ TEST_CASE("a typed value is an estimate until its basis is stated, and reset bri
 
 TEST_CASE("a tag that is taken is refused in place", "[panels]")
 {
-    Bench bench;
+    DetailsBench bench;
     bench.session.select({idOf(bench.session, "P1")});
     auto* tag = named<QLineEdit>(bench.panel, QStringLiteral("Tag"));
     REQUIRE(tag);

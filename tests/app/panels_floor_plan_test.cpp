@@ -19,8 +19,8 @@ using namespace tapward::app::test;
 
 namespace {
 
-struct Bench {
-    Bench()
+struct FloorPlanBench {
+    FloorPlanBench()
     {
         session.startNew({});
         session.perform(document::placePart(session.drawing(), "floor_plan", {0, 0}, document::Stage::Existing));
@@ -49,7 +49,7 @@ struct Bench {
 
 TEST_CASE("a picture chosen for a floor plan is inside the drawing and undone in one step", "[panels]")
 {
-    Bench bench;
+    FloorPlanBench bench;
     const auto before = bytes(bench.session);
     const int steps = bench.session.undoStack().count();
     FloorPlanBox box(bench.session, bench.plan);
@@ -65,7 +65,7 @@ TEST_CASE("a picture chosen for a floor plan is inside the drawing and undone in
 
 TEST_CASE("a large noisy picture is made to fit the bounds; other files are refused in words", "[panels]")
 {
-    Bench bench;
+    FloorPlanBench bench;
     const auto fitted = planPictureFrom(bench.picture(2200, 1400, "noise.png", true));
     REQUIRE(fitted);
     CHECK(document::pictureInfo({fitted->constData(), static_cast<std::size_t>(fitted->size())}));
@@ -84,7 +84,7 @@ TEST_CASE("a large noisy picture is made to fit the bounds; other files are refu
 
 TEST_CASE("lengths from the plan are offered, measured ones unticked, and taken in one step", "[panels]")
 {
-    Bench bench;
+    FloorPlanBench bench;
     FloorPlanBox box(bench.session, bench.plan);
     box.takePicture(bench.picture(400, 400, "hall.png"));
     for (const double y : {10.0, 20.0})
@@ -109,7 +109,7 @@ TEST_CASE("lengths from the plan are offered, measured ones unticked, and taken 
 
 TEST_CASE("the details of a floor plan hide the picture's text and offer what one does with it", "[panels]")
 {
-    Bench bench;
+    FloorPlanBench bench;
     DetailsPanel panel(bench.session);
     panel.show();
     bench.session.select({bench.plan});

@@ -14,13 +14,13 @@ using namespace tapward::app::test;
 
 namespace {
 
-struct Bench {
-    Bench()
+struct StockBench {
+    StockBench()
     {
         StockStore().setPath(folder.filePath(QStringLiteral("shop/stock.tapstock")));
         REQUIRE_FALSE(session.open(samplePath()));
     }
-    ~Bench() { StockStore().setPath({}); }
+    ~StockBench() { StockStore().setPath({}); }
     QString complaint(const StockDialog& dialog) const
     {
         const auto* label = dialog.findChild<QLabel*>(QStringLiteral("complaint"));
@@ -34,7 +34,7 @@ struct Bench {
 
 TEST_CASE("a part kept in stock is chosen for another one in one undo step", "[panels]")
 {
-    Bench bench;
+    StockBench bench;
     bench.session.perform(document::placePart(bench.session.drawing(), "circulator", {0, 200}, document::Stage::Added));
     const auto other = bench.session.lastAdded().front();
     const auto before = bytes(bench.session);
@@ -61,7 +61,7 @@ TEST_CASE("a part kept in stock is chosen for another one in one undo step", "[p
 
 TEST_CASE("a rating and a price typed into the stock list are in its file", "[panels]")
 {
-    Bench bench;
+    StockBench bench;
     StockDialog dialog(bench.session);
     bench.session.select({idOf(bench.session, "P1")});
     dialog.keep(QStringLiteral("Loop pump, invented"));
@@ -77,7 +77,7 @@ TEST_CASE("a rating and a price typed into the stock list are in its file", "[pa
 
 TEST_CASE("items for another kind of part are neither listed nor offered", "[panels]")
 {
-    Bench bench;
+    StockBench bench;
     StockDialog dialog(bench.session);
     bench.session.select({idOf(bench.session, "P1")});
     dialog.keep(QStringLiteral("Loop pump, invented"));
@@ -90,7 +90,7 @@ TEST_CASE("items for another kind of part are neither listed nor offered", "[pan
 
 TEST_CASE("a stock file that cannot be read is said so and never written over", "[panels]")
 {
-    Bench bench;
+    StockBench bench;
     const QString path = bench.folder.filePath(QStringLiteral("torn.tapstock"));
     QFile file(path);
     REQUIRE(file.open(QIODevice::WriteOnly));
@@ -108,7 +108,7 @@ TEST_CASE("a stock file that cannot be read is said so and never written over", 
 
 TEST_CASE("a list handed on is taken in by another shop", "[panels]")
 {
-    Bench bench;
+    StockBench bench;
     StockDialog dialog(bench.session);
     bench.session.select({idOf(bench.session, "P1")});
     dialog.keep(QStringLiteral("Loop pump"));

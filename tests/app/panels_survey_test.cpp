@@ -19,8 +19,8 @@ using document::SurveySheet;
 
 namespace {
 
-struct Bench {
-    Bench() : panel(session), table(panel.table(SurveySheet::Runs))
+struct SurveyBench {
+    SurveyBench() : panel(session), table(panel.table(SurveySheet::Runs))
     {
         REQUIRE_FALSE(session.open(samplePath()));
         panel.resize(1100, 420);
@@ -73,7 +73,7 @@ void setClipboard(const char* text) { QApplication::clipboard()->setText(QString
 
 TEST_CASE("typing over a length commits it as one undo step and Enter goes down", "[panels]")
 {
-    Bench bench;
+    SurveyBench bench;
     const auto before = bytes(bench.session);
     const QModelIndex at = bench.cell("L1", "Real length");
     const int row = at.row();
@@ -91,7 +91,7 @@ TEST_CASE("typing over a length commits it as one undo step and Enter goes down"
 
 TEST_CASE("a length that cannot be read stays in its cell with the reason, and can be put right", "[panels]")
 {
-    Bench bench;
+    SurveyBench bench;
     const auto before = bytes(bench.session);
     const QModelIndex at = bench.cell("L1", "Real length");
     bench.type(at, QStringLiteral("12 fet"));
@@ -108,7 +108,7 @@ TEST_CASE("a length that cannot be read stays in its cell with the reason, and c
 
 TEST_CASE("a block pasted from a spreadsheet is one undo step; its bad cells keep their texts", "[panels]")
 {
-    Bench bench;
+    SurveyBench bench;
     const auto before = bytes(bench.session);
     const double second = bench.length("L2");
     bench.table.setCurrentIndex(bench.cell("L1", "Real length"));
@@ -129,7 +129,7 @@ TEST_CASE("a block pasted from a spreadsheet is one undo step; its bad cells kee
 
 TEST_CASE("cells copied out and pasted back over themselves leave the file as it was", "[panels]")
 {
-    Bench bench;
+    SurveyBench bench;
     const auto before = bytes(bench.session);
     bench.table.selectAll();
     bench.table.copy();
@@ -146,7 +146,7 @@ TEST_CASE("cells copied out and pasted back over themselves leave the file as it
 
 TEST_CASE("one copied value fills every selected cell in one step", "[panels]")
 {
-    Bench bench;
+    SurveyBench bench;
     bench.table.setCurrentIndex(bench.cell("L1", "Bay air"));
     for (const char* tag : {"L1", "L2", "L3"})
         bench.table.selectionModel()->select(bench.cell(tag, "Bay air"), QItemSelectionModel::Select);
@@ -159,7 +159,7 @@ TEST_CASE("one copied value fills every selected cell in one step", "[panels]")
 
 TEST_CASE("cells that lie outside the table are named and nothing else is lost", "[panels]")
 {
-    Bench bench;
+    SurveyBench bench;
     const int last = bench.table.model()->rowCount() - 1;
     bench.table.setCurrentIndex(bench.table.model()->index(last, bench.column("Bay air")));
     setClipboard("30\tfour\tfive\n");
@@ -171,7 +171,7 @@ TEST_CASE("cells that lie outside the table are named and nothing else is lost",
 
 TEST_CASE("selected rows and selected parts are the same", "[panels]")
 {
-    Bench bench;
+    SurveyBench bench;
     bench.session.select({idOf(bench.session, "L2"), idOf(bench.session, "L3")});
     std::set<QString> shown;
     for (const auto& index : bench.table.selectionModel()->selectedIndexes())
@@ -183,7 +183,7 @@ TEST_CASE("selected rows and selected parts are the same", "[panels]")
 
 TEST_CASE("sorting by length goes by the number and filtering hides the other rows", "[panels]")
 {
-    Bench bench;
+    SurveyBench bench;
     bench.table.sortByColumn(bench.column("Real length"), Qt::AscendingOrder);
     double before = -1;
     for (int row = 0; row < bench.table.model()->rowCount(); ++row) {
@@ -203,7 +203,7 @@ TEST_CASE("sorting by length goes by the number and filtering hides the other ro
 
 TEST_CASE("values typed as measured carry that basis", "[panels]")
 {
-    Bench bench;
+    SurveyBench bench;
     auto* basis = named<QComboBox>(bench.panel, SurveyPanel::tr("Typed values are"));
     basis->setCurrentIndex(basis->findData(static_cast<int>(parts::Basis::Measured)));
     bench.type(bench.cell("L1", "Insulation"), QStringLiteral("0.5"));
@@ -212,7 +212,7 @@ TEST_CASE("values typed as measured carry that basis", "[panels]")
 
 TEST_CASE("a cell's accessible text says which part and what", "[panels]")
 {
-    Bench bench;
+    SurveyBench bench;
     const QString spoken = bench.cell("L1", "Real length").data(Qt::AccessibleTextRole).toString();
     CHECK(spoken.contains(QStringLiteral("L1")));
     CHECK(spoken.contains(QStringLiteral("Real length")));
@@ -221,7 +221,7 @@ TEST_CASE("a cell's accessible text says which part and what", "[panels]")
 
 TEST_CASE("rows pasted below the last one are new pipes with their values, in one undo step", "[panels]")
 {
-    Bench b;
+    SurveyBench b;
     const auto* model = b.table.model();
     const auto before = bytes(b.session);
     const int rows = model->rowCount();
@@ -243,7 +243,7 @@ TEST_CASE("rows pasted below the last one are new pipes with their values, in on
 
 TEST_CASE("rows pasted into the survey of an empty drawing draw its pipes", "[panels]")
 {
-    Bench b;
+    SurveyBench b;
     b.session.startNew({});
     QApplication::clipboard()->setText(QStringLiteral("Tag\tName\nH1\tBath\nH2\tGalley"));
     b.table.paste();

@@ -96,7 +96,7 @@ private:
     {
         CAPTURE(cost.seconds, cost.processor_s, cost.peak_MB);
         CHECK(cost.done);
-        if (spent::kSanitized)
+        if (spent::sanitized())
             return;
         CHECK(cost.peak_MB < kMost_MB);
         CHECK(cost.processor_s < kMost_s);  // of all cores: stricter than a clock, and no busy machine fails it
@@ -256,7 +256,7 @@ TEST_CASE("the long studies of a large coach can be called off, or are refused i
     const std::string text = document::write(test::LargeCoach(142).drawing);
     const spent::Cost cost = spent::costOf([&] { return beginStudies(text); });
     CHECK(cost.done);
-    if (!spent::kSanitized)
+    if (!spent::sanitized())
         CHECK(cost.peak_MB < kMost_MB);
     const auto refused = study::studyFaults(test::LargeCoach(568).drawing);
     REQUIRE_FALSE(refused);
@@ -290,6 +290,6 @@ TEST_CASE("a coach of a thousand parts is printed within five seconds", "[print]
     });
     CAPTURE(cost.processor_s);
     CHECK(cost.done);
-    if (!spent::kSanitized)
+    if (!spent::sanitized())
         CHECK(cost.processor_s < 5);
 }

@@ -16,7 +16,7 @@ using namespace tapward::document;
 namespace {
 
 /// Faucet F1 (1), circulator P1 (2), controller C1 (3), hand valve V1 (4), pipe L1 (5) from P1 to F1's cold port.
-Drawing coach()
+Drawing checkedCoach()
 {
     Drawing drawing;
     PartId id = 0;
@@ -41,7 +41,7 @@ std::string at(const std::optional<Problem>& flaw) { return flaw ? flaw->where :
 /// Where a part is flawed after `change`.
 std::string part(PartId id, const std::function<void(Part&)>& change)
 {
-    Drawing drawing = coach();
+    Drawing drawing = checkedCoach();
     change(*drawing.find(id));
     return at(partFlaw(drawing, *drawing.find(id)));
 }
@@ -57,7 +57,7 @@ std::string withCase(const std::function<void(Case&)>& change)
 {
     Case one = oneCase();
     change(one);
-    return at(casesFlaw(coach(), {one}));
+    return at(casesFlaw(checkedCoach(), {one}));
 }
 
 std::string action(ActionKind kind, PartId about, double value = 1, double second = -1, const char* fault = "",
@@ -73,8 +73,8 @@ constexpr double kLittle = 1e-6;
 TEST_CASE("a part's number, tag, turn, place and height are bounded at their ends", "[document][check]")
 {
     CHECK(part(1, [](Part&) {}) == "good");
-    CHECK(at(partFlaw({}, coach().parts[0])) == "good");
-    Part far = coach().parts[0];
+    CHECK(at(partFlaw({}, checkedCoach().parts[0])) == "good");
+    Part far = checkedCoach().parts[0];
     far.id = kMostId;
     CHECK(at(partFlaw({}, far)) == "good");
     far.id = kMostId + 1;
@@ -181,7 +181,7 @@ TEST_CASE("an action is about a part that can do it, within its bounds", "[docum
     CHECK(action(SetVoltage, kNoPart, 60) == "good");
     CHECK(action(SetVoltage, kNoPart, 60 + kLittle) == "/0/actions/0/voltage_V");
     CHECK(action(SetVoltage, kNoPart, -kLittle) == "/0/actions/0/voltage_V");
-    const std::string fault(kindOf(coach().parts[1]).faults.at(0).id);
+    const std::string fault(kindOf(checkedCoach().parts[1]).faults.at(0).id);
     CHECK(action(StartFault, 2, 1, -1, fault.c_str()) == "good");
     CHECK(action(EndFault, 2, 1, -1, fault.c_str()) == "good");
     CHECK(action(EndFault, 2, 1, -1, "explodes") == "/0/actions/0/fault");
@@ -232,12 +232,12 @@ TEST_CASE("each figure of a case is bounded at its ends", "[document][check]")
     for (std::size_t i = 0; i < many.size(); ++i) {
         many[i].name = std::to_string(i);
     }
-    CHECK(at(casesFlaw(coach(), many)) == "good");
+    CHECK(at(casesFlaw(checkedCoach(), many)) == "good");
     many[7].name = "3";
-    CHECK(at(casesFlaw(coach(), many)) == "/7/name");
+    CHECK(at(casesFlaw(checkedCoach(), many)) == "/7/name");
     many[7].name = "7";
     many.push_back(oneCase());
-    CHECK(casesFlaw(coach(), many));
+    CHECK(casesFlaw(checkedCoach(), many));
 }
 
 TEST_CASE("job and dismissed findings are bounded at their ends", "[document][check]")
@@ -274,7 +274,7 @@ TEST_CASE("job and dismissed findings are bounded at their ends", "[document][ch
         Dismissal one;
         one.rule = "a_rule";
         change(one);
-        return at(dismissalsFlaw(coach(), {Dismissal{"first", 1, "seen", {}}, one}));
+        return at(dismissalsFlaw(checkedCoach(), {Dismissal{"first", 1, "seen", {}}, one}));
     };
     CHECK(dismissed([](Dismissal&) {}) == "good");
     CHECK(dismissed([](Dismissal& one) { one.rule = ""; }) == "/1/rule");
@@ -283,13 +283,13 @@ TEST_CASE("job and dismissed findings are bounded at their ends", "[document][ch
     CHECK(dismissed([](Dismissal& one) { one.reason = std::string(8193, 'x'); }) == "/1/reason");
     CHECK(dismissed([](Dismissal& one) { one.part = 5; }) == "good");
     CHECK(dismissed([](Dismissal& one) { one.part = 9; }) == "/1/part");
-    CHECK_FALSE(dismissalsFlaw(coach(), std::vector<Dismissal>(4000, {"a_rule", 1, "seen", {}})));
-    CHECK(dismissalsFlaw(coach(), std::vector<Dismissal>(4001, {"a_rule", 1, "seen", {}})));
+    CHECK_FALSE(dismissalsFlaw(checkedCoach(), std::vector<Dismissal>(4000, {"a_rule", 1, "seen", {}})));
+    CHECK(dismissalsFlaw(checkedCoach(), std::vector<Dismissal>(4001, {"a_rule", 1, "seen", {}})));
 }
 
 TEST_CASE("a reference names a part of the kind the field asks for", "[document][check]")
 {
-    const Drawing drawing = coach();
+    const Drawing drawing = checkedCoach();
     const auto flaw = [&](const parts::Value& value) {
         return fieldFlaw(drawing, kindOf(drawing.parts[1]), "controller", value).has_value();
     };
@@ -306,7 +306,7 @@ TEST_CASE("a reference names a part of the kind the field asks for", "[document]
     CHECK_FALSE(named(std::string(8192, 'x')));
     CHECK(named(std::string(8193, 'x')));
     CHECK(named("\xff"));
-    Drawing held = coach();
+    Drawing held = checkedCoach();
     held.find(2)->entries["current_A"] = {-1.0, parts::Basis::Measured};
     CHECK(at(partFlaw(held, *held.find(2))) == "/fields/current_A");
 }

@@ -11,7 +11,7 @@ namespace {
 const parts::PartKind& pump() { return *parts::find("circulator"); }
 const parts::Field& curveField() { return *pump().field("curve"); }
 
-Result<parts::Curve> read(const char* text, UnitSystem units = UnitSystem::Us)
+Result<parts::Curve> cells(const char* text, UnitSystem units = UnitSystem::Us)
 {
     return readCurve(readCells(text).value(), pump(), curveField(), units);
 }
@@ -20,7 +20,7 @@ Result<parts::Curve> read(const char* text, UnitSystem units = UnitSystem::Us)
 
 TEST_CASE("two columns of a spreadsheet become a curve, headings skipped and rows sorted", "[survey]")
 {
-    const auto curve = read("Flow\tHead\n2\t0\n0\t11\n1\t8 ft\n\n");
+    const auto curve = cells("Flow\tHead\n2\t0\n0\t11\n1\t8 ft\n\n");
     REQUIRE(curve);
     REQUIRE(curve->size() == 3);
     // 1 gpm = 3.785411784e-3 / 60 m3/s, 1 ft = 0.3048 m: NIST SP 811:2008
@@ -33,19 +33,19 @@ TEST_CASE("two columns of a spreadsheet become a curve, headings skipped and row
 TEST_CASE("a curve block with a bad cell, one column, a rise or one reading is refused with the row or reason",
           "[survey]")
 {
-    const auto bad = read("0\t11\n1\tlots\n");
+    const auto bad = cells("0\t11\n1\tlots\n");
     REQUIRE_FALSE(bad);
     CHECK(bad.error().where == "2");
-    CHECK_FALSE(read("0\n1\n"));
-    CHECK_FALSE(read("0\t5\n1\t9\n"));
-    CHECK_FALSE(read("0\t5\n"));
-    CHECK_FALSE(read(""));
-    CHECK_FALSE(read("Flow\tHead\n"));
+    CHECK_FALSE(cells("0\n1\n"));
+    CHECK_FALSE(cells("0\t5\n1\t9\n"));
+    CHECK_FALSE(cells("0\t5\n"));
+    CHECK_FALSE(cells(""));
+    CHECK_FALSE(cells("Flow\tHead\n"));
 }
 
 TEST_CASE("readings copied out read back within the digits shown", "[survey]")
 {
-    const auto curve = read("0\t11\n0.7\t9.25\n2\t0\n");
+    const auto curve = cells("0\t11\n0.7\t9.25\n2\t0\n");
     REQUIRE(curve);
     for (const UnitSystem units : {UnitSystem::Us, UnitSystem::Metric}) {
         const auto back = readCurve(readCells(writeCells(curveCells(*curve, curveField(), units))).value(), pump(),

@@ -8,10 +8,12 @@
 
 #include "document/file.h"
 #include "support/catch.h"
+#include "support/edits.h"
 #include "support/random_drawing.h"
 
 using namespace tapward;
 using namespace tapward::document;
+using test::number;
 
 namespace {
 
@@ -41,8 +43,6 @@ Drawing line(double length_m = 10)
     set(drawing, 3, "length_m", length_m);
     return drawing;
 }
-
-double number(const Drawing& drawing, PartId id, const char* key) { return values(*drawing.find(id)).number(key); }
 
 std::string why(const Result<Edit>& edit)
 {

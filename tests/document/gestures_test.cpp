@@ -11,27 +11,15 @@
 #include "document/rearrange.h"
 #include "document/references.h"
 #include "support/catch.h"
+#include "support/edits.h"
 
 using namespace tapward;
 using namespace tapward::document;
+using test::make;
+using test::number;
+using test::place;
 
 namespace {
-
-void make(Drawing& drawing, Result<Edit> edit)
-{
-    if (!edit) {
-        FAIL(render(edit.error().what, UnitSystem::Metric));
-    }
-    REQUIRE_FALSE(refusal(drawing, *edit));
-    apply(drawing, std::move(*edit));
-}
-
-PartId place(Drawing& drawing, const char* kind, Point at, int turn = 0, Stage stage = Stage::Existing)
-{
-    const PartId id = drawing.nextId;
-    make(drawing, placePart(drawing, kind, at, stage, turn));
-    return id;
-}
 
 PartId pipe(Drawing& drawing, PipeEnd from, PipeEnd to)
 {
@@ -51,8 +39,6 @@ void set(Drawing& drawing, PartId id, const char* key, parts::Value value, parts
 {
     make(drawing, Edit{"Set", {SetField{id, key, parts::Entry{std::move(value), basis}}}});
 }
-
-double number(const Drawing& drawing, PartId id, const char* key) { return values(*drawing.find(id)).number(key); }
 
 Point at(const Drawing& drawing, PartId id) { return drawing.find(id)->at; }
 

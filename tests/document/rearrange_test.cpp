@@ -5,26 +5,16 @@
 
 #include "document/file.h"
 #include "support/catch.h"
+#include "support/edits.h"
 #include "support/random_drawing.h"
 
 using namespace tapward;
 using namespace tapward::document;
+using test::make;
+using test::number;
+using test::place;
 
 namespace {
-
-void make(Drawing& drawing, Result<Edit> edit)
-{
-    REQUIRE(edit.has_value());
-    REQUIRE_FALSE(refusal(drawing, *edit).has_value());
-    apply(drawing, std::move(*edit));
-}
-
-PartId place(Drawing& drawing, const char* kind, Point at, int turn = 0)
-{
-    const PartId id = drawing.nextId;
-    make(drawing, placePart(drawing, kind, at, Stage::Existing, turn));
-    return id;
-}
 
 PartId join(Drawing& drawing, PartId a, const char* portA, PartId b, const char* portB)
 {
@@ -37,8 +27,6 @@ void setNumber(Drawing& drawing, PartId id, const char* key, double value)
 {
     make(drawing, Edit{"Set", {SetField{id, key, parts::Entry{value, parts::Basis::Measured}}}});
 }
-
-double number(const Drawing& drawing, PartId id, const char* key) { return values(*drawing.find(id)).number(key); }
 
 }  // namespace
 

@@ -19,7 +19,7 @@ using namespace std::string_literals;
 namespace {
 
 /// City inlet CW1 (1), faucet F1 (2), pipe L1 (3) between them, valve V1 (4), note (5).
-Drawing coach()
+Drawing smallDrawing()
 {
     Drawing drawing;
     apply(drawing, *placePart(drawing, "city_inlet", {0, 0}, Stage::Existing));
@@ -30,7 +30,7 @@ Drawing coach()
     return drawing;
 }
 
-std::size_t column(SurveySheet sheet, std::string_view title)
+std::size_t columnOf(SurveySheet sheet, std::string_view title)
 {
     const auto& all = surveyColumns(sheet);
     const auto at = std::find_if(all.begin(), all.end(), [&](const SurveyColumn& one) { return one.title == title; });
@@ -41,7 +41,7 @@ std::size_t column(SurveySheet sheet, std::string_view title)
 std::string cell(const Drawing& drawing, PartId id, SurveySheet sheet, std::string_view title,
                  UnitSystem units = UnitSystem::Metric)
 {
-    return surveyText(drawing, *drawing.find(id), surveyColumns(sheet)[column(sheet, title)], units);
+    return surveyText(drawing, *drawing.find(id), surveyColumns(sheet)[columnOf(sheet, title)], units);
 }
 
 SurveyChange typed(const Drawing& drawing, SurveySheet sheet,
@@ -50,7 +50,7 @@ SurveyChange typed(const Drawing& drawing, SurveySheet sheet,
 {
     std::vector<SurveyCell> all;
     for (const auto& [id, title, text] : cells) {
-        all.push_back({id, column(sheet, title), text});
+        all.push_back({id, columnOf(sheet, title), text});
     }
     return surveyChange(drawing, sheet, all, UnitSystem::Metric, basis);
 }
@@ -66,7 +66,7 @@ std::string titleOf(const SurveyChange& change)
 
 TEST_CASE("each cell of the survey shows its own value", "[survey]")
 {
-    Drawing drawing = coach();
+    Drawing drawing = smallDrawing();
     Part& pipe = *drawing.find(3);
     pipe.entries["name"] = {std::string("hall"), parts::Basis::Measured};
     pipe.entries["tube"] = {std::string("pex_3_4"), parts::Basis::Measured};
@@ -101,7 +101,7 @@ TEST_CASE("each cell of the survey shows its own value", "[survey]")
     CHECK(cell(drawing, 4, kHeights, "Flow, fully open").empty());
 
     const auto number = [&](PartId id, SurveySheet sheet, std::string_view title) {
-        return surveyNumber(*drawing.find(id), surveyColumns(sheet)[column(sheet, title)]);
+        return surveyNumber(*drawing.find(id), surveyColumns(sheet)[columnOf(sheet, title)]);
     };
     CHECK(number(3, kRuns, "Real length") == 2.5);
     CHECK(number(3, kRuns, "Elbows") == 3);
@@ -111,7 +111,7 @@ TEST_CASE("each cell of the survey shows its own value", "[survey]")
     CHECK(number(2, kHeights, "Height above floor") == 0.75);
     CHECK_FALSE(number(4, kHeights, "Flow, fully open"));
     const auto choices = [&](PartId id, SurveySheet sheet, std::string_view title) {
-        return surveyChoices(*drawing.find(id), surveyColumns(sheet)[column(sheet, title)]);
+        return surveyChoices(*drawing.find(id), surveyColumns(sheet)[columnOf(sheet, title)]);
     };
     CHECK(choices(3, kRuns, "Basis of length") == std::vector<std::string>{"Measured", "Data sheet", "Estimated"});
     CHECK(choices(4, kHeights, "Basis of flow").empty());
@@ -133,7 +133,7 @@ TEST_CASE("a height inside a coach lies between five metres below its floor and 
     CHECK_FALSE(heightRefusal(10));
     CHECK(heightRefusal(-5.001));
     CHECK(heightRefusal(10.001));
-    Drawing drawing = coach();
+    Drawing drawing = smallDrawing();
     const auto set = typed(drawing, kHeights, {{4, "Height above floor", "1.5"}});
     REQUIRE(set.edit);
     CHECK(titleOf(set) == "Set Height above floor of V1");
@@ -149,7 +149,7 @@ TEST_CASE("a height inside a coach lies between five metres below its floor and 
 TEST_CASE("the basis of a typed value is the one asked for, else the one it had, else estimated", "[survey]")
 {
     using parts::Basis;
-    Drawing drawing = coach();
+    Drawing drawing = smallDrawing();
     const auto after = [&](const std::string& text, std::optional<Basis> asked) {
         Drawing changed = drawing;
         const auto change = typed(changed, kRuns, {{3, "Real length", text}}, asked);
@@ -179,7 +179,7 @@ TEST_CASE("the basis of a typed value is the one asked for, else the one it had,
     CHECK(values(*both.find(3)).number("length_m") == 7);
     CHECK(values(*both.find(3)).basis("length_m") == Basis::Estimated);
     // A basis alone is given to the value that holds, a default too.
-    Drawing fresh = coach();
+    Drawing fresh = smallDrawing();
     const auto alone = typed(fresh, kRuns, {{3, "Basis of length", "M"}});
     REQUIRE(alone.edit);
     apply(fresh, *alone.edit);
@@ -189,7 +189,7 @@ TEST_CASE("the basis of a typed value is the one asked for, else the one it had,
 
 TEST_CASE("cells that cannot be typed into are refused, each with its own reason", "[survey]")
 {
-    const Drawing drawing = coach();
+    const Drawing drawing = smallDrawing();
     const auto why = [&](SurveySheet sheet, PartId id, std::string_view title, const char* text) {
         const auto change = typed(drawing, sheet, {{id, title, text}});
         return change.refused.empty() ? std::string("taken") : change.refused[0].why.what.text;
@@ -207,7 +207,7 @@ TEST_CASE("cells that cannot be typed into are refused, each with its own reason
 
 TEST_CASE("a tag and values of one part are set together; tags go where they become free", "[survey]")
 {
-    Drawing drawing = coach();
+    Drawing drawing = smallDrawing();
     const auto change = typed(drawing, kHeights, {{4, "Tag", "V9"}, {4, "Height above floor", "0.5"}});
     REQUIRE(change.edit);
     CHECK(change.cells == 2);
@@ -381,7 +381,7 @@ TEST_CASE("a stock file is read member by member, and written so", "[stock]")
 
 TEST_CASE("choosing from stock needs parts of its kind, and writes only what differs", "[stock]")
 {
-    Drawing drawing = coach();
+    Drawing drawing = smallDrawing();
     StockItem valve;
     valve.kind = "hand_valve";
     valve.name = "Ball";

@@ -6,15 +6,16 @@
 
 #include "heater/rig.h"
 #include "support/catch.h"
+#include "support/units.h"
 
 using namespace tapward;
+using test::kGpm;
 using namespace tapward::heater;
 using test::Exchanger;
 using test::Rig;
 
 namespace {
 
-constexpr double kGpm = 3.785411784e-3 / 60.0;
 constexpr double kBtuPerHour = 0.29307107017222;
 
 double celsius(double fahrenheit) { return (fahrenheit - 32) / 1.8; }

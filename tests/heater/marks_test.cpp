@@ -16,7 +16,7 @@ StorageSpec element()
     return spec;
 }
 
-TanklessInputs flowing(double outlet_C, double flow_m3s = 4e-5)
+TanklessInputs heated(double outlet_C, double flow_m3s = 4e-5)
 {
     TanklessInputs in;
     in.flow_m3s = flow_m3s;
@@ -96,8 +96,8 @@ TEST_CASE("a storage heater's switch opens at its limit and is no mark any more"
 TEST_CASE("an over-temperature switch opens at its limit, no sooner", "[heater]")
 {
     Tankless control{TanklessSpec{}};  // 93 °C
-    CHECK_FALSE(control.advance(0, 1, flowing(92.99, 0)));
-    const auto open = control.advance(1, 1, flowing(93, 0));
+    CHECK_FALSE(control.advance(0, 1, heated(92.99, 0)));
+    const auto open = control.advance(1, 1, heated(93, 0));
     REQUIRE(open);
     CHECK(open->state == TanklessState::Lockout);
     CHECK(open->cause == TanklessCause::EcoOpen);
@@ -106,7 +106,7 @@ TEST_CASE("an over-temperature switch opens at its limit, no sooner", "[heater]"
 TEST_CASE("what stood before a change is forgotten after it", "[heater]")
 {
     Tankless control{TanklessSpec{}};
-    const auto proving = control.advance(0, 1, flowing(20));
+    const auto proving = control.advance(0, 1, heated(20));
     REQUIRE(proving);
     REQUIRE(proving->state == TanklessState::ProvingFlow);
     CHECK_THAT(control.timeToNextEvent_s(), WithinAbs(TanklessSpec{}.flowProof_s - kControlScan_s, 1e-9));
@@ -115,8 +115,8 @@ TEST_CASE("what stood before a change is forgotten after it", "[heater]")
 TEST_CASE("a heater that stands asks for the over-temperature switch only", "[heater]")
 {
     Tankless control{TanklessSpec{}};
-    control.advance(0, 1, flowing(80, 0));
-    control.look(flowing(81, 0));  // 1 K/s: 4 s to the outlet limit, 12 s to the switch
+    control.advance(0, 1, heated(80, 0));
+    control.look(heated(81, 0));  // 1 K/s: 4 s to the outlet limit, 12 s to the switch
     CHECK_THAT(control.timeToNextEvent_s(), WithinAbs(12, 1e-6));
 }
 
@@ -125,11 +125,11 @@ TEST_CASE("no power, no fan", "[heater]")
     Tankless control{TanklessSpec{}};
     double now = 0;
     while (control.state() != TanklessState::Burning && now < 10) {
-        const auto change = control.advance(now, 1, flowing(20));
+        const auto change = control.advance(now, 1, heated(20));
         now = change ? change->at_s : now + 1;
     }
     REQUIRE(control.state() == TanklessState::Burning);
-    TanklessInputs dead = flowing(45);
+    TanklessInputs dead = heated(45);
     dead.volts = 9;
     const auto out = control.advance(now, 1, dead);
     REQUIRE(out);

@@ -10,7 +10,6 @@
 
 using namespace tapward;
 using namespace tapward::heater;
-using State = Storage::State;
 
 namespace {
 
@@ -61,7 +60,7 @@ TEST_CASE("a storage heater cycles between its setpoint and its differential", "
         high = std::max(high, tank.celsius());
     }
     for (const auto& change : tank.told)
-        lit += change.state == State::Heating ? 1 : 0;
+        lit += change.state == Storage::State::Heating ? 1 : 0;
     CHECK(lit >= 2);
     CHECK(high <= spec.setpoint_C + 0.3);  // 5 s of fire are 0.14 K in this tank
     CHECK(high >= spec.setpoint_C - 0.3);
@@ -75,11 +74,11 @@ TEST_CASE("a tank recovers by the heat of its burner", "[storage]")
     Tank tank(spec, 22.7, 20);
     tank.go(2000);
     REQUIRE(tank.told.size() >= 2);
-    CHECK(tank.told[0].state == State::Lighting);
-    CHECK(tank.told[1].state == State::Heating);
+    CHECK(tank.told[0].state == Storage::State::Lighting);
+    CHECK(tank.told[1].state == Storage::State::Heating);
     CHECK_THAT(tank.told[1].at_s - tank.told[0].at_s, WithinAbs(spec.ignition_s, 1e-9));
     REQUIRE(tank.told.size() >= 3);
-    CHECK(tank.told[2].state == State::Satisfied);
+    CHECK(tank.told[2].state == Storage::State::Satisfied);
     // Energy balance: heat to warm it plus the loss, about 3 W/K over 17 K on the way.
     const double took = tank.told[2].at_s - tank.told[1].at_s;
     const double need = 22.7e-3 * water::referenceVolumeHeat() * (spec.setpoint_C - 20);
@@ -93,7 +92,7 @@ TEST_CASE("an element heats without the gas board's power", "[storage]")
     spec.element_W = 1400;
     Tank tank(spec, 22.7, 20);
     tank.go(60, 0, false);
-    CHECK(tank.control.state() == State::Heating);
+    CHECK(tank.control.state() == Storage::State::Heating);
     CHECK_THAT(tank.control.deliveredPower_W(), WithinAbs(1400, 1e-9));
     CHECK(tank.control.gasEnergy_J() == 0);
     tank.go(60);  // power comes: the burner lights too, the element heating on
@@ -106,9 +105,9 @@ TEST_CASE("an element heats without the gas board's power", "[storage]")
     gasOnly.go(60, 0, false);
     CHECK(gasOnly.told.empty());
     gasOnly.go(60);
-    CHECK(gasOnly.control.state() == State::Heating);
+    CHECK(gasOnly.control.state() == Storage::State::Heating);
     gasOnly.go(10, 0, false);
-    CHECK(gasOnly.control.state() == State::Satisfied);
+    CHECK(gasOnly.control.state() == Storage::State::Satisfied);
     CHECK(gasOnly.control.deliveredPower_W() == 0);
 }
 
@@ -117,11 +116,11 @@ TEST_CASE("a tank that passes its over-temperature switch stays off until reset"
     StorageSpec spec;
     Tank tank(spec, 22.7, 88.5);
     tank.go(10);
-    CHECK(tank.control.state() == State::Lockout);
+    CHECK(tank.control.state() == Storage::State::Lockout);
     tank.go(20000, 2e-5);
     CHECK(tank.celsius() < 30);
-    CHECK(tank.control.state() == State::Lockout);
+    CHECK(tank.control.state() == Storage::State::Lockout);
     tank.control.reset();
     tank.go(30, 2e-5);
-    CHECK(tank.control.state() == State::Heating);
+    CHECK(tank.control.state() == Storage::State::Heating);
 }

@@ -5,14 +5,12 @@
 #include <vector>
 
 #include "support/catch.h"
+#include "support/units.h"
 
 using namespace tapward::heater;
-using State = TanklessState;
 using Cause = TanklessCause;
 
 namespace {
-
-constexpr double kGpm = 3.785411784e-3 / 60.0;
 
 /// Runs a control by its events, in steps of at most `step`, and keeps what it told.
 struct Bench {
@@ -73,17 +71,17 @@ TEST_CASE("a heater lights after proof, purge and spark, each at its exact insta
     Bench bench{TanklessSpec{}};
     bench.run(10, drawing(0.48), step);
     REQUIRE(bench.told.size() == 4);
-    CHECK(bench.told[0].state == State::ProvingFlow);
-    CHECK(bench.told[1].state == State::PrePurge);
+    CHECK(bench.told[0].state == TanklessState::ProvingFlow);
+    CHECK(bench.told[1].state == TanklessState::PrePurge);
     CHECK(bench.told[1].cause == Cause::FlowProved);
     CHECK_THAT(bench.told[1].at_s, WithinAbs(1.0, 1e-9));  // proof
-    CHECK(bench.told[2].state == State::Igniting);
+    CHECK(bench.told[2].state == TanklessState::Igniting);
     CHECK_THAT(bench.told[2].at_s, WithinAbs(2.5, 1e-9));  // + purge
-    CHECK(bench.told[3].state == State::Burning);
+    CHECK(bench.told[3].state == TanklessState::Burning);
     CHECK(bench.told[3].cause == Cause::FlameProved);
     CHECK_THAT(bench.told[3].at_s, WithinAbs(4.0, 1e-9));  // + spark
     // Common figure for flow seen to flame: 2 to 6 s (memory).
-    CHECK(bench.control.state() == State::Burning);
+    CHECK(bench.control.state() == TanklessState::Burning);
     CHECK(bench.control.deliveredPower_W() > 0);
     CHECK(bench.control.fanRuns());
 }
@@ -100,7 +98,7 @@ TEST_CASE("time to the next event is never longer than the event", "[heater]")
         if (change) {
             ++changes;
             // With steps cut this way a timed change falls on the end of its step.
-            if (change->state != State::ProvingFlow)
+            if (change->state != TanklessState::ProvingFlow)
                 CHECK_THAT(change->at_s, WithinAbs(now + dt, 1e-9));
         }
         now = change ? change->at_s : now + dt;
@@ -119,14 +117,14 @@ TEST_CASE("flow between hold and activation keeps a flame but does not start one
     Bench lit{TanklessSpec{}};
     lit.run(10, drawing(0.5));
     lit.run(20, drawing(between));
-    CHECK(lit.control.state() == State::Burning);
+    CHECK(lit.control.state() == TanklessState::Burning);
     lit.run(0.5, drawing(0.34));
-    CHECK(lit.told.back().state == State::RestartDelay);
+    CHECK(lit.told.back().state == TanklessState::RestartDelay);
     CHECK(lit.told.back().cause == Cause::FlowTooLow);
     CHECK_THAT(lit.told.back().at_s, WithinAbs(30 + kControlScan_s, 1e-9));
     CHECK(lit.control.deliveredPower_W() == 0);
     lit.run(20, drawing(between));
-    CHECK(lit.control.state() == State::Idle);
+    CHECK(lit.control.state() == TanklessState::Idle);
 }
 
 TEST_CASE("a dip shorter than the control's scan does not put the flame out", "[heater]")
@@ -137,7 +135,7 @@ TEST_CASE("a dip shorter than the control's scan does not put the flame out", "[
     bench.run(0.2, drawing(0.5), 0.02);
     bench.run(0.06, drawing(0.1), 0.02);
     bench.run(0.2, drawing(0.5), 0.02);
-    CHECK(bench.control.state() == State::Burning);
+    CHECK(bench.control.state() == TanklessState::Burning);
 }
 
 TEST_CASE("a flow that stops while it is being proved lights nothing", "[heater]")
@@ -145,7 +143,7 @@ TEST_CASE("a flow that stops while it is being proved lights nothing", "[heater]
     Bench bench{TanklessSpec{}};
     bench.run(0.8, drawing(0.5));
     bench.run(5, drawing(0.44));  // under activation again, over hold
-    CHECK(bench.control.state() == State::Idle);
+    CHECK(bench.control.state() == TanklessState::Idle);
     CHECK(bench.told.back().cause == Cause::FlowTooLow);
     CHECK(bench.control.gasEnergy_J() == 0);
 }
@@ -159,9 +157,9 @@ TEST_CASE("after the flame the heater waits before the next try and its fan runs
     const double out = bench.told.back().at_s;
     bench.run(15, drawing(0.5));  // flow back at once
     // Rest, then the whole light-up again.
-    CHECK(bench.told[bench.told.size() - 5].state == State::Idle);
+    CHECK(bench.told[bench.told.size() - 5].state == TanklessState::Idle);
     CHECK_THAT(bench.told[bench.told.size() - 5].at_s, WithinAbs(out + spec.restartDelay_s, 1e-9));
-    CHECK(bench.told.back().state == State::Burning);
+    CHECK(bench.told.back().state == TanklessState::Burning);
     CHECK_THAT(bench.told.back().at_s, WithinAbs(out + spec.restartDelay_s + 4, 1e-9));
 
     bench.run(0.1, drawing(0));
@@ -180,22 +178,22 @@ TEST_CASE("a burner that never lights is tried, purged and locked out", "[heater
     TanklessInputs in = drawing(0.5);
     in.gasFails = true;
     bench.run(60, in);
-    CHECK(bench.control.state() == State::Lockout);
+    CHECK(bench.control.state() == TanklessState::Lockout);
     CHECK(bench.told.back().cause == Cause::IgnitionFailed);
     int tries = 0, purges = 0;
     for (const auto& change : bench.told) {
-        tries += change.state == State::Igniting ? 1 : 0;
-        purges += change.state == State::RetryPurge ? 1 : 0;
+        tries += change.state == TanklessState::Igniting ? 1 : 0;
+        purges += change.state == TanklessState::RetryPurge ? 1 : 0;
     }
     CHECK(tries == 3);
     CHECK(purges == 2);
     CHECK_THAT(bench.told.back().at_s, WithinAbs(1 + 1.5 + 3 * 1.5 + 2 * 15, 1e-9));
     // It stays out when the gas is back, until somebody resets it.
     bench.run(30, drawing(0.5));
-    CHECK(bench.control.state() == State::Lockout);
+    CHECK(bench.control.state() == TanklessState::Lockout);
     bench.control.reset();
     bench.run(10, drawing(0.5));
-    CHECK(bench.control.state() == State::Burning);
+    CHECK(bench.control.state() == TanklessState::Burning);
 }
 
 TEST_CASE("the second try may light", "[heater]")
@@ -206,7 +204,7 @@ TEST_CASE("the second try may light", "[heater]")
     bench.run(6, in);
     CHECK(bench.control.ignitionFailures() == 1);
     bench.run(20, drawing(0.5));
-    CHECK(bench.control.state() == State::Burning);
+    CHECK(bench.control.state() == TanklessState::Burning);
 }
 
 TEST_CASE("the fire keeps between its smallest and its largest at any altitude", "[heater]")
@@ -236,7 +234,7 @@ TEST_CASE("the fire goes no faster than its gas valve", "[heater]")
     CAPTURE(step);
     Bench bench{spec};
     bench.run(4, drawing(3, 5, 15));  // lit
-    REQUIRE(bench.control.state() == State::Burning);
+    REQUIRE(bench.control.state() == TanklessState::Burning);
     const double least = 4400 * 0.82, most = 17600 * 0.82;
     CHECK_THAT(bench.control.deliveredPower_W(), WithinRel(least, 1e-9));
     // An eighth of the range a second, until what is left goes with the control time: 2 s of it are a quarter.
@@ -260,25 +258,25 @@ TEST_CASE("limits put the burner out and let it light again after cooling", "[he
     Bench bench{spec};
     bench.run(10, drawing(0.5));
     bench.run(1, drawing(0.5, 40, 85.5));
-    CHECK(bench.told.back().state == State::OverTemperature);
+    CHECK(bench.told.back().state == TanklessState::OverTemperature);
     CHECK(bench.told.back().cause == Cause::OutletLimit);
     CHECK_THAT(bench.told.back().at_s, WithinAbs(10 + kControlScan_s, 1e-9));
     bench.run(5, drawing(0.5, 40, 86 - spec.outletHysteresis_K));  // not yet so far below
-    CHECK(bench.control.state() == State::OverTemperature);
+    CHECK(bench.control.state() == TanklessState::OverTemperature);
     bench.run(10, drawing(0.5, 40, 84 - spec.outletHysteresis_K));
-    CHECK(bench.control.state() == State::Burning);
+    CHECK(bench.control.state() == TanklessState::Burning);
 
     spec.inletLimit_C = 60;
     spec.inletHysteresis_K = GENERATE(5.0, 12.0);
     Bench inlet{spec};
     inlet.run(3, drawing(0.5, 61, 61));
-    CHECK(inlet.told.back().state == State::OverTemperature);
+    CHECK(inlet.told.back().state == TanklessState::OverTemperature);
     CHECK(inlet.told.back().cause == Cause::InletLimit);
     CHECK(inlet.control.gasEnergy_J() == 0);
     inlet.run(10, drawing(0.5, 61 - spec.inletHysteresis_K, 40));
-    CHECK(inlet.control.state() == State::OverTemperature);
+    CHECK(inlet.control.state() == TanklessState::OverTemperature);
     inlet.run(10, drawing(0.5, 59 - spec.inletHysteresis_K, 61));
-    CHECK(inlet.control.state() == State::Burning);
+    CHECK(inlet.control.state() == TanklessState::Burning);
 }
 
 TEST_CASE("the over-temperature switch locks the heater out", "[heater]")
@@ -288,11 +286,11 @@ TEST_CASE("the over-temperature switch locks the heater out", "[heater]")
     TanklessInputs hot = drawing(0.5, 40, 80);
     hot.exchanger_C = 93.5;
     bench.run(1, hot);
-    CHECK(bench.control.state() == State::Lockout);
+    CHECK(bench.control.state() == TanklessState::Lockout);
     CHECK(bench.told.back().cause == Cause::EcoOpen);
     CHECK(bench.control.deliveredPower_W() == 0);
     bench.run(60, drawing(0.5));
-    CHECK(bench.control.state() == State::Lockout);
+    CHECK(bench.control.state() == TanklessState::Lockout);
 }
 
 TEST_CASE("without enough volts the heater does nothing", "[heater]")
@@ -305,11 +303,11 @@ TEST_CASE("without enough volts the heater does nothing", "[heater]")
     Bench dying{TanklessSpec{}};
     dying.run(10, drawing(0.5));
     dying.run(5, in);
-    CHECK(dying.control.state() == State::Idle);
+    CHECK(dying.control.state() == TanklessState::Idle);
     CHECK(dying.told.back().cause == Cause::NoPower);
     CHECK_FALSE(dying.control.fanRuns());
     dying.run(10, drawing(0.5));
-    CHECK(dying.control.state() == State::Burning);
+    CHECK(dying.control.state() == TanklessState::Burning);
 }
 
 TEST_CASE("a control that stops when too hot at minimum fire does so once it stands, and lights again where set",
@@ -323,18 +321,18 @@ TEST_CASE("a control that stops when too hot at minimum fire does so once it sta
     CAPTURE(spec.tooHotFor_s, spec.relightBelow_K);
     Bench bench{spec};
     bench.run(10, drawing(0.5, 40, 55));
-    CHECK(bench.control.state() == State::Burning);
+    CHECK(bench.control.state() == TanklessState::Burning);
     bench.run(stands_s - 0.05, drawing(0.5, 40, spec.setpoint_C + 10.5));
     bench.run(0.2, drawing(0.5, 40, spec.setpoint_C + 9.5));  // a peak shorter than that is let pass
-    CHECK(bench.control.state() == State::Burning);
+    CHECK(bench.control.state() == TanklessState::Burning);
     const double from = bench.now;
     bench.run(stands_s + 1, drawing(0.5, 40, spec.setpoint_C + 10.5));
     CHECK(bench.told.back().cause == Cause::TooHotAtMinimumFire);
     CHECK_THAT(bench.told.back().at_s, WithinAbs(from + stands_s, 1e-9));
     bench.run(3, drawing(0.5, 40, spec.setpoint_C - spec.relightBelow_K + 1));
-    CHECK(bench.control.state() == State::OverTemperature);
+    CHECK(bench.control.state() == TanklessState::OverTemperature);
     bench.run(10, drawing(0.5, 40, spec.setpoint_C - spec.relightBelow_K - 0.1));
-    CHECK(bench.control.state() == State::Burning);
+    CHECK(bench.control.state() == TanklessState::Burning);
     // Above its smallest fire it has somewhere to go.
     Bench strong{spec};
     strong.run(30, drawing(2, 5, 40));
@@ -345,7 +343,7 @@ TEST_CASE("a control that stops when too hot at minimum fire does so once it sta
     Bench usual{TanklessSpec{}};
     usual.run(10, drawing(0.5, 40, 55));
     usual.run(20, drawing(0.5, 40, 80));
-    CHECK(usual.control.state() == State::Burning);
+    CHECK(usual.control.state() == TanklessState::Burning);
 }
 
 TEST_CASE("a look is enough to know how soon the control will act", "[heater]")
@@ -385,7 +383,7 @@ TEST_CASE("a temperature on its way to a mark is met there", "[heater]")
     TanklessInputs in = drawing(0.5, way.inlet0, way.outlet0);
     in.exchanger_C = way.body0;
     bench.run(30, in);
-    REQUIRE(bench.control.state() == State::Burning);
+    REQUIRE(bench.control.state() == TanklessState::Burning);
     bench.control.look(in);
     bench.run(1, in, 1);
     in.inlet_C = way.inlet1;
@@ -405,7 +403,7 @@ TEST_CASE("a heater that cools knows when it will have", "[heater]")
     Bench bench{spec};
     bench.run(10, drawing(0.5));
     bench.run(1, drawing(0.5, 40, 86));
-    REQUIRE(bench.control.state() == State::OverTemperature);
+    REQUIRE(bench.control.state() == TanklessState::OverTemperature);
     bench.run(1, drawing(0.5, 40, 84), 1);
     bench.control.look(drawing(0.5, 40, 83));  // one kelvin a second, eight to go
     CHECK_THAT(bench.control.timeToNextEvent_s(), WithinAbs(8, 1e-9));
@@ -417,7 +415,7 @@ TEST_CASE("the fan that blows without a flame is told apart", "[heater]")
     Bench bench{spec};
     CHECK_FALSE(bench.control.purges());
     bench.run(2, drawing(0.5));
-    CHECK(bench.control.state() == State::PrePurge);
+    CHECK(bench.control.state() == TanklessState::PrePurge);
     CHECK(bench.control.purges());
     bench.run(8, drawing(0.5));
     CHECK(bench.control.fanRuns());

@@ -14,22 +14,16 @@
 #include "review/coach.h"
 #include "review/winter.h"
 #include "support/catch.h"
+#include "support/says.h"
 
 using namespace tapward;
 using document::ActionKind;
 using nlohmann::json;
 using test::Coach;
+using test::line;
+using test::says;
 
 namespace {
-
-bool says(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
-
-const report::AnswerLine& line(const std::vector<report::AnswerLine>& lines, const std::string& id)
-{
-    const auto at = std::find_if(lines.begin(), lines.end(), [&](const auto& one) { return one.id == id; });
-    REQUIRE(at != lines.end());
-    return *at;
-}
 
 std::string note(const std::vector<report::AnswerLine>& lines, const std::string& id)
 {

@@ -9,14 +9,14 @@
 #include "review/coach.h"
 #include "support/catch.h"
 #include "support/json_schema.h"
+#include "support/says.h"
 
 using namespace tapward;
 using nlohmann::json;
 using test::Coach;
+using test::says;
 
 namespace {
-
-bool says(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
 
 /// Three presses drawn, a fourth found hotter by the search, and a fault case.
 struct Assessed {

@@ -9,10 +9,13 @@
 #include "report/csv.h"
 #include "review/coach.h"
 #include "support/catch.h"
+#include "support/says.h"
 
 using namespace tapward;
 using document::ActionKind;
 using test::Coach;
+using test::line;
+using test::says;
 
 namespace {
 
@@ -59,13 +62,6 @@ Coach coachWithCases()
     today.scalars.push_back(scalar("wait", Quantity::Time, 74.0));
     today.scalars.push_back(scalar("wasted_volume", Quantity::Volume, 4.5e-3));
     return coach;
-}
-
-const report::AnswerLine& line(const std::vector<report::AnswerLine>& lines, const std::string& id)
-{
-    const auto at = std::find_if(lines.begin(), lines.end(), [&](const auto& one) { return one.id == id; });
-    REQUIRE(at != lines.end());
-    return *at;
 }
 
 const report::PartLine* item(const report::PartsList& list, const std::string& start)

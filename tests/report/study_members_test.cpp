@@ -10,10 +10,12 @@
 #include "report/study_report.h"
 #include "review/coach.h"
 #include "support/catch.h"
+#include "support/says.h"
 
 using namespace tapward;
 using nlohmann::json;
 using test::Coach;
+using test::says;
 
 namespace {
 
@@ -39,9 +41,7 @@ Cells row(const std::string& text, const std::string& heading, const std::string
     return {};
 }
 
-bool says(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
-
-Coach coach()
+Coach madeCoach()
 {
     Coach made;
     made.drawing.job.title = "Loop for a test coach";
@@ -123,7 +123,7 @@ study::StopStudy stopStudy()
 
 TEST_CASE("every member of the stop study's JSON is what its name says", "[report][stop]")
 {
-    Coach made = coach();
+    Coach made = madeCoach();
     made.drawing.job.sampleFigures = true;
     const json out = json::parse(report::stopJson(made.drawing, stopStudy(), "coach.tapward"));
     CHECK(out.at("format") == "tapward-study");
@@ -170,7 +170,7 @@ TEST_CASE("a stop study without a suggestion says null and why, and no limit is 
     study.reason = "The heater does not light.";
     study.heaterOutletLimit_C = study.pumpLimit_C = 0;
     study.choices[0].worstTap_C = std::numeric_limits<double>::quiet_NaN();
-    const Coach made = coach();
+    const Coach made = madeCoach();
     const json out = json::parse(report::stopJson(made.drawing, study, ""));
     CHECK(out.at("suggested").is_null());
     CHECK(out.at("reason") == "The heater does not light.");
@@ -185,7 +185,7 @@ TEST_CASE("a stop study without a suggestion says null and why, and no limit is 
 
 TEST_CASE("every cell of the stop study's text is what its column says", "[report][stop]")
 {
-    const Coach made = coach();
+    const Coach made = madeCoach();
     study::StopStudy study = stopStudy();
     const std::string text = report::stopText(made.drawing, study, UnitSystem::Metric);
     CAPTURE(text);
@@ -364,7 +364,7 @@ study::HeadBudget budgetOf(const Coach& coach)
 
 TEST_CASE("every member of the wiring study's JSON is what its name says", "[report][wiring]")
 {
-    const Coach made = coach();
+    const Coach made = madeCoach();
     const study::WiringStudy study = wiringStudy(made);
     const study::LoopCurves curves = curvesOf(made);
     const study::HeadBudget budget = budgetOf(made);
@@ -420,7 +420,7 @@ TEST_CASE("every member of the wiring study's JSON is what its name says", "[rep
 
 TEST_CASE("every cell of the wiring study's text is what its column says", "[report][wiring]")
 {
-    const Coach made = coach();
+    const Coach made = madeCoach();
     study::WiringStudy study = wiringStudy(made);
     study::LoopCurves curves = curvesOf(made);
     const study::HeadBudget budget = budgetOf(made);
@@ -490,7 +490,7 @@ TEST_CASE("each kind of load and stop has its own name", "[report]")
 TEST_CASE("columns of the wiring table stand below one another, the first to the left, the others to the right",
           "[report][wiring]")
 {
-    const Coach made = coach();
+    const Coach made = madeCoach();
     const std::string text = report::wiringText(made.drawing, wiringStudy(made), nullptr, nullptr, UnitSystem::Metric);
     const std::size_t at = text.find("  Battery  ");
     REQUIRE(at != std::string::npos);
@@ -584,7 +584,7 @@ study::PressesStudy pressesStudy(const Coach& coach)
 
 TEST_CASE("every member of the repeated presses' JSON is what its name says", "[report][presses]")
 {
-    const Coach made = coach();
+    const Coach made = madeCoach();
     const json out = json::parse(report::pressesJson(made.drawing, pressesStudy(made), "x"));
     CHECK(out.at("study") == "presses");
     CHECK(out.at("as_drawn") == json::parse(R"({"outlets_C": 51.0, "cold_outlets_C": 33.0, "heater_outlet_C": 61.0,
@@ -623,7 +623,7 @@ TEST_CASE("every member of the repeated presses' JSON is what its name says", "[
 
 TEST_CASE("every cell of the repeated presses' text is what its column says", "[report][presses]")
 {
-    Coach made = coach();
+    Coach made = madeCoach();
     study::PressesStudy study = pressesStudy(made);
     const std::string text = report::pressesText(made.drawing, study, UnitSystem::Metric);
     CAPTURE(text);
@@ -727,7 +727,7 @@ study::FaultsStudy faultsStudy(const Coach& coach)
 
 TEST_CASE("every member of the faults' JSON is what its name says", "[report][faults]")
 {
-    const Coach made = coach();
+    const Coach made = madeCoach();
     study::FaultsStudy study = faultsStudy(made);
     study.rows[1].withPart = made.id("C1");
     study.rows[1].withFault = "limit_dead";
@@ -761,7 +761,7 @@ TEST_CASE("every member of the faults' JSON is what its name says", "[report][fa
 
 TEST_CASE("every cell of the faults' text is what its column says", "[report][faults]")
 {
-    const Coach made = coach();
+    const Coach made = madeCoach();
     study::FaultsStudy study = faultsStudy(made);
     const std::string text = report::faultsText(made.drawing, study, UnitSystem::Metric);
     CAPTURE(text);
@@ -807,7 +807,7 @@ TEST_CASE("every cell of the faults' text is what its column says", "[report][fa
 
 TEST_CASE("the protections needed are told in words and as JSON, or why none helps", "[report][study]")
 {
-    Coach made = coach();
+    Coach made = madeCoach();
     study::SafeSet set;
     set.changes = {{made.id("C1"),
                     "stop_by_temperature",

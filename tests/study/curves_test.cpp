@@ -9,20 +9,15 @@
 #include "ring.h"
 #include "study/head_budget.h"
 #include "support/catch.h"
+#include "support/stored.h"
 
 using namespace tapward;
 using study::PumpArrangement;
+using test::stored;
 
 namespace {
 
 constexpr double kWeight_N_m3 = 998.2 * 9.80665;
-
-document::Drawing load(const char* name)
-{
-    auto drawing = document::load(std::string(TAPWARD_SOURCE_DIR "/") + name);
-    REQUIRE(drawing.has_value());
-    return *drawing;
-}
 
 /// A pump h = shutOff - fall Q², a loop h = still + rise Q²; metres and m³/s. The loop's standing head is the
 /// cracking pressure of its check valve.
@@ -77,7 +72,7 @@ TEST_CASE("one pump, two in parallel and two in series work at the printed point
 
 TEST_CASE("where two curves cross on the chart is where the network works", "[study][curves]")
 {
-    const auto curves = study::loopCurves(load("samples/long_hall_coach.tapward"));
+    const auto curves = study::loopCurves(stored("samples/long_hall_coach.tapward"));
     REQUIRE(curves.has_value());
     REQUIRE(curves->system.size() > 10);
     int crossings = 0;
@@ -107,7 +102,7 @@ TEST_CASE("where two curves cross on the chart is where the network works", "[st
 
 TEST_CASE("the two pumps of the coach, taken apart and put together again, give the drawn flow", "[study][curves]")
 {
-    document::Drawing drawing = load("samples/long_hall_coach.tapward");
+    document::Drawing drawing = stored("samples/long_hall_coach.tapward");
     for (document::Part& part : drawing.parts) {
         if (part.kind == "battery") {
             part.entries["voltage_V"] = {13.2, parts::Basis::Measured};
@@ -124,7 +119,7 @@ TEST_CASE("more volts never give less flow, and a second pump never less than on
 {
     for (const char* file :
          {"samples/long_hall_coach.tapward", "samples/storage_coach.tapward", "tests/study/trade_ranges.tapward"}) {
-        const auto curves = study::loopCurves(load(file));
+        const auto curves = study::loopCurves(stored(file));
         CAPTURE(file);
         REQUIRE(curves.has_value());
         for (const PumpArrangement arrangement :
@@ -144,7 +139,7 @@ TEST_CASE("the head budget sums to the head of the pump within one percent", "[s
 {
     for (const char* file :
          {"samples/long_hall_coach.tapward", "samples/storage_coach.tapward", "tests/study/trade_ranges.tapward"}) {
-        const auto budget = study::headBudget(load(file));
+        const auto budget = study::headBudget(stored(file));
         CAPTURE(file);
         REQUIRE(budget.has_value());
         CHECK(budget->pumpHead_Pa > 0);
@@ -160,7 +155,7 @@ TEST_CASE("the head budget sums to the head of the pump within one percent", "[s
 
 TEST_CASE("a drawing without a pump has no curves and says why", "[study][curves]")
 {
-    document::Drawing drawing = load("samples/storage_coach.tapward");
+    document::Drawing drawing = stored("samples/storage_coach.tapward");
     for (document::Part& part : drawing.parts) {
         if (part.kind == "circulator") {
             part.stage = document::Stage::Removed;

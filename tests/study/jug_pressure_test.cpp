@@ -3,13 +3,13 @@
 #include "study/jug_pressure.h"
 
 #include "study/trailer.h"
+#include "support/units.h"
 
 using namespace tapward;
+using test::kGpm;
 using namespace tapward::document;
 
 namespace {
-
-constexpr double kGpm = 3.785411784e-3 / 60;  // m3/s, NIST SP 811:2008
 
 /// What the outlet gives, alone and fully open, some time after it was opened.
 double givenBy(const Drawing& drawing, const char* tag, ActionKind supply, double hotShare)

@@ -9,18 +9,12 @@
 #include "study/prediction.h"
 #include "study/wiring_net.h"
 #include "support/catch.h"
+#include "support/stored.h"
 
 using namespace tapward;
+using test::stored;
 
 namespace {
-
-document::Drawing load(const std::string& path)
-{
-    auto drawing = document::load(TAPWARD_SOURCE_DIR "/" + path);
-    INFO(path << ": " << (drawing ? "" : render(drawing.error().what, UnitSystem::Us)));
-    REQUIRE(drawing.has_value());
-    return *drawing;
-}
 
 study::Prediction predicted(const document::Drawing& drawing, const study::Options& options = {})
 {
@@ -56,7 +50,7 @@ TEST_CASE("every case of every sample answers, with mass and heat in balance", "
         if (entry.path().extension() != ".tapward") {
             continue;
         }
-        const document::Drawing drawing = load("samples/" + entry.path().filename().string());
+        const document::Drawing drawing = stored("samples/" + entry.path().filename().string());
         CHECK(drawing.job.sampleFigures);
         CHECK(drawing.cases.size() >= 4);
         const study::Prediction prediction = predicted(drawing);
@@ -81,7 +75,7 @@ TEST_CASE("every case of every sample answers, with mass and heat in balance", "
 
 TEST_CASE("the loop shortens the wait at the far tap and stops its waste", "[study][samples]")
 {
-    const study::Prediction prediction = predicted(load(kLongHall));
+    const study::Prediction prediction = predicted(stored(kLongHall));
     const auto value = [&](const char* name, const char* id) { return *prediction.find(name)->scalar(id)->value; };
     CHECK(value("Preheat, then the rear lavatory", "wait") < 0.2 * value("Hot draw before the loop", "wait"));
     CHECK(value("Preheat, then the rear lavatory", "wasted_volume")
@@ -90,7 +84,7 @@ TEST_CASE("the loop shortens the wait at the far tap and stops its waste", "[stu
 
 TEST_CASE("each press in a row ends hotter than the one before", "[study][samples]")
 {
-    const study::Prediction prediction = predicted(load(kLongHall));
+    const study::Prediction prediction = predicted(stored(kLongHall));
     const study::CaseResult& presses = *prediction.find("Three presses in a row");
     CHECK(*presses.scalar("sensor_at_stop_2")->value > *presses.scalar("sensor_at_stop_1")->value + 3);
     CHECK(*presses.scalar("sensor_at_stop_3")->value > *presses.scalar("sensor_at_stop_2")->value + 3);
@@ -98,7 +92,7 @@ TEST_CASE("each press in a row ends hotter than the one before", "[study][sample
 
 TEST_CASE("with the loop valve stuck open a large enough cold draw lights the heater", "[study][samples]")
 {
-    const study::Prediction prediction = predicted(load(kLongHall));
+    const study::Prediction prediction = predicted(stored(kLongHall));
     const study::CaseResult& stuck = *prediction.find("Cold draw, loop valve stuck open");
     const bool lit = std::any_of(stuck.events.begin(), stuck.events.end(),
                                  [](const study::Event& e) { return e.id == "burner_lit"; });
@@ -106,7 +100,7 @@ TEST_CASE("with the loop valve stuck open a large enough cold draw lights the he
     CHECK(*stuck.scalar("hottest_heater_outlet")->value > 30);
 
     // Its twin: the same draw with a sound valve leaves the heater out.
-    document::Drawing sound = load(kLongHall);
+    document::Drawing sound = stored(kLongHall);
     for (document::Case& script : sound.cases) {
         std::erase_if(script.actions,
                       [](const document::Action& a) { return a.kind == document::ActionKind::StartFault; });
@@ -119,7 +113,7 @@ TEST_CASE("with the loop valve stuck open a large enough cold draw lights the he
 
 TEST_CASE("at default resolution the sensor is within 0.2 K of the converged answer", "[study][convergence]")
 {
-    const document::Drawing drawing = load("tests/study/trade_ranges.tapward");
+    const document::Drawing drawing = stored("tests/study/trade_ranges.tapward");
     study::Options fine;
     fine.cell_m = 0.05;
     fine.wallLayers = 10;
@@ -139,7 +133,7 @@ TEST_CASE("at default resolution the sensor is within 0.2 K of the converged ans
 
 TEST_CASE("same drawing, same options, same results", "[study]")
 {
-    const document::Drawing drawing = load(kLongHall);
+    const document::Drawing drawing = stored(kLongHall);
     const study::Prediction one = predicted(drawing), two = predicted(drawing);
     for (std::size_t c = 0; c < one.cases.size(); ++c) {
         for (std::size_t s = 0; s < one.cases[c].series.size(); ++s) {
@@ -158,14 +152,14 @@ TEST_CASE("a prediction stops when it is told to", "[study]")
     std::stop_source source;
     options.stop = source.get_token();
     source.request_stop();
-    const auto prediction = study::predict(load(kLongHall), options);
+    const auto prediction = study::predict(stored(kLongHall), options);
     REQUIRE_FALSE(prediction.has_value());
     CHECK_FALSE(prediction.error().what.empty());
 }
 
 TEST_CASE("before the job means as if the added parts had never been drawn", "[study]")
 {
-    const document::Drawing proposed = load(kLongHall);
+    const document::Drawing proposed = stored(kLongHall);
     document::Drawing plain = proposed;
     std::vector<document::PartId> added;
     for (const document::Part& part : plain.parts) {
@@ -187,7 +181,7 @@ TEST_CASE("before the job means as if the added parts had never been drawn", "[s
 
 TEST_CASE("a backward check valve blocks the loop and is named", "[study]")
 {
-    document::Drawing drawing = load(kStorage);
+    document::Drawing drawing = stored(kStorage);
     REQUIRE(study::loopAnswer(drawing).flow_m3s.value_or(0) > 0);
     document::Part& check = byTag(drawing, "CV1");
     for (document::Part& pipe : drawing.parts) {
@@ -206,7 +200,7 @@ TEST_CASE("a backward check valve blocks the loop and is named", "[study]")
 TEST_CASE("head losses around the loop sum to the pumps' head within one percent", "[study]")
 {
     // One pump: its head at the loop's flow against the sum of the budget.
-    document::Drawing drawing = load(kStorage);
+    document::Drawing drawing = stored(kStorage);
     const study::LoopAnswer loop = study::loopAnswer(drawing);
     double sum = 0;
     for (const study::HeadItem& item : loop.headBudget) {
@@ -236,7 +230,7 @@ TEST_CASE("an open end, a missing heater and a drawing without a pump each say w
     CHECK_FALSE(nothing.exists);
     CHECK_FALSE(nothing.reason.empty());
 
-    document::Drawing cut = load(kStorage);
+    document::Drawing cut = stored(kStorage);
     const document::PartId check = cut.findTag("CV1")->id;
     for (document::Part& pipe : cut.parts) {
         for (document::PipeEnd& end : pipe.ends) {
@@ -252,7 +246,7 @@ TEST_CASE("an open end, a missing heater and a drawing without a pump each say w
 
 TEST_CASE("a tap without water says which part holds it back", "[study]")
 {
-    document::Drawing drawing = load(kStorage);
+    document::Drawing drawing = stored(kStorage);
     document::Case& script = drawing.cases.at(0);
     script.view = document::View::After;
     document::Action shut;

@@ -5,24 +5,19 @@
 
 #include "document/proposal.h"
 #include "study/trailer.h"
+#include "support/stored.h"
 
 using namespace tapward;
+using test::stored;
 using namespace tapward::document;
 
 namespace {
-
-Drawing load(const char* name)
-{
-    auto drawing = document::load(std::string(TAPWARD_SOURCE_DIR "/") + name);
-    REQUIRE(drawing.has_value());
-    return *drawing;
-}
 
 /// The coach with a proposed loop, begun on the first hot pipe that has room for it.
 Drawing withLoop(Drawing drawing, Variant variant)
 {
     for (const Part& part : drawing.parts) {
-        const Place hot{part.id, 0.5, {}};
+        const document::Place hot{part.id, 0.5, {}};
         if (!kindOf(part).isPipe || beginRefusal(drawing, hot)) {
             continue;
         }
@@ -97,12 +92,12 @@ Case odd(const Drawing& drawing)
 
 TEST_CASE("moving a whole case in time changes nothing but the clock", "[study][property]")
 {
-    const Drawing motorhome = load("resources/templates/motorhome_rear_bath.tapward");
+    const Drawing motorhome = stored("resources/templates/motorhome_rear_bath.tapward");
     const std::vector<Drawing> drawings{
-        load("resources/templates/small_travel_trailer.tapward"),
+        stored("resources/templates/small_travel_trailer.tapward"),
         motorhome,
-        load("samples/long_hall_coach.tapward"),
-        load("tests/study/trade_coach.tapward"),
+        stored("samples/long_hall_coach.tapward"),
+        stored("tests/study/trade_coach.tapward"),
         withLoop(motorhome, {ReturnWay::Tank, PumpSet::One}),
         withLoop(motorhome, {ReturnWay::OwnLine, PumpSet::TwoInParallel}),
     };
@@ -149,7 +144,7 @@ TEST_CASE("moving a whole case in time changes nothing but the clock", "[study][
 TEST_CASE("a crossing is told at the instant it happens, not at the end of a step", "[study]")
 {
     const study::CaseResult result =
-        test::runCase(load("tests/study/trade_coach.tapward"), load("tests/study/trade_coach.tapward").cases[0]);
+        test::runCase(stored("tests/study/trade_coach.tapward"), stored("tests/study/trade_coach.tapward").cases[0]);
     const auto at = [&](const char* id) {
         for (const study::Event& event : result.events) {
             if (event.id == id) {

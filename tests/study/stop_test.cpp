@@ -7,18 +7,13 @@
 #include "document/file.h"
 #include "study/stop_weigh.h"
 #include "support/catch.h"
+#include "support/stored.h"
 
 using namespace tapward;
 using study::StopKind;
+using test::stored;
 
 namespace {
-
-document::Drawing load(const char* name)
-{
-    auto drawing = document::load(std::string(TAPWARD_SOURCE_DIR "/") + name);
-    REQUIRE(drawing.has_value());
-    return *drawing;
-}
 
 constexpr const char* kTrade = "tests/study/trade_ranges.tapward";
 
@@ -87,7 +82,7 @@ TEST_CASE("rank regression finds the weights of a known monotone function", "[st
 TEST_CASE("what is suggested for the trade's coach lies near the usual stop of 0.75 gal", "[study][stop][trade]")
 {
     // 0.75 gal: common practice, no published source. It is set for the tap: what enters the cold line is not asked.
-    const document::Drawing drawing = load("tests/study/trade_coach.tapward");
+    const document::Drawing drawing = stored("tests/study/trade_coach.tapward");
     study::StopOptions forTheTap = quick(96);
     forTheTap.limits.coldEntry_C = 60;
     const auto study = study::suggestStop(drawing, forTheTap);
@@ -118,7 +113,7 @@ TEST_CASE("what is suggested for the trade's coach lies near the usual stop of 0
 
 TEST_CASE("a stop study shows bands in order and ranks what moves it", "[study][stop]")
 {
-    const auto study = study::suggestStop(load(kTrade), quick(96));
+    const auto study = study::suggestStop(stored(kTrade), quick(96));
     REQUIRE(study.has_value());
     // Bands: low, middle, high in order, and the middle passes the target.
     REQUIRE(study->byVolume.x.size() == study->byVolume.middle.size());
@@ -138,7 +133,7 @@ TEST_CASE("a stop study shows bands in order and ranks what moves it", "[study][
 
 TEST_CASE("the suggestion's chance holds on an independent larger sample within its error", "[study][stop]")
 {
-    const document::Drawing drawing = load(kTrade);
+    const document::Drawing drawing = stored(kTrade);
     const auto study = study::suggestStop(drawing, quick(64));
     REQUIRE(study.has_value());
     const study::StopChoice& volume = study->choices[static_cast<std::size_t>(StopKind::Volume)];
@@ -160,14 +155,14 @@ TEST_CASE("a stop is tried on as many samples as were asked for, and on sixteen 
         study::StopOptions options = quick(asked);
         int of = 0;
         options.progress = [&of](int, int all) { of = all; };
-        REQUIRE(study::tryStop(load(kTrade), stop, options).has_value());
+        REQUIRE(study::tryStop(stored(kTrade), stop, options).has_value());
         CHECK(of == (asked == 17 ? 17 : 16));
     }
 }
 
 TEST_CASE("a slower stop sensor lets the tap get hotter before a temperature stop", "[study][stop]")
 {
-    const document::Drawing drawing = load(kTrade);
+    const document::Drawing drawing = stored(kTrade);
     study::StopChoice stop;
     stop.kind = StopKind::Temperature;
     stop.temperature_C = us::celsius(105);
@@ -188,7 +183,7 @@ TEST_CASE("a slower stop sensor lets the tap get hotter before a temperature sto
 
 TEST_CASE("a pump too weak for the heater in every sample is reported as a sure failure", "[study][stop]")
 {
-    document::Drawing drawing = load(kTrade);
+    document::Drawing drawing = stored(kTrade);
     for (document::Part& part : drawing.parts) {
         if (part.kind == "tankless_heater") {
             part.entries["activation_flow_m3s"] = {0.9 * us::kGpm, parts::Basis::Measured};
@@ -203,7 +198,7 @@ TEST_CASE("a pump too weak for the heater in every sample is reported as a sure 
 
 TEST_CASE("a measured field has a narrower range than an estimated one, an empty one the trade's", "[study][stop]")
 {
-    document::Drawing drawing = load(kTrade);
+    document::Drawing drawing = stored(kTrade);
     const auto widthOf = [&](const char* id) {
         for (const study::Range& range : study::ranges(drawing, drawing.cases.front())) {
             if (range.id == id) {
@@ -234,7 +229,7 @@ TEST_CASE("a measured field has a narrower range than an estimated one, an empty
 
 TEST_CASE("a study can be stopped, and a drawing without a press is told what is missing", "[study][stop]")
 {
-    document::Drawing drawing = load(kTrade);
+    document::Drawing drawing = stored(kTrade);
     std::stop_source source;
     source.request_stop();
     study::StopOptions options = quick(16);

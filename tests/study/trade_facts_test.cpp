@@ -8,21 +8,16 @@
 #include "document/file.h"
 #include "study/prediction.h"
 #include "support/catch.h"
+#include "support/stored.h"
 
 using namespace tapward;
+using test::stored;
 
 namespace {
 
-document::Drawing load(const char* name)
-{
-    auto drawing = document::load(std::string(TAPWARD_SOURCE_DIR "/tests/study/") + name);
-    REQUIRE(drawing.has_value());
-    return *drawing;
-}
-
-document::Drawing coach() { return load("trade_coach.tapward"); }
+document::Drawing coach() { return stored("tests/study/trade_coach.tapward"); }
 /// 38 ft, a heater of another make, a stop of its own.
-document::Drawing longCoach() { return load("trade_coach_long.tapward"); }
+document::Drawing longCoach() { return stored("tests/study/trade_coach_long.tapward"); }
 
 double scalar(const study::CaseResult& result, const char* id)
 {

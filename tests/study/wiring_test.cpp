@@ -10,19 +10,14 @@
 #include "ring.h"
 #include "study/curves.h"
 #include "support/catch.h"
+#include "support/stored.h"
 
 using namespace tapward;
 using study::Load;
 using study::WiringNet;
+using test::stored;
 
 namespace {
-
-document::Drawing load(const char* name)
-{
-    auto drawing = document::load(std::string(TAPWARD_SOURCE_DIR "/") + name);
-    REQUIRE(drawing.has_value());
-    return *drawing;
-}
 
 Load pump(double current_A, double wire_ohm)
 {
@@ -175,7 +170,7 @@ TEST_CASE("neither more battery nor less resistance on its own way ever lowers t
 
 TEST_CASE("thicker or shorter wire to the pumps never gives less flow", "[study][wiring]")
 {
-    document::Drawing drawing = load("tests/study/trade_ranges.tapward");
+    document::Drawing drawing = stored("tests/study/trade_ranges.tapward");
     double before = 0;
     for (const char* gauge : {"18", "16", "14", "12", "10", "8"}) {
         for (document::Part& part : drawing.parts) {
@@ -192,7 +187,7 @@ TEST_CASE("thicker or shorter wire to the pumps never gives less flow", "[study]
 
 TEST_CASE("the wiring study, the chart and the prediction agree on the loop's flow at one voltage", "[study][wiring]")
 {
-    const document::Drawing drawing = load("samples/long_hall_coach.tapward");
+    const document::Drawing drawing = stored("samples/long_hall_coach.tapward");
     const auto study = study::wiringStudy(drawing);
     const auto curves = study::loopCurves(drawing);
     const study::LoopAnswer loop = study::loopAnswer(drawing);

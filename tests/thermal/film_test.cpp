@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "support/units.h"
 #include "thermal/film.h"
 
 #include <cmath>
@@ -8,11 +9,11 @@
 #include "water/water.h"
 
 using namespace tapward;
+using std::numbers::pi;
+using test::kGpm;
 using namespace tapward::thermal;
 
 namespace {
-constexpr double pi = std::numbers::pi;
-constexpr double kGpm = 3.785411784e-3 / 60.0;
 }  // namespace
 
 TEST_CASE("laminar flow has the Nusselt number of constant heat flux", "[film][published]")

@@ -7,17 +7,17 @@
 #include <vector>
 
 #include "support/catch.h"
+#include "support/units.h"
 #include "thermal/film.h"
 #include "thermal/run.h"
 #include "water/water.h"
 
 using namespace tapward;
+using std::numbers::pi;
+using test::kGpm;
 using namespace tapward::thermal;
 
 namespace {
-
-constexpr double pi = std::numbers::pi;
-constexpr double kGpm = 3.785411784e-3 / 60.0;
 
 struct Tube {
     double bore, outer, conductivity, volumeHeat;
