@@ -18,7 +18,6 @@
 
 using namespace tapward;
 using document::ActionKind;
-using nlohmann::json;
 using test::Coach;
 using test::line;
 using test::says;
@@ -665,10 +664,10 @@ TEST_CASE("every member of the loop in the prediction's JSON is what its name sa
     loop.returnPath = {coach.id("P1"), coach.id("P1"), coach.id("CV1")};
     loop.headBudget = {{coach.id("CV1"), 3000, 0.25}};
     const auto read = [&] {
-        return json::parse(report::predictionJson(coach.drawing, coach.prediction, "f")).at("loop");
+        return nlohmann::json::parse(report::predictionJson(coach.drawing, coach.prediction, "f")).at("loop");
     };
-    json out = read();
-    CHECK(out.at("scalars") == json::parse(R"({
+    nlohmann::json out = read();
+    CHECK(out.at("scalars") == nlohmann::json::parse(R"({
         "loop_flow": {"value": 1e-5, "unit": "m3/s", "label": "Loop flow"},
         "activation_flow": {"value": 2e-5, "unit": "m3/s", "label": "Activation flow"},
         "hold_flow": {"value": 3e-5, "unit": "m3/s", "label": "Hold flow"},
@@ -677,7 +676,7 @@ TEST_CASE("every member of the loop in the prediction's JSON is what its name sa
         "loop_flow_14_4_V": {"value": 6e-5, "unit": "m3/s", "label": "Loop flow at 14.4 V"},
         "purge_volume": {"value": 7e-3, "unit": "m3", "label": "Purge volume"}})"));
     out.erase("scalars");
-    CHECK(out == json::parse(R"({"exists": true, "reason": "It is blocked.", "blocked_by": "MV1",
+    CHECK(out == nlohmann::json::parse(R"({"exists": true, "reason": "It is blocked.", "blocked_by": "MV1",
         "circulators": ["P1"], "heater": "WH1", "tap": "F1", "return_tee": "T3", "cold_start_C": 8.0,
         "hot_path": ["WH1", "T3"], "return_path": ["P1", "CV1"],
         "head_budget": [{"part": "CV1", "loss_Pa": 3000.0, "share": 0.25}]})"));

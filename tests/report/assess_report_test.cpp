@@ -12,7 +12,6 @@
 #include "support/says.h"
 
 using namespace tapward;
-using nlohmann::json;
 using test::Coach;
 using test::says;
 
@@ -69,9 +68,9 @@ TEST_CASE("the assessment's JSON holds its schema, in SI", "[report][assessment]
 {
     std::ifstream file(TAPWARD_SOURCE_DIR "/resources/schema/assessment-1.schema.json");
     REQUIRE(file);
-    const test::JsonSchema schema(json::parse(file));
+    const test::JsonSchema schema(nlohmann::json::parse(file));
     const Assessed one;
-    const json out = json::parse(
+    const nlohmann::json out = nlohmann::json::parse(
         report::assessJson(one.coach.drawing, one.coach.prediction, one.assessment, one.needed, "coach.tapward"));
     for (const std::string& fault : schema.faults(out)) {
         FAIL_CHECK(fault);
@@ -80,7 +79,8 @@ TEST_CASE("the assessment's JSON holds its schema, in SI", "[report][assessment]
     CHECK(out.at("file") == "coach.tapward");
     REQUIRE(out.at("places").size() == 3);  // heater, tap, and where the loop leaves the hot line
     CHECK(out.at("places")[0]
-          == json::parse(R"({"place": "outlet_hot", "part": "F1", "hottest_C": 60.0, "limit_C": 48.888888888888886,
+          == nlohmann::json::parse(
+              R"({"place": "outlet_hot", "part": "F1", "hottest_C": 60.0, "limit_C": 48.888888888888886,
                              "severity": "danger", "burn_adult_s": 3.0, "presses": 4, "searched": true,
                              "shown_by": "Hottest at F1 hot: 4 presses"})"));
     REQUIRE(out.at("places_with_faults").size() == 1);
@@ -88,15 +88,15 @@ TEST_CASE("the assessment's JSON holds its schema, in SI", "[report][assessment]
     CHECK(out.at("places_with_faults")[0].at("limit_C") == 40.0);
     CHECK(out.at("places_with_faults")[0].at("searched") == false);
     CHECK(out.at("protections").at("changes")
-          == json::parse(R"([{"part": "C1", "field": "cool_down_wait_s", "value": 600.0}])"));
-    for (const json& answer : out.at("answers")) {
+          == nlohmann::json::parse(R"([{"part": "C1", "field": "cool_down_wait_s", "value": 600.0}])"));
+    for (const nlohmann::json& answer : out.at("answers")) {
         if (answer.at("id") == "hottest_tap") {
             CHECK(answer.at("value") == 60.0);
             CHECK(answer.at("at_least") == false);
         }
     }
-    const json drawn = json::parse(report::assessJson(one.coach.drawing, one.coach.prediction, one.coach.drawn(),
-                                                      problem("None.", "Draw one."), "x"));
+    const nlohmann::json drawn = nlohmann::json::parse(report::assessJson(
+        one.coach.drawing, one.coach.prediction, one.coach.drawn(), problem("None.", "Draw one."), "x"));
     CHECK(schema.faults(drawn).empty());
     CHECK(drawn.at("complete") == false);
     CHECK(drawn.at("protections").at("keeps_as_drawn").is_null());
@@ -107,10 +107,10 @@ TEST_CASE("the JSON of the protections needed holds the studies' schema", "[repo
 {
     std::ifstream file(TAPWARD_SOURCE_DIR "/resources/schema/study-1.schema.json");
     REQUIRE(file);
-    const test::JsonSchema schema(json::parse(file));
+    const test::JsonSchema schema(nlohmann::json::parse(file));
     const Assessed one;
     for (const std::string& fault :
-         schema.faults(json::parse(report::safeSetJson(one.coach.drawing, one.needed, "coach.tapward")))) {
+         schema.faults(nlohmann::json::parse(report::safeSetJson(one.coach.drawing, one.needed, "coach.tapward")))) {
         FAIL_CHECK(fault);
     }
 }

@@ -13,7 +13,6 @@
 #include "support/says.h"
 
 using namespace tapward;
-using nlohmann::json;
 using test::Coach;
 using test::says;
 
@@ -125,7 +124,7 @@ TEST_CASE("every member of the stop study's JSON is what its name says", "[repor
 {
     Coach made = madeCoach();
     made.drawing.job.sampleFigures = true;
-    const json out = json::parse(report::stopJson(made.drawing, stopStudy(), "coach.tapward"));
+    const nlohmann::json out = nlohmann::json::parse(report::stopJson(made.drawing, stopStudy(), "coach.tapward"));
     CHECK(out.at("format") == "tapward-study");
     CHECK(out.at("version") == 1);
     CHECK(out.at("study") == "stop");
@@ -133,13 +132,15 @@ TEST_CASE("every member of the stop study's JSON is what its name says", "[repor
     CHECK(out.at("sample_figures") == true);
     CHECK(out.at("case") == "Cold run");
     CHECK(out.at("target_C") == 41);
-    CHECK(out.at("limits")
-          == json::parse(R"({"tap_C": 48.0, "cold_entry_C": 39.0, "heater_outlet_C": 71.0, "pump_C": 66.0})"));
+    CHECK(
+        out.at("limits")
+        == nlohmann::json::parse(R"({"tap_C": 48.0, "cold_entry_C": 39.0, "heater_outlet_C": 71.0, "pump_C": 66.0})"));
     CHECK(out.at("samples") == 64);
     CHECK(out.at("heater_lights") == 0.97);
     CHECK(out.at("suggested") == "volume");
     CHECK(out.at("reason").is_null());
-    CHECK(out.at("choices").at(0) == json::parse(R"({"kind": "volume", "not_possible": null, "volume_m3": 0.0025,
+    CHECK(out.at("choices").at(0)
+          == nlohmann::json::parse(R"({"kind": "volume", "not_possible": null, "volume_m3": 0.0025,
         "time_s": null, "temperature_C": null, "window": [0.00225, 0.00275], "reaches": 0.93, "keeps": 0.96,
         "both": 0.91, "both_error": 0.04, "both_if_lit": 0.94, "comes_if_lit": 0.98,
         "tap_10_50_90_C": [40.0, 42.0, 44.0], "worst_tap_C": 46.5, "worst_overshoot_K": 5.5,
@@ -151,15 +152,16 @@ TEST_CASE("every member of the stop study's JSON is what its name says", "[repor
     CHECK(out.at("choices").at(2).at("not_possible") == "There is no sensor.");
     CHECK(out.at("choices").at(3).at("kind") == "volume_or_temperature");
     CHECK(out.at("choices").at(3).at("temperature_C") == 43);
-    CHECK(out.at("inputs") == json::parse(R"([{"id": "pipe_lengths", "label": "Pipe lengths", "unit": "",
+    CHECK(out.at("inputs") == nlohmann::json::parse(R"([{"id": "pipe_lengths", "label": "Pipe lengths", "unit": "",
         "least": 0.8, "most": 1.25, "source": "estimated", "rank_coefficient": -0.42}])"));
     CHECK(out.at("rank_fit") == 0.83);
     CHECK(out.at("confirmed")
-          == json::parse(R"({"samples": 12, "reaches": 0.61, "keeps": 0.62, "both": 0.58, "worst_tap_C": 45.5})"));
+          == nlohmann::json::parse(
+              R"({"samples": 12, "reaches": 0.61, "keeps": 0.62, "both": 0.58, "worst_tap_C": 45.5})"));
     CHECK(out.at("resolution_error_K") == 0.3);
-    CHECK(out.at("by_volume") == json::parse(R"({"pumped_m3": [0.001, 0.002], "tap_10_C": [20.0, 21.0],
+    CHECK(out.at("by_volume") == nlohmann::json::parse(R"({"pumped_m3": [0.001, 0.002], "tap_10_C": [20.0, 21.0],
         "tap_50_C": [22.0, 23.0], "tap_90_C": [24.0, 25.0]})"));
-    CHECK(out.at("by_time") == json::parse(R"({"time_s": [10.0, 20.0], "tap_10_C": [30.0, 31.0],
+    CHECK(out.at("by_time") == nlohmann::json::parse(R"({"time_s": [10.0, 20.0], "tap_10_C": [30.0, 31.0],
         "tap_50_C": [32.0, 33.0], "tap_90_C": [34.0, 35.0]})"));
 }
 
@@ -171,7 +173,7 @@ TEST_CASE("a stop study without a suggestion says null and why, and no limit is 
     study.heaterOutletLimit_C = study.pumpLimit_C = 0;
     study.choices[0].worstTap_C = std::numeric_limits<double>::quiet_NaN();
     const Coach made = madeCoach();
-    const json out = json::parse(report::stopJson(made.drawing, study, ""));
+    const nlohmann::json out = nlohmann::json::parse(report::stopJson(made.drawing, study, ""));
     CHECK(out.at("suggested").is_null());
     CHECK(out.at("reason") == "The heater does not light.");
     CHECK(out.at("limits").at("heater_outlet_C").is_null());
@@ -368,24 +370,25 @@ TEST_CASE("every member of the wiring study's JSON is what its name says", "[rep
     const study::WiringStudy study = wiringStudy(made);
     const study::LoopCurves curves = curvesOf(made);
     const study::HeadBudget budget = budgetOf(made);
-    const json out = json::parse(report::wiringJson(made.drawing, study, &curves, &budget, "x"));
+    const nlohmann::json out = nlohmann::json::parse(report::wiringJson(made.drawing, study, &curves, &budget, "x"));
     CHECK(out.at("study") == "wiring");
     CHECK(out.at("battery")
-          == json::parse(R"({"open_V": 12.6, "internal_ohm": 0.02, "posts_V": 12.5, "current_A": 3.25})"));
-    CHECK(out.at("loads").at(0) == json::parse(R"({"part": "P1", "kind": "pump", "volts_V": 12.1, "current_A": 1.75,
+          == nlohmann::json::parse(R"({"open_V": 12.6, "internal_ohm": 0.02, "posts_V": 12.5, "current_A": 3.25})"));
+    CHECK(out.at("loads").at(0)
+          == nlohmann::json::parse(R"({"part": "P1", "kind": "pump", "volts_V": 12.1, "current_A": 1.75,
         "works": true, "start_V": 11.4, "starts": false, "low_battery_V": 9.8, "works_low": true, "wire_awg": 16,
         "wire_m": 6.5, "warm_drop_V": 0.6, "awg_3_percent": 12, "awg_10_percent": 18, "awg_heat": 15,
         "per_run_J": 720.0, "per_run_C": 3600.0})"));
-    const json& valve = out.at("loads").at(1);
+    const nlohmann::json& valve = out.at("loads").at(1);
     CHECK(valve.at("kind") == "valve");
     for (const char* unknown : {"wire_m", "warm_drop_V", "awg_3_percent", "awg_10_percent", "awg_heat"}) {
         CAPTURE(unknown);
         CHECK(valve.at(unknown).is_null());  // no length, nothing said of drop or gauge
     }
-    CHECK(out.at("branches").at(0) == json::parse(R"({"fuse": "C1", "loads": ["P1", "MV1"], "rating_A": 7.5,
+    CHECK(out.at("branches").at(0) == nlohmann::json::parse(R"({"fuse": "C1", "loads": ["P1", "MV1"], "rating_A": 7.5,
         "steady_A": 2.1, "other_A": 0.4, "inrush_A": 4.2, "thinnest_awg": 13, "wire_limit_A": 15.0, "spare_A": 3.5,
         "fuse_above_wire": true, "fuse_below_load": false, "socket_exceeded": false})"));
-    const json& bare = out.at("branches").at(1);
+    const nlohmann::json& bare = out.at("branches").at(1);
     CHECK(bare.at("fuse").is_null());
     CHECK(bare.at("rating_A").is_null());
     CHECK(bare.at("spare_A").is_null());
@@ -393,19 +396,20 @@ TEST_CASE("every member of the wiring study's JSON is what its name says", "[rep
     CHECK(bare.at("fuse_above_wire") == false);
     CHECK(bare.at("fuse_below_load") == true);
     CHECK(bare.at("socket_exceeded") == true);
-    CHECK(out.at("voltages") == json::parse(R"([
+    CHECK(out.at("voltages") == nlohmann::json::parse(R"([
         {"battery_V": 10.5, "pump_V": [9.8, 9.7], "flow_m3s": null, "flow_margin": null, "heater_works": false},
         {"battery_V": 13.2, "pump_V": [12.9], "flow_m3s": 2.5e-5, "flow_margin": 1.2, "heater_works": true}])"));
-    CHECK(out.at("energy") == json::parse(R"({"run_s": 80.0, "run_J": 5400.0, "run_C": 10800.0, "runs_per_day": 4,
+    CHECK(out.at("energy")
+          == nlohmann::json::parse(R"({"run_s": 80.0, "run_J": 5400.0, "run_C": 10800.0, "runs_per_day": 4,
         "day_J": 36000.0, "day_C": 18000.0, "rest_per_day_C": 25200.0, "battery_share_per_day": 0.25,
         "note": "The drawing's first run."})"));
-    const json& loop = out.at("loop_curves");
+    const nlohmann::json& loop = out.at("loop_curves");
     CHECK(loop.at("pump") == "P1");
     CHECK(loop.at("water_C") == 18);
     CHECK(loop.at("activation_flow_m3s") == 2.4e-5);
     CHECK(loop.at("hold_flow_m3s") == 1.9e-5);
-    CHECK(loop.at("system") == json::parse("[[0.0, 0.5], [1e-5, 0.75]]"));
-    CHECK(loop.at("sets").at(0) == json::parse(R"({"arrangement": "one", "battery_V": 12.0, "pump_V": 11.5,
+    CHECK(loop.at("system") == nlohmann::json::parse("[[0.0, 0.5], [1e-5, 0.75]]"));
+    CHECK(loop.at("sets").at(0) == nlohmann::json::parse(R"({"arrangement": "one", "battery_V": 12.0, "pump_V": 11.5,
         "working": [3e-5, 1.25], "heater_flow_m3s": 2.5e-5, "lights": true, "reason": null,
         "curve": [[0.0, 3.0], [2e-5, 2.0]]})"));
     CHECK(loop.at("sets").at(1).at("arrangement") == "two_in_parallel");
@@ -413,9 +417,10 @@ TEST_CASE("every member of the wiring study's JSON is what its name says", "[rep
     CHECK(loop.at("sets").at(2).at("arrangement") == "two_in_series");
     CHECK(loop.at("sets").at(2).at("working").is_null());
     CHECK(loop.at("sets").at(2).at("reason") == "It stalls.");
-    CHECK(out.at("head_budget") == json::parse(R"({"flow_m3s": 2.6e-5, "pump_head_Pa": 9000.0, "sum_Pa": 8900.0,
+    CHECK(out.at("head_budget")
+          == nlohmann::json::parse(R"({"flow_m3s": 2.6e-5, "pump_head_Pa": 9000.0, "sum_Pa": 8900.0,
         "items": [{"part": "CV1", "loss_Pa": 5000.0, "share": 0.56}]})"));
-    CHECK(out.at("cautions") == json{"Fit a larger wire."});
+    CHECK(out.at("cautions") == nlohmann::json{"Fit a larger wire."});
 }
 
 TEST_CASE("every cell of the wiring study's text is what its column says", "[report][wiring]")
@@ -585,18 +590,19 @@ study::PressesStudy pressesStudy(const Coach& coach)
 TEST_CASE("every member of the repeated presses' JSON is what its name says", "[report][presses]")
 {
     const Coach made = madeCoach();
-    const json out = json::parse(report::pressesJson(made.drawing, pressesStudy(made), "x"));
+    const nlohmann::json out = nlohmann::json::parse(report::pressesJson(made.drawing, pressesStudy(made), "x"));
     CHECK(out.at("study") == "presses");
-    CHECK(out.at("as_drawn") == json::parse(R"({"outlets_C": 51.0, "cold_outlets_C": 33.0, "heater_outlet_C": 61.0,
+    CHECK(out.at("as_drawn")
+          == nlohmann::json::parse(R"({"outlets_C": 51.0, "cold_outlets_C": 33.0, "heater_outlet_C": 61.0,
         "heater_inlet_C": 38.0})"));
-    const json& worst = out.at("worst").at(0);
+    const nlohmann::json& worst = out.at("worst").at(0);
     CHECK(worst.at("place") == "heater_outlet");
     CHECK(worst.at("part") == "WH1");
     CHECK(worst.at("hottest_C") == 60);
     CHECK(worst.at("at_s") == 99);
     CHECK(worst.at("presses") == 3);
-    CHECK(worst.at("burn") == json::parse(R"({"adult_s": 3.0, "child_s": null, "hazard": "at_once"})"));
-    CHECK(worst.at("script") == json::parse(R"({"name": "Worst", "duration_s": 500.0, "start_C": 21.0,
+    CHECK(worst.at("burn") == nlohmann::json::parse(R"({"adult_s": 3.0, "child_s": null, "hazard": "at_once"})"));
+    CHECK(worst.at("script") == nlohmann::json::parse(R"({"name": "Worst", "duration_s": 500.0, "start_C": 21.0,
         "supply_C": 22.0, "ambient_C": null, "actions": [
         {"at_s": 1.0, "do": "press_button", "part": "PB1"},
         {"at_s": 2.0, "do": "open_outlet", "part": "F1", "hot_share": 0.75},
@@ -611,11 +617,12 @@ TEST_CASE("every member of the repeated presses' JSON is what its name says", "[
     for (std::size_t i = 0; i < std::size(places); ++i) {
         CHECK(out.at("worst").at(i + 1).at("place") == places[i]);
     }
-    CHECK(out.at("wait_worst_days") == json::parse(R"({"outlets_s": 240.0, "outlets_reason": null,
+    CHECK(out.at("wait_worst_days") == nlohmann::json::parse(R"({"outlets_s": 240.0, "outlets_reason": null,
         "cold_entry_s": null, "cold_entry_reason": "No wait is long enough.", "both_s": 250.0,
         "as_the_first_s": 260.0, "first_outlets_C": 47.0, "first_cold_entry_C": 37.0})"));
     CHECK(out.at("wait_as_drawn").is_null());
-    CHECK(out.at("protections") == json::parse(R"([{"id": "high_limit", "on": true, "tried": true, "note": "off",
+    CHECK(out.at("protections")
+          == nlohmann::json::parse(R"([{"id": "high_limit", "on": true, "tried": true, "note": "off",
         "switched": {"outlets_C": 52.0, "cold_outlets_C": 34.0, "heater_outlet_C": 62.0, "heater_inlet_C": 39.0}},
         {"id": "mixing_valve", "on": false, "tried": false, "note": "There is none.", "switched": null}])"));
     CHECK(out.at("cases_simulated") == 123);
@@ -731,23 +738,24 @@ TEST_CASE("every member of the faults' JSON is what its name says", "[report][fa
     study::FaultsStudy study = faultsStudy(made);
     study.rows[1].withPart = made.id("C1");
     study.rows[1].withFault = "limit_dead";
-    const json out = json::parse(report::faultsJson(made.drawing, study, "x"));
+    const nlohmann::json out = nlohmann::json::parse(report::faultsJson(made.drawing, study, "x"));
     CHECK(out.at("study") == "faults");
-    CHECK(out.at("sound") == json::parse(R"({"outlets_C": 41.0, "cold_outlets_C": 21.0, "heater_outlet_C": 51.0,
+    CHECK(out.at("sound")
+          == nlohmann::json::parse(R"({"outlets_C": 41.0, "cold_outlets_C": 21.0, "heater_outlet_C": 51.0,
         "heater_inlet_C": 31.0})"));
-    CHECK(out.at("cases") == json{"Cold press", "Three presses"});
+    CHECK(out.at("cases") == nlohmann::json{"Cold press", "Three presses"});
     CHECK(out.at("cases_simulated") == 77);
-    json first = out.at("faults").at(0);
+    nlohmann::json first = out.at("faults").at(0);
     CHECK(first.at("script").at("name") == "Worst of it");
     first.erase("script");
-    CHECK(first == json::parse(R"({"part": "CV1", "fault": "stuck_open", "run": true,
+    CHECK(first == nlohmann::json::parse(R"({"part": "CV1", "fault": "stuck_open", "run": true,
         "consequence": "Hot water crosses.",
         "hottest": {"outlets_C": 42.0, "cold_outlets_C": 43.0, "heater_outlet_C": 53.0, "heater_inlet_C": 32.0},
         "change_K": 22.0, "harm": "drinking", "harms_sound_too": true, "at": "F1", "who": "Whoever drinks.",
         "shows": "Warm cold tap.", "stops": "The hand valve.",
         "outlets": [{"place": "outlet_hot", "part": "F1", "hottest_C": 60.0,
                      "burn": {"adult_s": 3.0, "child_s": null, "hazard": "at_once"}}]})"));
-    const json& pair = out.at("faults").at(1);
+    const nlohmann::json& pair = out.at("faults").at(1);
     CHECK(pair.at("with_part") == "C1");
     CHECK(pair.at("with_fault") == "limit_dead");
     CHECK(pair.at("harm") == "user");
@@ -756,7 +764,8 @@ TEST_CASE("every member of the faults' JSON is what its name says", "[report][fa
     CHECK(out.at("faults").at(2).at("harm") == "nobody");
     CHECK_FALSE(out.at("faults").at(2).contains("with_part"));
     CHECK(out.at("faults").at(3)
-          == json::parse(R"({"part": "WH1", "fault": "dead", "run": false, "consequence": "It cannot be run."})"));
+          == nlohmann::json::parse(
+              R"({"part": "WH1", "fault": "dead", "run": false, "consequence": "It cannot be run."})"));
 }
 
 TEST_CASE("every cell of the faults' text is what its column says", "[report][faults]")
@@ -828,13 +837,13 @@ TEST_CASE("the protections needed are told in words and as JSON, or why none hel
                             "Into the cold line  31.0 °C"}) {
         CHECK(says(text, row));
     }
-    const json out = json::parse(report::safeSetJson(made.drawing, set, "coach.tapward"));
+    const nlohmann::json out = nlohmann::json::parse(report::safeSetJson(made.drawing, set, "coach.tapward"));
     CHECK(out.at("study") == "protections");
     CHECK(out.at("keeps_as_drawn") == false);
-    CHECK(out.at("changes") == json::parse(R"([{"part": "C1", "field": "stop_by_temperature", "value": true},
+    CHECK(out.at("changes") == nlohmann::json::parse(R"([{"part": "C1", "field": "stop_by_temperature", "value": true},
                              {"part": "C1", "field": "stop_temperature_C", "value": 40.0}])"));
     CHECK(out.at("with")
-          == json::parse(
+          == nlohmann::json::parse(
               R"({"outlets_C": 48.0, "cold_outlets_C": 30.0, "heater_outlet_C": 49.0, "heater_inlet_C": 29.0})"));
     CHECK(out.at("entering_C") == 31);
     CHECK(out.at("reason").is_null());
@@ -843,7 +852,7 @@ TEST_CASE("the protections needed are told in words and as JSON, or why none hel
     set.changes.clear();
     set.reason = "It is too hot.";
     CHECK(says(report::safeSetText(made.drawing, set, UnitSystem::Metric), "None is enough. It is too hot.\n"));
-    CHECK(json::parse(report::safeSetJson(made.drawing, set, "x")).at("reason") == "It is too hot.");
+    CHECK(nlohmann::json::parse(report::safeSetJson(made.drawing, set, "x")).at("reason") == "It is too hot.");
     set.keepsAsDrawn = true;
     CHECK(says(report::safeSetText(made.drawing, set, UnitSystem::Metric), "nothing needs to be changed.\n"));
 }
