@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <deque>
+#include <iterator>
 #include <optional>
 #include <set>
 #include <utility>
@@ -39,6 +40,11 @@ struct Node {
     }
     bool isHeater() const { return role == Role::Tankless || role == Role::StorageHeater; }
     bool isSupply() const { return role == Role::CitySupply || role == Role::DemandPump || role == Role::FreshTank; }
+    /// Whether water comes out here; into the others (a pump's inlet, a tank's return) it only goes.
+    bool gives(int port) const
+    {
+        return std::ranges::any_of(paths, [port](const auto& path) { return path.second == port; });
+    }
     bool isActor() const { return role == Role::Circulator || role == Role::MotorValve; }
 };
 
@@ -57,6 +63,7 @@ private:
     std::vector<int> exits(const Node& node, int port, bool throughActors) const;
     Node* nodeAt(const Travel& travel, int* port);
     std::set<Travel> flood(std::vector<Travel> starts, bool throughActors, const std::set<PartId>& walls);
+    std::set<Travel> fedBy(const Travel& start);
     std::optional<Way> wayBack(const Node& heater);
     bool leadsToOutlet(const Travel& travel, PartId wall);
     void markReturn(const Node& heater);
@@ -173,6 +180,36 @@ std::set<Travel> Tracer::flood(std::vector<Travel> starts, bool throughActors, c
     return seen;
 }
 
+/// What one supply feeds: its flood without the ways that lead to nothing but another supply.
+std::set<Travel> Tracer::fedBy(const Travel& start)
+{
+    const std::set<Travel> travels = flood({start}, false, {});
+    std::set<Travel> toSupply;
+    const auto leadsThere = [&](const Travel& travel) {
+        int port = -1;
+        const Node* node = nodeAt(travel, &port);
+        if (node == nullptr)
+            return false;
+        if (node->isSupply())
+            return node->gives(port);
+        int ways = 0;
+        for (const int exit : exits(*node, port, false))
+            for (const auto& next : leaving(*node, exit))
+                if (++ways; toSupply.count(next) == 0)
+                    return false;
+        return ways > 0;
+    };
+    for (std::size_t known = 1; known != toSupply.size();) {
+        known = toSupply.size();
+        for (const Travel& travel : travels)
+            if (toSupply.count(travel) == 0 && leadsThere(travel))
+                toSupply.insert(travel);
+    }
+    std::set<Travel> fed;
+    std::ranges::set_difference(travels, toSupply, std::inserter(fed, fed.end()));
+    return fed;
+}
+
 std::optional<Tracer::Way> Tracer::wayBack(const Node& heater)
 {
     using State = std::pair<Travel, bool>;
@@ -189,7 +226,8 @@ std::optional<Tracer::Way> Tracer::wayBack(const Node& heater)
         const Node* node = nodeAt(state.first, &port);
         if (node == nullptr)
             continue;
-        if (node == &heater && state.second) {
+        const bool home = node == &heater || (node->role == Role::FreshTank && !node->gives(port));
+        if (home && state.second) {
             Way way;
             way.passedActor = true;
             for (State s = state; s.first.pipe != document::kNoPart; s = cameFrom.at(s))
@@ -276,7 +314,7 @@ std::map<PartId, PipeTrace> Tracer::run()
     for (const auto& [id, node] : m_nodes) {
         if (node.isSupply())
             for (const auto& [port, travel] : node.away)
-                cold.push_back(travel);
+                (node.gives(port) ? cold : upstream).push_back(travel);
         if (node.isHeater())
             for (const auto& [from, to] : node.paths) {
                 for (const auto& travel : leaving(node, to))
@@ -285,14 +323,17 @@ std::map<PartId, PipeTrace> Tracer::run()
                     upstream.push_back(travel);
             }
     }
-    for (const auto& travel : flood(cold, false, {}))
-        m_cold.insert(travel.pipe);
-    mark(flood(cold, false, {}), PipeUse::Cold, false);
+    for (const auto& start : cold) {
+        const auto fed = fedBy(start);
+        for (const auto& travel : fed)
+            m_cold.insert(travel.pipe);
+        mark(fed, PipeUse::Cold, false);
+    }
     mark(flood(hot, false, {}), PipeUse::Hot, false);
     for (const auto& [id, node] : m_nodes)
         if (node.isHeater())
             markReturn(node);
-    // A rig without a supply: what feeds the heater is its cold side. Water comes toward the heater.
+    // A rig without a supply: what feeds the heater or a pump is its cold side. Water comes toward them.
     std::set<Travel> toward;
     for (const auto& travel : flood(upstream, false, {}))
         toward.insert({travel.pipe, 1 - travel.to});

@@ -20,7 +20,7 @@ struct PipeTrace {
 ///
 /// Hot is traced from the heaters' outlets, cold from the supplies; neither passes a heater, a fixture,
 /// a circulator, a motorized valve, or a check valve backward. On the way from a heater's outlet back
-/// to its inlet that passes a circulator or motorized valve, what lies beyond the last tap and before
+/// to its inlet, or into the fresh tank, that passes a circulator or motorized valve, what lies beyond the last tap and before
 /// the cold line is the return. A pipe's own `carries` field overrules the trace.
 std::map<document::PartId, PipeTrace> tracePipes(const document::Drawing& drawing);
 
