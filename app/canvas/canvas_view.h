@@ -121,6 +121,7 @@ private:
     std::vector<document::PartId> makeReadingOrder() const;
     void showMoment();
     void pan(const QPointF& pixels);
+    void fitWithin(double most);
     bool m_fitted = false;                   // nobody has zoomed or panned since it was fitted
     void updateCursor();
     void paintGrid(QPainter& painter) const;

@@ -48,18 +48,22 @@ void CanvasView::zoomOut() { setZoom(zoom() / (kZoomStep * kZoomStep)); }
 
 void CanvasView::resetZoom() { setZoom(1.0); }
 
-void CanvasView::fitDrawing()
+// Not larger than 200 %: three parts on a big screen should not turn into posters.
+void CanvasView::fitDrawing() { fitWithin(2.0); }
+
+void CanvasView::fitWithin(double most)
 {
     // Letters keep their size on screen, so labels reach further out on the drawing the smaller it gets: what fits
     // is looked at again at its own zoom.
     for (int look = 0; look < 3; ++look) {
         QRectF area = m_layout.bounds;
-        if (area.isNull())
+        if (area.isNull()) {  // room for a coach
             area = QRectF(-200, -150, 400, 300);
+            most = 1.0;
+        }
         area.adjust(-20, -20, 20, 20);
         const QSizeF view = viewport()->size();
-        // Not larger than 200 %: three parts on a big screen should not turn into posters.
-        setZoom(std::min({view.width() / area.width(), view.height() / area.height(), 2.0}));
+        setZoom(std::min({view.width() / area.width(), view.height() / area.height(), most}));
         centerOn(area.center());
         const QRectF shown = viewportTransform().inverted().mapRect(QRectF(viewport()->rect()));
         if (m_layout.bounds.isNull() || shown.contains(m_layout.bounds))
@@ -71,8 +75,8 @@ void CanvasView::fitDrawing()
 void CanvasView::resizeEvent(QResizeEvent* event)
 {
     QGraphicsView::resizeEvent(event);
-    if (m_fitted)
-        fitDrawing();
+    if (m_fitted)  // a drawing just begun is not blown up to its first part
+        fitWithin(std::max(1.0, zoom()));
 }
 
 QRectF CanvasView::selectionBox() const

@@ -338,3 +338,19 @@ TEST_CASE("asked for from far away and near by, every part of a coach comes into
             CHECK(b.session.selection() == std::vector{part.id});
         }
 }
+
+TEST_CASE("an empty drawing has room for a coach, and its first part is not blown up", "[canvas]")
+{
+    Bench b;
+    b.canvas.resize(900, 540);
+    b.session.startNew({});
+    b.canvas.fitDrawing();
+    CHECK(b.canvas.zoom() == 1.0);
+    b.place("tankless_heater", 0, 0);
+    b.canvas.resize(880, 500);  // a pane's text was broken otherwise
+    CHECK(b.canvas.zoom() == 1.0);
+    b.canvas.fitDrawing();  // asked for
+    CHECK(b.canvas.zoom() > 1.5);
+    b.canvas.resize(860, 500);
+    CHECK(b.canvas.zoom() > 1.5);
+}
