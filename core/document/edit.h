@@ -60,7 +60,8 @@ Edit apply(Drawing& drawing, Edit edit);
 
 /// A new part with a free tag at a place. For pipes use connect().
 Result<Edit> placePart(const Drawing& drawing, std::string_view kind, Point at, Stage stage, int turn = 0);
-/// A pipe run between two free ports / loose places.
+/// A pipe run between two free ports / loose places. Where its usual way would lie on another pipe it gets bends of its
+/// own, as if made by hand.
 Result<Edit> connect(const Drawing& drawing, PipeEnd from, PipeEnd to, Stage stage);
 /// A two-port (or tee-like) part dropped on a pipe: the pipe becomes two, real lengths and counted fittings
 /// divided by `share` (0..1 from ends[0]); the part turns to the pipe's direction.

@@ -9,6 +9,7 @@
 #include "document/check.h"
 #include "document/edit.h"
 #include "document/gesture.h"
+#include "document/sheet.h"
 
 namespace tapward::document {
 namespace {
@@ -126,6 +127,31 @@ Point middle(const Drawing& drawing, const std::vector<PartId>& ids)
     return {std::round((left->x + right->x) / 2), std::round((top->y + bottom->y) / 2)};
 }
 
+/// Bends of its own for a new pipe whose usual way would lie on another one: two lines on top of each other read as
+/// one. None where there is no better way, or too much is drawn to look for one.
+std::vector<Point> bendsBeside(const Drawing& drawing, const Part& pipe)
+{
+    constexpr std::size_t kMostParts = 600;
+    constexpr double kTouch = 1;  // modules: side by side at a port, say
+    const Part* from = drawing.find(pipe.ends[0].part);
+    const Part* to = drawing.find(pipe.ends[1].part);
+    const parts::Port* fromPort = from ? kindOf(*from).port(pipe.ends[0].port) : nullptr;
+    const parts::Port* toPort = to ? kindOf(*to).port(pipe.ends[1].port) : nullptr;
+    if (!fromPort || !toPort || drawing.parts.size() > kMostParts) {
+        return {};
+    }
+    const Sheet sheet(drawing);
+    const double usual = sheet.onPipes(route(drawing, pipe));
+    if (usual <= kTouch) {
+        return {};
+    }
+    const auto way = sheet.way(*from, *fromPort, *to, *toPort);
+    if (!way || way->corners.size() < 3 || sheet.onPipes(way->corners) >= usual) {
+        return {};
+    }
+    return {way->corners.begin() + 1, way->corners.end() - 1};
+}
+
 }  // namespace
 
 Result<Edit> placePart(const Drawing& drawing, std::string_view kindId, Point at, Stage stage, int turn)
@@ -166,6 +192,7 @@ Result<Edit> connect(const Drawing& drawing, PipeEnd from, PipeEnd to, Stage sta
         }
     }
     pipe.ends = {std::move(from), std::move(to)};
+    pipe.bends = bendsBeside(drawing, pipe);
     Gesture gesture(drawing);
     gesture.make(AddPart{std::move(pipe)});
     return gesture.finish("Draw pipe");

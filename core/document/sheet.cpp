@@ -77,6 +77,23 @@ Sheet::Sheet(const Drawing& drawing) : m_drawing(drawing)
     }
 }
 
+double Sheet::onPipes(const std::vector<Point>& corners) const
+{
+    double sum = 0;
+    for (std::size_t i = 0; i + 1 < corners.size(); ++i) {
+        const Box mine = lineBox(corners[i], corners[i + 1]);
+        for (const Line& line : m_lines) {
+            const Box other = lineBox(line.a, line.b);
+            const double wide = std::min(mine.right, other.right) - std::max(mine.left, other.left);
+            const double high = std::min(mine.bottom, other.bottom) - std::max(mine.top, other.top);
+            const bool level = mine.top == mine.bottom && other.top == other.bottom && mine.top == other.top;
+            const bool upright = mine.left == mine.right && other.left == other.right && mine.left == other.left;
+            sum += std::max(0.0, level ? wide : upright ? high : 0.0);
+        }
+    }
+    return sum;
+}
+
 std::optional<Spot> Sheet::room(PartId pipeId, double share, double width) const
 {
     const Part* pipe = m_drawing.find(pipeId);

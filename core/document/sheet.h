@@ -43,6 +43,8 @@ public:
                            const parts::Port& toPort) const;
     /// The same measure for a given line.
     double cost(const std::vector<Point>& corners) const;
+    /// Modules of the line that lie on lines of pipes.
+    double onPipes(const std::vector<Point>& corners) const;
 
 private:
     struct Line {

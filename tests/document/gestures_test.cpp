@@ -583,3 +583,36 @@ TEST_CASE("a new dimension stands four modules below its parts in the middle, ab
     drawing.find(to)->at = {30, 31};
     CHECK(placed().turn == 1);
 }
+
+TEST_CASE("a new pipe that would lie on another one goes a way of its own", "[document][gestures]")
+{
+    // Hot and cold of a tap hang down side by side. The heater's hot port and the tee on the cold line lie to the left
+    // of both, so that the usual ways of both pipes take the row under the tap.
+    Drawing drawing;
+    const PartId heater = place(drawing, "tankless_heater", {0, 0}), tap = place(drawing, "faucet", {30, 0});
+    PartId tee = kNoPart;
+    for (int turn = 0; turn < 4; ++turn) {
+        Drawing tried = drawing;
+        tee = place(tried, "tee", {-9, 10}, turn);
+        if (portSide(*tried.find(tee), *kindOf(*tried.find(tee)).port("branch")) == parts::Side::Top) {
+            drawing = tried;
+            break;
+        }
+    }
+    const PartId hot = pipe(drawing, {heater, "hot", {}}, {tap, "hot", {}});
+    CHECK(drawing.find(hot)->bends.empty());
+    const PartId cold = pipe(drawing, {tap, "cold", {}}, {tee, "branch", {}});
+    const auto shared = [&] {
+        double sum = 0;
+        const auto a = route(drawing, *drawing.find(hot)), b = route(drawing, *drawing.find(cold));
+        for (std::size_t i = 1; i < a.size(); ++i)
+            for (std::size_t k = 1; k < b.size(); ++k)
+                if (a[i].y == a[i - 1].y && b[k].y == b[k - 1].y && a[i].y == b[k].y)
+                    sum += std::max(0.0, std::min(std::max(a[i].x, a[i - 1].x), std::max(b[k].x, b[k - 1].x))
+                                             - std::max(std::min(a[i].x, a[i - 1].x), std::min(b[k].x, b[k - 1].x)));
+        return sum;
+    };
+    CHECK(shared() == 0);
+    drawing.find(cold)->bends.clear();
+    CHECK(shared() > 20);  // what it would have been
+}
