@@ -88,7 +88,7 @@ void StopBandsPage::refresh()
     between.style = 1;
     between.name = tr("8 of 10 samples");
     content.areas.push_back(std::move(between));
-    const QString names[3] = {tr("90 % colder"), tr("middle"), tr("10 % colder")};
+    const QString names[3] = {tr("9 of 10 are colder"), tr("middle"), tr("1 of 10 is colder")};
     const int styles[3] = {8, 0, 1};
     for (int i = 0; i < 3; ++i) {
         lines[i].name = names[i];

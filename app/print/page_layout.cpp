@@ -225,7 +225,7 @@ void PageLayout::makeTexts(const document::Drawing& drawing, const report::PageC
         column.rule();
         column.part({}, parts.allPriced ? tr("Parts") : tr("Parts with a price"), {}, money(parts.partsTotal, units));
         if (parts.labour > 0)
-            column.part({}, tr("Labour, %1 h").arg(drawing.job.hours), {}, money(parts.labour, units));
+            column.part({}, tr("Labor, %1 h").arg(drawing.job.hours), {}, money(parts.labour, units));
         column.part({}, parts.allPriced ? tr("Total") : tr("Total without the unpriced parts"), {},
                     money(parts.partsTotal + parts.labour, units), true);
     }

@@ -37,7 +37,7 @@ const PartKind& checkValve()
                     .initial = 0.5 * us::kPsi,
                     .source = "spring type 0.2..1.0 psi, 0.5 usual: common practice, no published source",
                     .help = "Difference at which it first opens; 0.5 psi is 1.2 ft of head."},
-                   coefficientField(3.5, "Cv 2..5, from memory"),
+                   coefficientField(3.5, "Cv 2..5, not checked"),
                    temperatureLimitField(0),
                    pressureLimitField(),
                    drinkingWaterField(),

@@ -136,7 +136,7 @@ const PartKind& circulator()
                     .quantity = Quantity::Current,
                     .most = 200,
                     .initial = 2.0,
-                    .source = "twice the running current with a soft start, 5..8 times with brushes, from memory",
+                    .source = "twice the running current with a soft start, 5..8 times with brushes, not checked",
                     .help = "For a part of a second; the fuse must bear it."},
                    {.key = "spin_up_s",
                     .label = "Time to speed",

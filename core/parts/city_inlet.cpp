@@ -50,7 +50,7 @@ const PartKind& cityInlet()
                     .most = 60,
                     .initial = us::celsius(60),
                     .source = kCommonPractice},
-                   lossField(5 * us::kPsi, "hose, screen and inlet check, from memory"),
+                   lossField(5 * us::kPsi, "hose, screen and inlet check, not checked"),
                    lossFlowField(3 * us::kGpm),
                    priceField()},
         .faults = {{"check_leaks", "inlet check leaks: not simulated, the hose is taken as closed at its end",

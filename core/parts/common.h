@@ -11,7 +11,7 @@
 namespace tapward::parts {
 
 inline constexpr std::string_view kCommonPractice = "common practice, no published source";
-inline constexpr std::string_view kFromMemory = "maker data sheets, from memory";
+inline constexpr std::string_view kFromMemory = "maker data sheets, not checked";
 
 Field nameField();                       ///< "name": where the part is, what people call it
 Field priceField();                      ///< "price": of one piece, 0 = not known

@@ -86,7 +86,7 @@ const PartKind& demandPump()
                     .quantity = Quantity::Pressure,
                     .most = 2e6,
                     .initial = straight(3.5 * us::kGpm, 55 * us::kPsi),
-                    .source = "a straight line from the open flow to a little over the cut-out, from memory",
+                    .source = "a straight line from the open flow to a little over the cut-out, not checked",
                     .curveX = Quantity::Flow,
                     .curveY = Quantity::Pressure,
                     .help =
@@ -111,7 +111,7 @@ const PartKind& demandPump()
                     .quantity = Quantity::Current,
                     .most = 50,
                     .initial = 7.0,
-                    .source = "3..5 A light, 7..10 A at pressure, from memory"},
+                    .source = "3..5 A light, 7..10 A at pressure, not checked"},
                    temperatureLimitField(60),
                    pressureLimitField(),
                    drinkingWaterField(),

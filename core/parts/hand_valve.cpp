@@ -37,7 +37,7 @@ const PartKind& handValve()
                     .initial = 1.0,
                     .source = kCommonPractice,
                     .help = "How far it stands open when a case begins; 0 is shut."},
-                   coefficientField(10, "full-bore ball valve 1/2 in, Cv 8..15, from memory"),
+                   coefficientField(10, "full-bore ball valve 1/2 in, Cv 8..15, not checked"),
                    priceField()},
         .faults = {{"left_shut", "left shut", FaultEffect::HoldOpening, 0},
                    {"left_open", "left open", FaultEffect::HoldOpening, 1}},

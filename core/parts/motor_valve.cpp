@@ -42,7 +42,7 @@ const PartKind& motorValve()
         .group = TrayGroup::Valves,
         .ports = inLinePorts(),
         .fields = {nameField(),
-                   coefficientField(8, "full bore 1/2 in, Cv 8..15, reduced bore 2..5, from memory"),
+                   coefficientField(8, "full bore 1/2 in, Cv 8..15, reduced bore 2..5, not checked"),
                    {.key = "travel_s",
                     .label = "Travel time",
                     .quantity = Quantity::Time,

@@ -48,7 +48,7 @@ const PartKind& temperatureSensor()
                     .quantity = Quantity::Time,
                     .most = 300,
                     .initial = 2.0,
-                    .source = "in water 1..5 s, clipped on PEX 10..40 s, from memory: measure with a step",
+                    .source = "in water 1..5 s, clipped on PEX 10..40 s, not checked: measure with a step",
                     .help = "Time to show 63 % of a sudden change."},
                    {.key = "offset_K",
                     .label = "Reads off by",

@@ -135,7 +135,7 @@ std::string partsText(const document::Drawing& drawing, UnitSystem units)
     const std::string& currency = drawing.job.currency;
     row("", list.allPriced ? "Parts, " + currency : "Parts with a price, " + currency, money(list.partsTotal));
     if (list.labour > 0) {
-        row("", fmt::format("Labour, {} h", count(drawing.job.hours)), money(list.labour));
+        row("", fmt::format("Labor, {} h", count(drawing.job.hours)), money(list.labour));
     }
     row("", list.allPriced ? "Total" : "Total without the unpriced parts", money(list.partsTotal + list.labour));
     return out;

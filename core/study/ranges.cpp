@@ -165,11 +165,11 @@ std::vector<Range> ranges(const document::Drawing& drawing, const document::Case
         const bool clipped = document::values(*sensor).text("mounting") == "clipped";
         found.push_back(ofField(*sensor, "lag_s", "sensor_lag", "Lag of the stop sensor", {0.10, 0.25, 0.50},
                                 clipped ? 10 : 1, clipped ? 40 : 5,
-                                clipped ? "clipped on PEX 10..40 s, from memory" : "in water 1..5 s, from memory"));
+                                clipped ? "clipped on PEX 10..40 s, not checked" : "in water 1..5 s, not checked"));
     }
     if (const Part* sensor = drawing.find(parts.flowSensor)) {
         found.push_back(ofField(*sensor, "gain", "flow_sensor", "Flow sensor, reading against truth",
-                                {0.02, 0.03, 0.10}, 0.9, 1.1, "1 % claimed, 10 % often met, from memory"));
+                                {0.02, 0.03, 0.10}, 0.9, 1.1, "1 % claimed, 10 % often met, not checked"));
     }
     if (script.start_C - 5 < 1) {  // water stays water
         for (Range& range : found) {

@@ -69,32 +69,12 @@
         <translation>0 es un tubo sin aislar.</translation>
     </message>
     <message>
-        <source>0.05..0.2 gal, from memory</source>
-        <translation>0.05..0.2 gal, de memoria</translation>
-    </message>
-    <message>
-        <source>0.05..0.2 gpm below activation, from memory</source>
-        <translation>0.05..0.2 gpm por debajo de la activación, de memoria</translation>
-    </message>
-    <message>
-        <source>0.13..0.26 gpm, published data sheet and memory</source>
-        <translation>0.13..0.26 gpm, hoja de datos publicada y de memoria</translation>
-    </message>
-    <message>
         <source>0.2..1 gal, published</source>
         <translation>0.2..1 gal, publicado</translation>
     </message>
     <message>
-        <source>0.2..1 psi at 2 gpm, from memory</source>
-        <translation>0.2..1 psi a 2 gpm, de memoria</translation>
-    </message>
-    <message>
         <source>0.4..0.75 gpm, published data sheets</source>
         <translation>0.4..0.75 gpm, hojas de datos publicadas</translation>
-    </message>
-    <message>
-        <source>0.78..0.85, from memory</source>
-        <translation>0.78..0.85, de memoria</translation>
     </message>
     <message>
         <source>0: no burner.</source>
@@ -115,18 +95,6 @@
     <message>
         <source>0: the metal follows the water at once.</source>
         <translation>0: el metal sigue al agua de inmediato.</translation>
-    </message>
-    <message>
-        <source>1 % claimed, 10 % often met (from memory): calibrate by bucket</source>
-        <translation>1 % según el fabricante, 10 % frecuente (de memoria): calibre con un cubo</translation>
-    </message>
-    <message>
-        <source>1 % claimed, 10 % often met, from memory</source>
-        <translation>1 % según el fabricante, 10 % frecuente, de memoria</translation>
-    </message>
-    <message>
-        <source>1..4 A, from memory</source>
-        <translation>1..4 A, de memoria</translation>
     </message>
     <message>
         <source>11.5 V low to 14.4 V on the charger, common practice</source>
@@ -153,10 +121,6 @@
         <translation>15..20 psi por debajo del paro, publicado</translation>
     </message>
     <message>
-        <source>170..200 °F, published for tank heaters and from memory</source>
-        <translation>170..200 °F, publicado para calentadores de acumulación y de memoria</translation>
-    </message>
-    <message>
         <source>2..5 psi below the pump&apos;s cut-in, published</source>
         <translation>2..5 psi por debajo del arranque de la bomba, publicado</translation>
     </message>
@@ -169,10 +133,6 @@
         <translation>3..15 s, hojas de datos publicadas</translation>
     </message>
     <message>
-        <source>3..5 A light, 7..10 A at pressure, from memory</source>
-        <translation>3..5 A en vacío, 7..10 A con presión, de memoria</translation>
-    </message>
-    <message>
         <source>3..5.5 gpm, published</source>
         <translation>3..5.5 gpm, publicado</translation>
     </message>
@@ -183,10 +143,6 @@
     <message>
         <source>4 % per 1,000 ft, counted from sea level</source>
         <translation>4 % por cada 1,000 ft, contado desde el nivel del mar</translation>
-    </message>
-    <message>
-        <source>40,000..60,000 Btu/h for coaches, from memory</source>
-        <translation>40,000..60,000 Btu/h para vehículos, de memoria</translation>
     </message>
     <message>
         <source>40..55 psi, published</source>
@@ -203,10 +159,6 @@
     <message>
         <source>450 pulses/L, 1/2 in hall turbine, published data sheet</source>
         <translation>450 pulsos/L, turbina Hall de 1/2 in, hoja de datos publicada</translation>
-    </message>
-    <message>
-        <source>5..60 s, from memory</source>
-        <translation>5..60 s, de memoria</translation>
     </message>
     <message>
         <source>6, 10 (12, 16) gal, published</source>
@@ -863,10 +815,6 @@
     <message>
         <source>Cut-out</source>
         <translation>Presión de paro</translation>
-    </message>
-    <message>
-        <source>Cv 2..5, from memory</source>
-        <translation>Cv 2..5, de memoria</translation>
     </message>
     <message>
         <source>Cv is the flow in gpm that loses 1 psi, fully open.</source>
@@ -1687,10 +1635,6 @@
     <message>
         <source>NEC 240.4(D); the code in force decides</source>
         <translation>NEC 240.4(D); decide la norma vigente</translation>
-    </message>
-    <message>
-        <source>NEC 551.10(E) and ANSI/RVIA LV, from memory; the code in force decides</source>
-        <translation>NEC 551.10(E) y ANSI/RVIA LV, de memoria; decide la norma vigente</translation>
     </message>
     <message>
         <source>NFPA 54 / ANSI Z223.1, both readings in use</source>
@@ -3349,16 +3293,8 @@
         <translation>Tapward no conoce la palabra «{0}» para «{1}».</translation>
     </message>
     <message>
-        <source>a 5 A blade fuse, from memory</source>
-        <translation>un fusible de cuchilla de 5 A, de memoria</translation>
-    </message>
-    <message>
         <source>a day&apos;s weather; width</source>
         <translation>el tiempo de un día; anchura</translation>
-    </message>
-    <message>
-        <source>a relay coil or two and the board, from memory</source>
-        <translation>una o dos bobinas de relé y la placa, de memoria</translation>
     </message>
     <message>
         <source>about 190 °F, published</source>
@@ -3367,10 +3303,6 @@
     <message>
         <source>actuator loop valve electric</source>
         <translation>actuador válvula del bucle eléctrica motor</translation>
-    </message>
-    <message>
-        <source>at least 1.25 times the load, no more than the wire allows, from memory</source>
-        <translation>al menos 1.25 veces la carga, sin pasar de lo que admite el cable, de memoria</translation>
     </message>
     <message>
         <source>ball stop shutoff bypass winterizing</source>
@@ -3413,20 +3345,12 @@
         <translation>pinza amperimétrica, todo encendido</translation>
     </message>
     <message>
-        <source>clipped on PEX 10..40 s, from memory</source>
-        <translation>sujeto sobre PEX 10..40 s, de memoria</translation>
-    </message>
-    <message>
         <source>clogged</source>
         <translation>obstruido</translation>
     </message>
     <message>
         <source>coach plumbing is 1/2 in nearly everywhere, some 3/8 in: published advice pages</source>
         <translation>la fontanería de los vehículos es casi siempre de 1/2 in, a veces de 3/8 in: páginas de consejos publicadas</translation>
-    </message>
-    <message>
-        <source>coach shower heads 1.2..2.0 gpm, common practice and memory</source>
-        <translation>rociadores de vehículo 1.2..2.0 gpm, práctica habitual y de memoria</translation>
     </message>
     <message>
         <source>common practice, no published source</source>
@@ -3497,14 +3421,6 @@
         <translation>de una hoja de datos</translation>
     </message>
     <message>
-        <source>full bore 1/2 in, Cv 8..15, reduced bore 2..5, from memory</source>
-        <translation>paso total 1/2 in, Cv 8..15, paso reducido 2..5, de memoria</translation>
-    </message>
-    <message>
-        <source>full-bore ball valve 1/2 in, Cv 8..15, from memory</source>
-        <translation>válvula de bola de paso total 1/2 in, Cv 8..15, de memoria</translation>
-    </message>
-    <message>
         <source>gas runs out</source>
         <translation>se acaba el gas</translation>
     </message>
@@ -3525,10 +3441,6 @@
         <translation>el límite alto nunca actúa</translation>
     </message>
     <message>
-        <source>hose, screen and inlet check, from memory</source>
-        <translation>manguera, colador y retención de entrada, de memoria</translation>
-    </message>
-    <message>
         <source>hot and cold left open behind a shut hand piece: not simulated, the outlet is drawn without a passage between its lines</source>
         <translation>caliente y fría quedan abiertas tras un mando cerrado: no se simula, la toma se dibuja sin paso entre sus líneas</translation>
     </message>
@@ -3539,14 +3451,6 @@
     <message>
         <source>ignition failed</source>
         <translation>falló el encendido</translation>
-    </message>
-    <message>
-        <source>in water 1..5 s, clipped on PEX 10..40 s, from memory: measure with a step</source>
-        <translation>en el agua 1..5 s, sujeto sobre PEX 10..40 s, de memoria: mida con un cambio brusco</translation>
-    </message>
-    <message>
-        <source>in water 1..5 s, from memory</source>
-        <translation>en el agua 1..5 s, de memoria</translation>
     </message>
     <message>
         <source>inlet check leaks: not simulated, the hose is taken as closed at its end</source>
@@ -3603,10 +3507,6 @@
     <message>
         <source>main stop never trips</source>
         <translation>la parada principal nunca actúa</translation>
-    </message>
-    <message>
-        <source>maker data sheets, from memory</source>
-        <translation>hojas de datos de fabricantes, de memoria</translation>
     </message>
     <message>
         <source>measure from battery to part; 0 means not known</source>
@@ -3729,10 +3629,6 @@
         <translation>lea el marcaje de la pieza</translation>
     </message>
     <message>
-        <source>relay sheets promise at most 0.1 ohm when new, from memory</source>
-        <translation>las hojas de relés prometen como mucho 0.1 ohm nuevos, de memoria</translation>
-    </message>
-    <message>
         <source>relay welded: runs on</source>
         <translation>relé soldado: sigue en marcha</translation>
     </message>
@@ -3843,10 +3739,6 @@
     <message>
         <source>turns at 80 % of its speed</source>
         <translation>gira al 80 % de su velocidad</translation>
-    </message>
-    <message>
-        <source>twice the running current with a soft start, 5..8 times with brushes, from memory</source>
-        <translation>el doble de la corriente en marcha con arranque suave, de 5 a 8 veces con escobillas, de memoria</translation>
     </message>
     <message>
         <source>valve does not close</source>
@@ -4307,10 +4199,6 @@
     <message>
         <source>A text of {0} is too long.</source>
         <translation>Un texto de {0} es demasiado largo.</translation>
-    </message>
-    <message>
-        <source>ASHRAE Guideline 12, growth range of Legionella, from memory</source>
-        <translation>ASHRAE Guideline 12, intervalo de proliferación de Legionella, de memoria</translation>
     </message>
     <message>
         <source>ASTM F876 and D2846: 100 psi at 180 °F; read the tube&apos;s print line</source>
@@ -6619,10 +6507,6 @@ Sin averías: tomas</translation>
         <translation>Con agua de red abierta en {0}, cada ciclo del bucle la vierte en {1}.</translation>
     </message>
     <message>
-        <source>a quarter over the continuous load: general code practice, from memory; the code in force decides</source>
-        <translation>un cuarto más que la carga continua: práctica general de los códigos, de memoria; decide el código vigente</translation>
-    </message>
-    <message>
         <source>{0} is added without a fuse.</source>
         <translation>{0} se añade sin fusible.</translation>
     </message>
@@ -6831,20 +6715,8 @@ Sin averías: tomas</translation>
         <translation>0: ninguna.</translation>
     </message>
     <message>
-        <source>1..5 s in water, from memory</source>
-        <translation>1..5 s en agua, de memoria</translation>
-    </message>
-    <message>
-        <source>2..6 lb, from memory; with its water the heat capacity of a measured home unit, by input</source>
-        <translation>2..6 lb, de memoria; con su agua, la capacidad calorífica de un equipo doméstico medido, según la potencia</translation>
-    </message>
-    <message>
         <source>3.6 W/K measured on a home unit, by input</source>
         <translation>3,6 W/K medidos en un equipo doméstico, según la potencia</translation>
-    </message>
-    <message>
-        <source>3/8 in copper tube, type M; which tube, from memory</source>
-        <translation>tubo de cobre de 3/8 in, tipo M; qué tubo, de memoria</translation>
     </message>
     <message>
         <source>Bore of the exchanger&apos;s coil</source>
@@ -6873,10 +6745,6 @@ Sin averías: tomas</translation>
     <message>
         <source>about 3 °F in a post-purge, common practice</source>
         <translation>unos 3 °F en una pospurga, práctica común</translation>
-    </message>
-    <message>
-        <source>3..8 psi at 2 gpm with the strainer in its inlet, from memory</source>
-        <translation>3..8 psi a 2 gpm con el filtro de su entrada, de memoria</translation>
     </message>
     <message>
         <source>coaches are built with plastic insert fittings: common practice, no published source</source>
@@ -7011,12 +6879,8 @@ Sin averías: tomas</translation>
         <translation>Lecturas de su hoja de datos a 12 V, con caudal creciente. Mientras no las haya: una recta desde el caudal libre hasta algo más que la presión de parada.</translation>
     </message>
     <message>
-        <source>a straight line from the open flow to a little over the cut-out, from memory</source>
-        <translation>una recta desde el caudal libre hasta algo más que la presión de parada, de memoria</translation>
-    </message>
-    <message>
         <source>At {0} the loop moves {1}: the heater does not light.</source>
-        <translation>Con {0} el circuito mueve {1}: el calentador no enciende.</translation>
+        <translation>Con {0} el bucle mueve {1}: el calentador no enciende.</translation>
     </message>
     <message>
         <source>Before the tap has {0}, the heater has passed its limit of {1} in {2} of the samples that light.</source>
@@ -7056,7 +6920,7 @@ Sin averías: tomas</translation>
     </message>
     <message>
         <source>The loop returns by a line of its own: no cold outlet draws its water.</source>
-        <translation>El circuito vuelve por una línea propia: ninguna salida fría toma su agua.</translation>
+        <translation>El bucle vuelve por una línea propia: ninguna salida fría toma su agua.</translation>
     </message>
     <message>
         <source>The page was called off.</source>
@@ -7076,7 +6940,7 @@ Sin averías: tomas</translation>
     </message>
     <message>
         <source>Where the loop enters the cold line</source>
-        <translation>Donde el circuito entra en la línea fría</translation>
+        <translation>Donde el bucle entra en la línea fría</translation>
     </message>
     <message>
         <source>With</source>
@@ -7130,7 +6994,7 @@ Sin averías: tomas</translation>
     </message>
     <message>
         <source>Cold draw, loop valve stuck open</source>
-        <translation>Toma fría, válvula del circuito atascada abierta</translation>
+        <translation>Toma fría, válvula del bucle atascada abierta</translation>
     </message>
     <message>
         <source>End the run at {0} by the stop sensor.</source>
@@ -7224,7 +7088,7 @@ Sin averías: tomas</translation>
     </message>
     <message>
         <source>It takes a draw before the loop and one after a run, both of which get warm.</source>
-        <translation>Hace falta una toma antes del circuito y otra tras una marcha, y que ambas lleguen calientes.</translation>
+        <translation>Hace falta una toma antes del bucle y otra tras un ciclo, y que ambas lleguen calientes.</translation>
     </message>
     <message>
         <source>No case opens a tap after a run. Add one to compare.</source>
@@ -7232,7 +7096,7 @@ Sin averías: tomas</translation>
     </message>
     <message>
         <source>None: the tap is warm after {0} with the loop and after {1} without.</source>
-        <translation>Nada: el grifo está caliente tras {0} con el circuito y tras {1} sin él.</translation>
+        <translation>Nada: el grifo está caliente tras {0} con el bucle y tras {1} sin él.</translation>
     </message>
     <message>
         <source>Of {0} samples of what is not known: volts, water, flows.</source>
@@ -7294,11 +7158,7 @@ Sin averías: tomas</translation>
     </message>
     <message>
         <source>Keep the bay above freezing, or winterize before such a day. A loop that runs now and then is no protection: it stops with the battery.</source>
-        <translation>Mantenga el compartimento sobre cero o prepare el invierno antes de un día así. Un circuito que marcha a ratos no protege: se para con la batería.</translation>
-    </message>
-    <message>
-        <source>ignition boards stop at about 10.5 V: makers&apos; sheets, from memory</source>
-        <translation>las placas de encendido paran a unos 10,5 V: hojas de fabricantes, de memoria</translation>
+        <translation>Mantenga el compartimento sobre cero o prepare el invierno antes de un día así. Un bucle que funciona a ratos no protege: se para con la batería.</translation>
     </message>
     <message>
         <source>{0} gets {1} while the pumps run and needs {2}: it will not light.</source>
@@ -7391,6 +7251,146 @@ Sin averías: tomas</translation>
     <message>
         <source>Hang {0} on {1}</source>
         <translation>Colgar {0} de {1}</translation>
+    </message>
+    <message>
+        <source>0.05..0.2 gal, not checked</source>
+        <translation>0.05..0.2 gal, sin comprobar</translation>
+    </message>
+    <message>
+        <source>0.05..0.2 gpm below activation, not checked</source>
+        <translation>0.05..0.2 gpm por debajo de la activación, sin comprobar</translation>
+    </message>
+    <message>
+        <source>0.13 gpm in a published data sheet, up to 0.26 not checked</source>
+        <translation>0.13 gpm en una hoja de datos publicada, hasta 0.26 sin comprobar</translation>
+    </message>
+    <message>
+        <source>0.2..1 psi at 2 gpm, not checked</source>
+        <translation>0.2..1 psi a 2 gpm, sin comprobar</translation>
+    </message>
+    <message>
+        <source>0.78..0.85, not checked</source>
+        <translation>0.78..0.85, sin comprobar</translation>
+    </message>
+    <message>
+        <source>1 % claimed, 10 % often met, not checked</source>
+        <translation>1 % según el fabricante, 10 % frecuente, sin comprobar</translation>
+    </message>
+    <message>
+        <source>1 % claimed, 10 % often met, not checked: calibrate by bucket</source>
+        <translation>1 % según el fabricante, 10 % frecuente, sin comprobar: calibre con un cubo</translation>
+    </message>
+    <message>
+        <source>1..4 A, not checked</source>
+        <translation>1..4 A, sin comprobar</translation>
+    </message>
+    <message>
+        <source>1..5 s in water, not checked</source>
+        <translation>1..5 s en agua, sin comprobar</translation>
+    </message>
+    <message>
+        <source>170..200 °F, published for tank heaters, not checked for others</source>
+        <translation>170..200 °F, publicado para calentadores de acumulación, sin comprobar para otros</translation>
+    </message>
+    <message>
+        <source>2..6 lb, not checked; with its water the heat capacity of a measured home unit, by input</source>
+        <translation>2..6 lb, sin comprobar; con su agua, la capacidad calorífica de un equipo doméstico medido, según la potencia</translation>
+    </message>
+    <message>
+        <source>3..5 A light, 7..10 A at pressure, not checked</source>
+        <translation>3..5 A en vacío, 7..10 A con presión, sin comprobar</translation>
+    </message>
+    <message>
+        <source>3..8 psi at 2 gpm with the strainer in its inlet, not checked</source>
+        <translation>3..8 psi a 2 gpm con el filtro de su entrada, sin comprobar</translation>
+    </message>
+    <message>
+        <source>3/8 in copper tube, type M; which tube, not checked</source>
+        <translation>tubo de cobre de 3/8 in, tipo M; qué tubo, sin comprobar</translation>
+    </message>
+    <message>
+        <source>40,000..60,000 Btu/h for coaches, not checked</source>
+        <translation>40,000..60,000 Btu/h para vehículos, sin comprobar</translation>
+    </message>
+    <message>
+        <source>5..60 s, not checked</source>
+        <translation>5..60 s, sin comprobar</translation>
+    </message>
+    <message>
+        <source>ASHRAE Guideline 12, growth range of Legionella, not checked</source>
+        <translation>ASHRAE Guideline 12, intervalo de proliferación de Legionella, sin comprobar</translation>
+    </message>
+    <message>
+        <source>Cv 2..5, not checked</source>
+        <translation>Cv 2..5, sin comprobar</translation>
+    </message>
+    <message>
+        <source>NEC 551.10(E) and ANSI/RVIA LV, not checked; the code in force decides</source>
+        <translation>NEC 551.10(E) y ANSI/RVIA LV, sin comprobar; decide la norma vigente</translation>
+    </message>
+    <message>
+        <source>a 5 A blade fuse, not checked</source>
+        <translation>un fusible de cuchilla de 5 A, sin comprobar</translation>
+    </message>
+    <message>
+        <source>a quarter over the continuous load: general code practice, not checked; the code in force decides</source>
+        <translation>un cuarto más que la carga continua: práctica general de los códigos, sin comprobar; decide el código vigente</translation>
+    </message>
+    <message>
+        <source>a relay coil or two and the board, not checked</source>
+        <translation>una o dos bobinas de relé y la placa, sin comprobar</translation>
+    </message>
+    <message>
+        <source>a straight line from the open flow to a little over the cut-out, not checked</source>
+        <translation>una recta desde el caudal libre hasta algo más que la presión de parada, sin comprobar</translation>
+    </message>
+    <message>
+        <source>at least 1.25 times the load, no more than the wire allows, not checked</source>
+        <translation>al menos 1.25 veces la carga, sin pasar de lo que admite el cable, sin comprobar</translation>
+    </message>
+    <message>
+        <source>clipped on PEX 10..40 s, not checked</source>
+        <translation>sujeto sobre PEX 10..40 s, sin comprobar</translation>
+    </message>
+    <message>
+        <source>coach shower heads 1.2..2.0 gpm, common practice</source>
+        <translation>rociadores de vehículo 1.2..2.0 gpm, práctica habitual</translation>
+    </message>
+    <message>
+        <source>full bore 1/2 in, Cv 8..15, reduced bore 2..5, not checked</source>
+        <translation>paso total 1/2 in, Cv 8..15, paso reducido 2..5, sin comprobar</translation>
+    </message>
+    <message>
+        <source>full-bore ball valve 1/2 in, Cv 8..15, not checked</source>
+        <translation>válvula de bola de paso total 1/2 in, Cv 8..15, sin comprobar</translation>
+    </message>
+    <message>
+        <source>hose, screen and inlet check, not checked</source>
+        <translation>manguera, colador y retención de entrada, sin comprobar</translation>
+    </message>
+    <message>
+        <source>ignition boards stop at about 10.5 V: makers&apos; sheets, not checked</source>
+        <translation>las placas de encendido paran a unos 10,5 V: hojas de fabricantes, sin comprobar</translation>
+    </message>
+    <message>
+        <source>in water 1..5 s, clipped on PEX 10..40 s, not checked: measure with a step</source>
+        <translation>en el agua 1..5 s, sujeto sobre PEX 10..40 s, sin comprobar: mida con un cambio brusco</translation>
+    </message>
+    <message>
+        <source>in water 1..5 s, not checked</source>
+        <translation>en el agua 1..5 s, sin comprobar</translation>
+    </message>
+    <message>
+        <source>maker data sheets, not checked</source>
+        <translation>hojas de datos de fabricantes, sin comprobar</translation>
+    </message>
+    <message>
+        <source>relay sheets promise at most 0.1 ohm when new, not checked</source>
+        <translation>las hojas de relés prometen como mucho 0.1 ohm nuevos, sin comprobar</translation>
+    </message>
+    <message>
+        <source>twice the running current with a soft start, 5..8 times with brushes, not checked</source>
+        <translation>el doble de la corriente en marcha con arranque suave, de 5 a 8 veces con escobillas, sin comprobar</translation>
     </message>
 </context>
 <context>
@@ -8093,7 +8093,7 @@ Sin averías: tomas</translation>
     </message>
     <message>
         <source>At %1 the loop moves %2: the heater does not light.</source>
-        <translation>Con %1 el circuito mueve %2: el calentador no enciende.</translation>
+        <translation>Con %1 el bucle mueve %2: el calentador no enciende.</translation>
     </message>
     <message>
         <source>at least %1</source>
@@ -8101,7 +8101,7 @@ Sin averías: tomas</translation>
     </message>
     <message>
         <source>%1, where the loop leaves the hot line</source>
-        <translation>%1, donde el circuito sale de la línea caliente</translation>
+        <translation>%1, donde el bucle sale de la línea caliente</translation>
     </message>
     <message>
         <source>Looking for the hottest water and the best stop…</source>
@@ -9211,6 +9211,109 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     </message>
 </context>
 <context>
+    <name>tapward::app::FirstJob</name>
+    <message>
+        <source>Heater</source>
+        <translation>Calentador</translation>
+    </message>
+    <message>
+        <source>Click %1 in the parts list, then click in the middle of the drawing.</source>
+        <translation>Haga clic en %1 en la lista de piezas y después en el centro del dibujo.</translation>
+    </message>
+    <message>
+        <source>Water supply</source>
+        <translation>Suministro de agua</translation>
+    </message>
+    <message>
+        <source>Click %1 in the parts list, then click to the left of the heater. A coach that draws from its tank has %2 and %3 instead, or besides.</source>
+        <translation>Haga clic en %1 en la lista de piezas y después a la izquierda del calentador. Un vehículo que toma del depósito tiene en su lugar, o además, %2 y %3.</translation>
+    </message>
+    <message>
+        <source>Far tap</source>
+        <translation>Grifo lejano</translation>
+    </message>
+    <message>
+        <source>Click %1 in the parts list, then click far to the right: the tap that waits longest for warm water.</source>
+        <translation>Haga clic en %1 en la lista de piezas y después muy a la derecha: el grifo que más espera el agua caliente.</translation>
+    </message>
+    <message>
+        <source>Pipes</source>
+        <translation>Tubos</translation>
+    </message>
+    <message>
+        <source>Drag from port to port: from the supply to the cold port of the heater, from its hot port to the hot port of the tap. Then drag from the cold port of the tap onto the cold pipe: where a pipe ends on another one, a tee comes by itself.</source>
+        <translation>Arrastre de conexión a conexión: del suministro a la fría del calentador, de la caliente de este a la caliente del grifo. Después, de la fría del grifo al tubo frío: donde un tubo acaba en otro aparece una te.</translation>
+    </message>
+    <message>
+        <source>Lengths</source>
+        <translation>Longitudes</translation>
+    </message>
+    <message>
+        <source>Click the hot pipe and type its real length in Details, then say beside it that it was measured. The drawing is not to scale; these lengths decide the answers.</source>
+        <translation>Haga clic en el tubo caliente, escriba su longitud real en Detalles y diga al lado que está medida. El dibujo no está a escala; estas longitudes deciden las respuestas.</translation>
+    </message>
+    <message>
+        <source>Loop</source>
+        <translation>Bucle</translation>
+    </message>
+    <message>
+        <source>Click a preheat loop in the parts list, then drag from the hot pipe near the tap to the cold pipe beside it. Pumps, valves and control come with it.</source>
+        <translation>Haga clic en un bucle de precalentamiento de la lista de piezas y arrastre del tubo caliente junto al grifo al tubo frío de al lado. Bombas, válvulas y mando vienen con él.</translation>
+    </message>
+    <message>
+        <source>Answers</source>
+        <translation>Respuestas</translation>
+    </message>
+    <message>
+        <source>Go to Loop (Alt+3) and read the predictions: does the heater light, when is the tap warm? Drawing &gt; Swap Variant tries another loop in the same place.</source>
+        <translation>Vaya a Bucle (Alt+3) y lea las predicciones: ¿enciende el calentador, cuándo está caliente el grifo? Dibujo &gt; Cambiar variante prueba otro bucle en el mismo lugar.</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parada</translation>
+    </message>
+    <message>
+        <source>Customer&apos;s page</source>
+        <translation>Hoja del cliente</translation>
+    </message>
+    <message>
+        <source>File &gt; Print Preview shows the page for the customer: diagram, answers, cautions and parts.</source>
+        <translation>Archivo &gt; Vista previa de impresión muestra la hoja del cliente: esquema, respuestas, precauciones y piezas.</translation>
+    </message>
+    <message>
+        <source>Take Me There</source>
+        <translation>Llévame allí</translation>
+    </message>
+    <message>
+        <source>Skip This Step</source>
+        <translation>Saltar este paso</translation>
+    </message>
+    <message>
+        <source>First job, step by step</source>
+        <translation>Primer trabajo, paso a paso</translation>
+    </message>
+    <message>
+        <source>Close Guide</source>
+        <translation>Cerrar la guía</translation>
+    </message>
+    <message>
+        <source>First job: all %1 steps are done.</source>
+        <translation>Primer trabajo: los %1 pasos están hechos.</translation>
+    </message>
+    <message>
+        <source>First job, step %1 of %2: %3</source>
+        <translation>Primer trabajo, paso %1 de %2: %3</translation>
+    </message>
+    <message>
+        <source>The rest is measuring: fill in what the survey leaves open, and read the findings.</source>
+        <translation>El resto es medir: complete lo que la toma de datos deja abierto y lea los hallazgos.</translation>
+    </message>
+    <message>
+        <source>Go to Safety (Alt+4): how hot does it get, and where should a run stop? Click the controller, press Alt+Return and set its stop.</source>
+        <translation>Vaya a Seguridad (Alt+4): ¿cuánto se calienta y dónde debe parar un ciclo? Haga clic en el mando, pulse Alt+Intro y ajuste su parada.</translation>
+    </message>
+</context>
+<context>
     <name>tapward::app::FloorPlanBox</name>
     <message>
         <source>Scale by Two Points…</source>
@@ -10086,6 +10189,10 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <source>Part of the job: %1</source>
         <translation>Parte del trabajo: %1</translation>
     </message>
+    <message>
+        <source>&amp;First Job, Step by Step</source>
+        <translation>&amp;Primer trabajo, paso a paso</translation>
+    </message>
 </context>
 <context>
     <name>tapward::app::MarginBar</name>
@@ -10671,6 +10778,14 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <source>New from Template</source>
         <translation>Nuevo desde plantilla</translation>
     </message>
+    <message>
+        <source>First Job, Step by Step</source>
+        <translation>Primer trabajo, paso a paso</translation>
+    </message>
+    <message>
+        <source>A small coach of your own from an empty drawing to the page, ticked off as you go</source>
+        <translation>Un pequeño vehículo propio, del dibujo vacío a la hoja, con cada paso marcado al hacerlo</translation>
+    </message>
 </context>
 <context>
     <name>tapward::app::StockDialog</name>
@@ -10818,16 +10933,8 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <translation>8 de cada 10 muestras</translation>
     </message>
     <message>
-        <source>90 % colder</source>
-        <translation>90 % más fría</translation>
-    </message>
-    <message>
         <source>middle</source>
         <translation>mediana</translation>
-    </message>
-    <message>
-        <source>10 % colder</source>
-        <translation>10 % más fría</translation>
     </message>
     <message>
         <source>target</source>
@@ -10848,6 +10955,14 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>Suggested stop: %1.</source>
         <translation>Parada propuesta: %1.</translation>
+    </message>
+    <message>
+        <source>9 of 10 are colder</source>
+        <translation>9 de 10 más frías</translation>
+    </message>
+    <message>
+        <source>1 of 10 is colder</source>
+        <translation>1 de 10 más fría</translation>
     </message>
 </context>
 <context>
@@ -11660,10 +11775,6 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <translation>Piezas con precio</translation>
     </message>
     <message>
-        <source>Labour, %1 h</source>
-        <translation>Mano de obra, %1 h</translation>
-    </message>
-    <message>
         <source>Total</source>
         <translation>Total</translation>
     </message>
@@ -11694,6 +11805,10 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>Diagram of the coach&apos;s plumbing, not to scale. Too many parts to name them here.</source>
         <translation>Diagrama de la fontanería del vehículo, no a escala. Demasiadas piezas para nombrarlas aquí.</translation>
+    </message>
+    <message>
+        <source>Labor, %1 h</source>
+        <translation>Mano de obra, %1 h</translation>
     </message>
 </context>
 <context>

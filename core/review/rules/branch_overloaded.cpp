@@ -33,7 +33,7 @@ void branchOverloaded(const Seen& seen, Findings& findings)
                               {Measure{parts::kFuseOverLoad * branch.steady_A, Quantity::Current}}};
         }
         finding.source =
-            "a quarter over the continuous load: general code practice, from memory; the code in force decides";
+            "a quarter over the continuous load: general code practice, not checked; the code in force decides";
         finding.part = branch.fuse;
         findings.push_back(std::move(finding));
     }

@@ -35,7 +35,7 @@ void drinkingBranchWarm(const Seen& seen, Findings& findings)
     finding.why = {"Water standing between {0} and {1} favors bacteria, and it tastes of the hot line.",
                    {Measure{kGrowth_C, Quantity::Temperature}, Measure{us::celsius(108), Quantity::Temperature}}};
     finding.remedy = "Return the water by a line of its own, or let the cold tap run cool before drinking.";
-    finding.source = "ASHRAE Guideline 12, growth range of Legionella, from memory";
+    finding.source = "ASHRAE Guideline 12, growth range of Legionella, not checked";
     finding.part = first;
     shownBy(finding, *warmest);
     findings.push_back(std::move(finding));

@@ -48,7 +48,7 @@ void fuseAboveWire(const Seen& seen, Findings& findings)
                                               {part.tag, rating, std::int64_t{gauge}, most, load});
         finding.why = "In a short circuit the wire gets hot before the fuse blows.";
         finding.remedy = {"Fit a fuse of {0} or less, or pull a thicker wire.", {Measure{*most_A, Quantity::Current}}};
-        finding.source = gauge >= 16 ? "NEC 551.10(E) and ANSI/RVIA LV, from memory; the code in force decides"
+        finding.source = gauge >= 16 ? "NEC 551.10(E) and ANSI/RVIA LV, not checked; the code in force decides"
                                      : "NEC 240.4(D); the code in force decides";
         finding.part = part.id;
         findings.push_back(std::move(finding));

@@ -19,7 +19,7 @@ void heaterLowVolts(const Seen& seen, Findings& findings)
     finding.remedy =
         "Charge the battery, pull thicker or shorter wire to the heater, or feed the pumps by a wire of their "
         "own.";
-    finding.source = "ignition boards stop at about 10.5 V: makers' sheets, from memory";
+    finding.source = "ignition boards stop at about 10.5 V: makers' sheets, not checked";
     finding.part = loop.heater;
     findings.push_back(std::move(finding));
 }

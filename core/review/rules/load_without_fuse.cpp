@@ -22,7 +22,7 @@ void loadWithoutFuse(const Seen& seen, Findings& findings)
         finding.remedy = {"Draw the fuse at the source end, not above what the wire may carry, and name it in the "
                           "details of {0}.",
                           {part->tag}};
-        finding.source = "NEC 551.10(E) and ANSI/RVIA LV, from memory; the code in force decides";
+        finding.source = "NEC 551.10(E) and ANSI/RVIA LV, not checked; the code in force decides";
         finding.part = part->id;
         findings.push_back(std::move(finding));
     }
