@@ -16,6 +16,7 @@
 #include "panels/trace_dialog.h"
 #include "panels/value_edit.h"
 #include "session/session.h"
+#include "session/work_folder.h"
 
 namespace tapward::app {
 
@@ -114,7 +115,7 @@ void FloorPlanBox::refresh()
 void FloorPlanBox::choose()
 {
     const QString path =
-        QFileDialog::getOpenFileName(this, tr("Picture of the Floor Plan"), {}, tr("Pictures (*.png *.jpg *.jpeg)"));
+        QFileDialog::getOpenFileName(this, tr("Picture of the Floor Plan"), workFolder(), tr("Pictures (*.png *.jpg *.jpeg)"));
     if (!path.isEmpty())
         takePicture(path);
 }

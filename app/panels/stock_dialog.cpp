@@ -16,6 +16,7 @@
 
 #include "panels/say.h"
 #include "session/session.h"
+#include "session/work_folder.h"
 
 namespace tapward::app {
 
@@ -268,14 +269,14 @@ void StockDialog::exportTo(const QString& path)
 
 void StockDialog::askImport()
 {
-    const QString path = QFileDialog::getOpenFileName(this, tr("Import Stock Items"), {}, tr(kFilter));
+    const QString path = QFileDialog::getOpenFileName(this, tr("Import Stock Items"), workFolder(), tr(kFilter));
     if (!path.isEmpty())
         importFrom(path);
 }
 
 void StockDialog::askExport()
 {
-    QString path = QFileDialog::getSaveFileName(this, tr("Export Stock List"), {}, tr(kFilter));
+    QString path = QFileDialog::getSaveFileName(this, tr("Export Stock List"), workFolder(), tr(kFilter));
     if (!path.isEmpty() && QFileInfo(path).suffix().isEmpty())
         path += QStringLiteral(".tapstock");
     if (!path.isEmpty())

@@ -26,6 +26,7 @@
 #include "print/page.h"
 #include "print/survey_sheet.h"
 #include "report/report.h"
+#include "session/work_folder.h"
 #include "shell/places.h"
 
 namespace tapward::app {
@@ -219,7 +220,10 @@ QString exportWithDialog(Session& session, ExportKind kind, QWidget* parent)
 {
     QSettings settings;
     const QString folder =
-        settings.value(QStringLiteral("exportFolder"), QFileInfo(session.path()).absolutePath()).toString();
+        settings
+            .value(QStringLiteral("exportFolder"),
+                   session.path().isEmpty() ? workFolder() : QFileInfo(session.path()).absolutePath())
+            .toString();
     QString base = session.path().isEmpty() ? tr("untitled") : QFileInfo(session.path()).completeBaseName();
     if (kind == ExportKind::PartsCsv)
         base += tr("-parts");
