@@ -34,6 +34,7 @@
 #include "panels/survey_panel.h"
 #include "panels/time_bar.h"
 #include "panels/warm_up_chart.h"
+#include "shell/first_job.h"
 #include "shell/focus_ring.h"
 #include "shell/start_page.h"
 #include "tools/assembly_hand.h"
@@ -89,6 +90,7 @@ void MainWindow::welcome()
     m_stack->insertWidget(0, m_start);
     m_start->takeFocus();
     connect(m_start, &StartPage::newRequested, this, &MainWindow::newDrawing);
+    connect(m_start, &StartPage::firstJobRequested, this, &MainWindow::beginFirstJob);
     connect(m_start, &StartPage::openRequested, this, &MainWindow::openDialog);
     connect(m_start, &StartPage::sampleRequested, this, &MainWindow::openSample);
     connect(m_start, &StartPage::fileRequested, this, &MainWindow::openFile);
@@ -114,6 +116,7 @@ void MainWindow::furnish()
     m_outline = new OutlinePanel(m_session);
     m_survey = new SurveyPanel(m_session);
     m_safety = new SafetyPanel(m_session, m_desk->studies);
+    m_firstJob = new FirstJob(m_session);
     m_state = new QLabel;
     m_findingCount = new QPushButton;
     m_zoom = new QComboBox;
@@ -155,6 +158,8 @@ void MainWindow::furnish()
     connect(m_details, &DetailsPanel::stockRequested, this, &MainWindow::openStock);
     connect(m_safety, &SafetyPanel::readyToPlay, m_timeBar, &TimeBar::play);
     connect(m_tray, &Tray::kindPicked, m_canvas, &EditingCanvas::startPlacing);
+    connect(m_firstJob, &FirstJob::paneWanted, this,
+            [this](const QString& pane) { showPane(pane.toLatin1().constData()); });
     buildAssemblies();
     connect(m_chart, &WarmUpChart::exportRequested, this, [this] { exportTo(ExportKind::SeriesCsv); });
     connect(m_caseBar, &CaseBar::editCasesRequested, this, [this] {
@@ -218,6 +223,15 @@ void MainWindow::refreshState()
     const auto& all = m_session.findings();
     const auto worst = std::ranges::find(all, false, &review::Finding::dismissed);
     m_findingCount->setIcon(worst == all.end() ? QIcon() : look::severityIcon(worst->severity));
+}
+
+void MainWindow::beginFirstJob()
+{
+    furnish();
+    if (!m_hasDrawing || m_session.drawing().job.sampleFigures)
+        newDrawing();
+    if (m_hasDrawing && !m_session.drawing().job.sampleFigures)  // not when somebody stays with what is open
+        m_firstJob->begin();
 }
 
 void MainWindow::openStock()

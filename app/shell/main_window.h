@@ -31,6 +31,7 @@ class CaseEditor;
 class DetailsPanel;
 class EditingCanvas;
 class FindingsPanel;
+class FirstJob;
 class FocusRing;
 class HelpWindow;
 class OutlinePanel;
@@ -60,6 +61,7 @@ public:
     DetailsPanel& details() { return furnish(), *m_details; }
     SafetyPanel& safety() { return furnish(), *m_safety; }
     WarmUpChart& chart() { return furnish(), *m_chart; }
+    FirstJob& firstJob() { return furnish(), *m_firstJob; }
     SurveyPanel& survey() { return furnish(), *m_survey; }
     Autosave& autosave() { return furnish(), *m_autosave; }
 
@@ -106,7 +108,7 @@ private:
     void buildPanes();
     QDockWidget* addDock(const QString& name, const QString& title, QWidget* content);
     void restoreLook();
-    void fitScreen();  ///< where the screen is smaller than the window
+    void fitScreen();  ///< no larger than the screen and, once it is shown, all of it on it
     void saveLook();
     void showDrawing(bool on);
     void refreshTitle();
@@ -129,6 +131,7 @@ private:
                      const char* icon = nullptr);
     void fillRecentMenu();
     void openStock();
+    void beginFirstJob();
     void scalePlan(document::PartId plan);
     // main_window_assemblies.cpp
     void buildAssemblies();
@@ -170,6 +173,7 @@ private:
     OutlinePanel* m_outline = nullptr;
     SurveyPanel* m_survey = nullptr;
     SafetyPanel* m_safety = nullptr;
+    FirstJob* m_firstJob = nullptr;
     QPointer<CaseEditor> m_caseEditor;
     QPointer<StockDialog> m_stock;
     std::unique_ptr<ScaleTool> m_scaleTool;

@@ -8,6 +8,7 @@
 #include <QToolBar>
 #include <QToolButton>
 
+#include "shell/first_job.h"
 #include "shell/main_window.h"
 #include "shell/work_area.h"
 #include "tools/editing_canvas.h"
@@ -89,6 +90,7 @@ void MainWindow::showArea(std::size_t at)
     const QByteArray look = m_looks.value(m_areas[at]->id());
     if (look.isEmpty() || !restoreState(look, kLookVersion))
         standArea();
+    m_firstJob->sawArea(m_areas[at]->id());
 }
 
 void MainWindow::showArea(const QString& id)

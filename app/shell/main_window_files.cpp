@@ -14,6 +14,8 @@
 
 #include "document/file.h"
 #include "panels/say.h"
+#include "session/work_folder.h"
+#include "shell/first_job.h"
 #include "shell/main_window.h"
 #include "shell/start_page.h"
 #include "tools/editing_canvas.h"
@@ -71,7 +73,7 @@ bool MainWindow::openFile(const QString& path)
     m_stamp.note(path);
     m_suggestedPath.clear();
     RecentFiles().add(path);
-    QSettings().setValue(QStringLiteral("folder"), QFileInfo(path).absolutePath());
+    keepWorkFolder(path);
     opened();
     return true;
 }
@@ -121,8 +123,7 @@ void MainWindow::newDrawing()
 
 void MainWindow::openDialog()
 {
-    QFileDialog dialog(this, tr("Open Drawing"), QSettings().value(QStringLiteral("folder")).toString(),
-                       tr("Tapward drawing (*.tapward)"));
+    QFileDialog dialog(this, tr("Open Drawing"), workFolder(), tr("Tapward drawing (*.tapward)"));
     dialog.setFileMode(QFileDialog::ExistingFile);
     if (dialog.exec() == QDialog::Accepted && !dialog.selectedFiles().isEmpty())
         openFile(dialog.selectedFiles().constFirst());
@@ -166,8 +167,7 @@ bool MainWindow::saveAs()
     if (start.isEmpty()) {
         QString name = plain(m_session.drawing().job.title).simplified().toLower();
         name.replace(QLatin1Char(' '), QLatin1Char('-')).remove(QLatin1Char('/'));
-        start = QSettings().value(QStringLiteral("folder")).toString() + QLatin1Char('/')
-                + (name.isEmpty() ? tr("untitled") : name) + QStringLiteral(".tapward");
+        start = workFolder() + QLatin1Char('/') + (name.isEmpty() ? tr("untitled") : name) + QStringLiteral(".tapward");
     }
     QFileDialog dialog(this, tr("Save Drawing As"), QFileInfo(start).absolutePath(), tr("Tapward drawing (*.tapward)"));
     dialog.setAcceptMode(QFileDialog::AcceptSave);
@@ -185,7 +185,7 @@ bool MainWindow::saveAs()
     m_suggestedPath.clear();
     m_autosave->forget();
     RecentFiles().add(path);
-    QSettings().setValue(QStringLiteral("folder"), QFileInfo(path).absolutePath());
+    keepWorkFolder(path);
     refreshTitle();
     return true;
 }
@@ -299,8 +299,7 @@ void MainWindow::offerUnreadable(const Leftover& leftover)
     if (box.clickedButton() != move)
         return;
     const QString start = leftover.original.isEmpty() ? leftover.file : leftover.original;
-    QFileDialog dialog(this, tr("Save Copy As"), QSettings().value(QStringLiteral("folder")).toString(),
-                       tr("Tapward drawing (*.tapward)"));
+    QFileDialog dialog(this, tr("Save Copy As"), workFolder(), tr("Tapward drawing (*.tapward)"));
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setDefaultSuffix(QStringLiteral("tapward"));
     dialog.selectFile(tr("%1-copy").arg(QFileInfo(start).completeBaseName()) + QStringLiteral(".tapward"));
@@ -345,8 +344,11 @@ bool MainWindow::restore(const Leftover& leftover)
 void MainWindow::exportTo(ExportKind kind)
 {
     const QString path = exportWithDialog(m_session, kind, this);
-    if (!path.isEmpty())
-        statusBar()->showMessage(tr("Written: %1").arg(QFileInfo(path).fileName()), 4000);
+    if (path.isEmpty())
+        return;
+    statusBar()->showMessage(tr("Written: %1").arg(QFileInfo(path).fileName()), 4000);
+    if (kind == ExportKind::PagePdf)
+        m_firstJob->sawPage();
 }
 
 }  // namespace tapward::app

@@ -6,6 +6,7 @@
 #include <QFileInfo>
 #include <QMenu>
 #include <QMenuBar>
+#include <QTimer>
 #include <QToolBar>
 
 #include "panels/answers_panel.h"
@@ -20,6 +21,7 @@
 #include "panels/survey_table.h"
 #include "panels/time_bar.h"
 #include "panels/trace_dialog.h"
+#include "shell/first_job.h"
 #include "shell/help_window.h"
 #include "shell/language.h"
 #include "shell/main_window.h"
@@ -107,9 +109,18 @@ void MainWindow::buildMenus()
         exports->addAction(needs(command(tr("%1\u2026").arg(exportTitle(kind)), {}, [this, kind] { exportTo(kind); })));
     file->addAction(needs(command(
         tr("Print Pre&view\u2026"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P),
-        [this] { previewPage(m_session, this); }, "preview")));
-    file->addAction(
-        needs(command(tr("&Print\u2026"), QKeySequence::Print, [this] { printPage(m_session, this); }, "print")));
+        [this] {
+            previewPage(m_session, this);
+            m_firstJob->sawPage();
+        },
+        "preview")));
+    file->addAction(needs(command(
+        tr("&Print\u2026"), QKeySequence::Print,
+        [this] {
+            printPage(m_session, this);
+            m_firstJob->sawPage();
+        },
+        "print")));
     file->addAction(command(tr("&Blank Survey Sheet\u2026"), {}, [this] { previewSurveySheet(m_session, this); }));
     file->addSeparator();
     file->addAction(needs(command(tr("&Close Drawing"), QKeySequence(Qt::CTRL | Qt::Key_W), [this] {
@@ -235,7 +246,10 @@ void MainWindow::buildMenus()
     for (auto* dock : m_docks)
         panes->addAction(needs(dock->toggleViewAction()));
     panes->addSeparator();
-    panes->addAction(needs(command(tr("Default &Layout"), {}, [this] { standArea(); })));
+    panes->addAction(needs(command(tr("Default &Layout"), {}, [this] {
+        standArea();
+        QTimer::singleShot(0, this, &MainWindow::fitScreen);  // when the panes have their places
+    })));
     view->addAction(needs(command(tr("S&ide Panes"), QKeySequence(Qt::Key_F9), [this] { toggleSides(); })));
 
     QMenu* result = m_resultMenu;
@@ -265,6 +279,7 @@ void MainWindow::buildMenus()
             m_help->showFor(QApplication::focusWidget());
         },
         "help"));
+    help->addAction(command(tr("&First Job, Step by Step"), {}, [this] { beginFirstJob(); }));
     help->addAction(command(tr("&Keyboard Shortcuts"), QKeySequence(QStringLiteral("Ctrl+?")), [this] {
         QList<QAction*> all;
         for (const QAction* top : menuBar()->actions()) {

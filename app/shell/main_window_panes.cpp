@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The window's panes: how they stand, what is remembered of it, and F6 from one to the next.
+#include <algorithm>
 #include <cmath>
 #include <QApplication>
 #include <QComboBox>
@@ -27,6 +28,7 @@
 #include "panels/survey_table.h"
 #include "panels/time_bar.h"
 #include "panels/warm_up_chart.h"
+#include "shell/first_job.h"
 #include "shell/main_window.h"
 #include "shell/start_page.h"
 #include "tools/editing_canvas.h"
@@ -40,6 +42,7 @@ void MainWindow::buildPanes()
     auto* column = new QVBoxLayout(pane);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
+    column->addWidget(m_firstJob);
     column->addWidget(m_caseBar);
     column->addWidget(m_canvas, 1);
     column->addWidget(m_timeBar);
@@ -117,7 +120,13 @@ void MainWindow::fitScreen()
     if (windowState() & (Qt::WindowMaximized | Qt::WindowFullScreen))
         return;
     // Before the window is shown nobody knows its frame: title bars of desktops are 20 to 40 high.
-    resize(size().boundedTo(screen()->availableSize() - QSize(8, 40)));
+    const QRect room = screen()->availableGeometry();
+    resize(size().boundedTo(room.size() - QSize(8, 40)));
+    if (!isVisible())
+        return;
+    const QRect frame = frameGeometry();
+    move(std::clamp(frame.left(), room.left(), std::max(room.left(), room.right() - frame.width() + 1)),
+         std::clamp(frame.top(), room.top(), std::max(room.top(), room.bottom() - frame.height() + 1)));
 }
 
 void MainWindow::saveLook()

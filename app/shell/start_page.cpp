@@ -293,6 +293,9 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayou
         auto* label = new Words(QStringLiteral("\u2022 ") + text);
         tips->addWidget(label);
     }
+    connect(addLink(tips, "help", tr("First Job, Step by Step"),
+                    tr("A small coach of your own from an empty drawing to the page, ticked off as you go")),
+            &LinkButton::clicked, this, &StartPage::firstJobRequested);
     right->addWidget(m_tips);
     right->addStretch(1);
     columns->addLayout(left, 3);

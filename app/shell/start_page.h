@@ -30,6 +30,7 @@ public:
 
 Q_SIGNALS:
     void newRequested();
+    void firstJobRequested();
     void openRequested();
     void sampleRequested(const QString& resource);
     void fileRequested(const QString& path);
