@@ -114,8 +114,8 @@ void FloorPlanBox::refresh()
 
 void FloorPlanBox::choose()
 {
-    const QString path =
-        QFileDialog::getOpenFileName(this, tr("Picture of the Floor Plan"), workFolder(), tr("Pictures (*.png *.jpg *.jpeg)"));
+    const QString path = QFileDialog::getOpenFileName(this, tr("Picture of the Floor Plan"), workFolder(),
+                                                      tr("Pictures (*.png *.jpg *.jpeg)"));
     if (!path.isEmpty())
         takePicture(path);
 }
