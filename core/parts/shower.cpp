@@ -18,8 +18,8 @@ std::vector<Material> materials(const Values& values) { return onePiece(values, 
 
 std::vector<Field> fields()
 {
-    std::vector<Field> all = outletFields(1.8 * us::kGpm, "coach shower heads 1.2..2.0 gpm, common practice",
-                                          1.8 * us::kGpm, 0.75);
+    std::vector<Field> all =
+        outletFields(1.8 * us::kGpm, "coach shower heads 1.2..2.0 gpm, common practice", 1.8 * us::kGpm, 0.75);
     all.push_back(servesField("hot_cold"));
     all.push_back({.key = "limits_temperature",
                    .label = "Valve limits the temperature",
