@@ -74,6 +74,7 @@ private:
     std::map<PartId, const Part*> m_pipes;
     std::map<PartId, PipeTrace> m_traces;
     std::set<PartId> m_cold;
+    std::set<Travel> m_against;  ///< of the cold side's floods
 };
 
 Tracer::Tracer(const Drawing& drawing)
@@ -180,33 +181,35 @@ std::set<Travel> Tracer::flood(std::vector<Travel> starts, bool throughActors, c
     return seen;
 }
 
-/// What one supply feeds: its flood without the ways that lead to nothing but another supply.
+/// What one supply feeds: its flood without the ways that lead to nothing but where other water comes out, a supply, a
+/// pump or a check valve; those are kept in m_against.
 std::set<Travel> Tracer::fedBy(const Travel& start)
 {
     const std::set<Travel> travels = flood({start}, false, {});
-    std::set<Travel> toSupply;
+    std::set<Travel> against;
     const auto leadsThere = [&](const Travel& travel) {
         int port = -1;
         const Node* node = nodeAt(travel, &port);
         if (node == nullptr)
             return false;
-        if (node->isSupply())
+        if (node->isSupply() || node->role == Role::CheckValve || node->role == Role::Circulator)
             return node->gives(port);
         int ways = 0;
         for (const int exit : exits(*node, port, false))
             for (const auto& next : leaving(*node, exit))
-                if (++ways; toSupply.count(next) == 0)
+                if (++ways; against.count(next) == 0)
                     return false;
         return ways > 0;
     };
-    for (std::size_t known = 1; known != toSupply.size();) {
-        known = toSupply.size();
+    for (std::size_t known = 1; known != against.size();) {
+        known = against.size();
         for (const Travel& travel : travels)
-            if (toSupply.count(travel) == 0 && leadsThere(travel))
-                toSupply.insert(travel);
+            if (against.count(travel) == 0 && leadsThere(travel))
+                against.insert(travel);
     }
+    m_against.insert(against.begin(), against.end());
     std::set<Travel> fed;
-    std::ranges::set_difference(travels, toSupply, std::inserter(fed, fed.end()));
+    std::ranges::set_difference(travels, against, std::inserter(fed, fed.end()));
     return fed;
 }
 
@@ -335,8 +338,10 @@ std::map<PartId, PipeTrace> Tracer::run()
             markReturn(node);
     // A rig without a supply: what feeds the heater or a pump is its cold side. Water comes toward them.
     std::set<Travel> toward;
-    for (const auto& travel : flood(upstream, false, {}))
-        toward.insert({travel.pipe, 1 - travel.to});
+    const auto fromUpstream = flood(upstream, false, {});
+    for (const std::set<Travel>* travels : std::initializer_list<const std::set<Travel>*>{&m_against, &fromUpstream})
+        for (const auto& travel : *travels)
+            toward.insert({travel.pipe, 1 - travel.to});
     mark(toward, PipeUse::Cold, false);
 
     for (const auto& [id, node] : m_nodes)

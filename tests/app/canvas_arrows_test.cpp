@@ -4,17 +4,24 @@
 #include <filesystem>
 
 #include "canvas/pipe_use.h"
+#include "document/file.h"
 #include "document/proposal.h"
 #include "study/prediction.h"
-#include "support/stored.h"
+#include "support/catch.h"
 
 using namespace tapward;
 using namespace tapward::app;
 using document::Drawing;
 using document::PartId;
-using test::stored;
 
 namespace {
+
+Drawing stored(const std::string& path)
+{
+    auto drawing = document::load(std::string(TAPWARD_SOURCE_DIR "/") + path);
+    REQUIRE(drawing.has_value());
+    return *drawing;
+}
 
 /// The drawing with a loop begun on the first hot pipe that has room for it; nothing where there is none.
 std::optional<Drawing> withLoop(Drawing drawing, document::ReturnWay way)
