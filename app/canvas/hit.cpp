@@ -161,12 +161,22 @@ bool HitTest::inBody(const SymbolShape& symbol, const QPointF& at, double least)
     const QRectF box = symbol.box();
     if (box.width() < least / 2 || box.height() < least / 2)
         return grown(box, least).contains(at);
-    const double dx = box.width() * 0.3, dy = box.height() * 0.3;
+    // The smaller it is the more of it is body: its ports are then taken from outside.
+    const double edge = box.width() < least || box.height() < least ? 0.2 : 0.3;
+    const double dx = box.width() * edge, dy = box.height() * edge;
     return box.adjusted(dx, dy, -dx, -dy).contains(at);
+}
+
+/// A symbol is taken by its body, whatever port or end is near: at small zoom those of its neighbours are, too.
+bool HitTest::inAnyBody(const QPointF& at, double least) const
+{
+    return std::ranges::any_of(m_layout.symbols, [&](const SymbolShape& symbol) { return inBody(symbol, at, least); });
 }
 
 std::optional<PortSpot> HitTest::portAt(const QPointF& at, double reach, double least) const
 {
+    if (least > 0 && inAnyBody(at, least))
+        return std::nullopt;
     std::optional<PortSpot> best;
     double bestGap = reach;
     const auto consider = [&](double gap, PortSpot spot) {
@@ -194,7 +204,7 @@ int HitTest::pipeEndAt(document::PartId id, const QPointF& at, double reach, dou
 {
     const auto* pipe = m_layout.pipe(id);
     const auto* part = m_drawing.find(id);
-    if (pipe == nullptr || part == nullptr || pipe->corners.empty())
+    if (pipe == nullptr || part == nullptr || pipe->corners.empty() || (least > 0 && inAnyBody(at, least)))
         return -1;
     int best = -1;
     double bestGap = reach;

@@ -36,8 +36,8 @@ public:
     document::PartId symbolAt(const QPointF& at, double least = 0, double slack = 0) const;
     document::PartId labelAt(const QPointF& at) const;
     std::optional<PipeSpot> pipeAt(const QPointF& at, double reach, document::PartId leftOut = document::kNoPart) const;
-    /// The nearest free port or loose end within reach. The middle of a symbol belongs to its body, and so
-    /// does all of it when it is smaller than `least`.
+    /// The nearest free port or loose end within reach. The middle of a symbol belongs to its body, more of it where it is
+    /// smaller than `least`, all where it is smaller than half of that; with a `least`, that of any symbol.
     std::optional<PortSpot> portAt(const QPointF& at, double reach, double least = 0) const;
     /// 0 or 1 when that end of the pipe is within reach, as portAt(); -1 when none is.
     int pipeEndAt(document::PartId pipe, const QPointF& at, double reach, double least = 0) const;
@@ -50,6 +50,7 @@ public:
 
 private:
     std::vector<PortSpot> looseEnds() const;
+    bool inAnyBody(const QPointF& at, double least) const;
     bool inBody(const SymbolShape& symbol, const QPointF& at, double least) const;
     const document::Drawing& m_drawing;
     const DrawingLayout& m_layout;

@@ -354,3 +354,30 @@ TEST_CASE("an empty drawing has room for a coach, and its first part is not blow
     b.canvas.resize(860, 500);
     CHECK(b.canvas.zoom() > 1.5);
 }
+
+TEST_CASE("a click on a symbol takes the symbol at every zoom, whatever is chosen and however short its pipes",
+          "[canvas]")
+{
+    Bench b;
+    b.canvas.resize(1300, 700);
+    REQUIRE_FALSE(b.session.open(QStringLiteral(TAPWARD_SOURCE_DIR "/samples/long_hall_coach.tapward")));
+    for (const double zoom : {0.35, 0.48, 1.0}) {
+        for (const auto& part : b.drawing().parts) {
+            const auto& kind = document::kindOf(part);
+            if (kind.isPipe || part.kind == "tee" || part.kind == "note")
+                continue;
+            // The pipe at its first port is chosen: its ends are at hand too.
+            const auto* pipe = kind.ports.empty() ? nullptr : b.drawing().pipeAt(part.id, kind.ports.front().id);
+            b.canvas.setZoom(zoom);
+            b.canvas.centerOn(part.at.x * kModule, part.at.y * kModule);
+            // In the middle; where it is small, anywhere well within.
+            const double off = zoom < 0.5 ? 0.2 * kind.width : 0;
+            for (const double dx : {0.0, -off, off}) {
+                b.session.select(pipe != nullptr ? std::vector{pipe->id} : std::vector<PartId>{});
+                QTest::mouseClick(b.view(), Qt::LeftButton, {}, b.pixel(part.at.x + dx, part.at.y));
+                CAPTURE(part.tag, zoom, dx);
+                CHECK(b.session.selection() == std::vector{part.id});
+            }
+        }
+    }
+}
