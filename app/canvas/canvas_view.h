@@ -93,6 +93,7 @@ Q_SIGNALS:
     /// A pipe was drawn to where nothing is: `end` (0 or 1) of it hangs there.
     void looseEndMade(tapward::document::PartId pipe, int end);
     void detailsRequested(tapward::document::PartId part);
+    void toolLaidDown();  ///< nothing is at the pointer any more: it was used, or given up
 
 protected:
     void drawBackground(QPainter* painter, const QRectF& rect) override;

@@ -157,6 +157,7 @@ void MainWindow::furnish()
     connect(m_details, &DetailsPanel::scaleRequested, this, &MainWindow::scalePlan);
     connect(m_details, &DetailsPanel::stockRequested, this, &MainWindow::openStock);
     connect(m_safety, &SafetyPanel::readyToPlay, m_timeBar, &TimeBar::play);
+    connect(m_canvas, &CanvasView::toolLaidDown, m_tray, &Tray::layDown);
     connect(m_tray, &Tray::kindPicked, m_canvas, &EditingCanvas::startPlacing);
     connect(m_firstJob, &FirstJob::paneWanted, this,
             [this](const QString& pane) { showPane(pane.toLatin1().constData()); });

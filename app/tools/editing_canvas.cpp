@@ -86,7 +86,11 @@ void EditingCanvas::startConnecting()
     m_pipe.begin(chosen.size() == 1 ? chosen.front() : document::kNoPart);
 }
 
-void EditingCanvas::cancelTool() { setTool(&m_select); }
+void EditingCanvas::cancelTool()
+{
+    setTool(&m_select);
+    Q_EMIT toolLaidDown();
+}
 
 void EditingCanvas::insertKind(const QString& kind)
 {

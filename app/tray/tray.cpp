@@ -138,6 +138,12 @@ void Tray::filter(const QString& words)
         m_list->setCurrentItem(first);
 }
 
+void Tray::layDown()
+{
+    m_list->clearSelection();
+    m_assemblies->clearSelection();
+}
+
 void Tray::pick(QTreeWidgetItem* item)
 {
     if (item != nullptr && !item->data(0, kKind).toString().isEmpty())

@@ -21,6 +21,8 @@ public:
     QTreeWidget* list() const { return m_list; }
     QLineEdit* search() const { return m_search; }
     AssemblyList* assemblies() const { return m_assemblies; }
+    /// Nothing of it is in hand any more.
+    void layDown();
 
 Q_SIGNALS:
     void kindPicked(const QString& kind);

@@ -92,6 +92,7 @@ struct NewUser {
         REQUIRE(QTest::qWaitFor([&] { return window.session().drawing().parts.size() == before + 1; }, 3000));
         const PartId id = window.session().lastAdded().front();
         CHECK(window.session().drawing().find(id)->at == document::Point{x, y});
+        CHECK(window.findChild<Tray*>()->list()->selectedItems().isEmpty());  // not in hand any more
         return id;
     }
     void answer()
