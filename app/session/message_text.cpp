@@ -55,6 +55,8 @@ QString messageText(const Message& message, UnitSystem units)
     for (Argument& argument : spoken.arguments)
         if (auto* words = std::get_if<std::string>(&argument))
             *words = lookedUp(*words).toStdString();
+        else if (const auto* measure = std::get_if<Measure>(&argument); measure != nullptr && measure->atLeast)
+            argument = lookedUp("at least").toStdString() + ' ' + show(*measure, units);
     return QString::fromStdString(render(spoken, units, lookedUp(message.text).toStdString()));
 }
 

@@ -21,7 +21,7 @@ std::string render(const Message& message, UnitSystem units, const std::string& 
                 if (error == std::errc() && end == last && index < message.arguments.size()) {
                     const Argument& argument = message.arguments[index];
                     if (const auto* measure = std::get_if<Measure>(&argument)) {
-                        out += show(*measure, units);
+                        out += (measure->atLeast ? "at least " : "") + show(*measure, units);
                     } else if (const auto* number = std::get_if<std::int64_t>(&argument)) {
                         out += std::to_string(*number);
                     } else {

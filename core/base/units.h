@@ -44,6 +44,7 @@ enum class UnitSystem { Us, Metric };
 struct Measure {
     double si = 0;
     Quantity quantity = Quantity::None;
+    bool atLeast = false;  ///< more may be found yet: a message says so before the figure
     friend bool operator==(const Measure&, const Measure&) = default;
 };
 

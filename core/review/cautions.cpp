@@ -19,13 +19,14 @@ struct Caution {
 };
 using Cautions = std::vector<Caution>;
 
-Message burns(double celsius, Message without, std::string with)
+/// @param without  where water of this heat does not burn within any time that is known; {0} is the heat in both
+Message burns(const Measure& heat, std::string without, std::string with)
 {
-    const auto seconds = wholeBurnSeconds(celsius);
+    const auto seconds = wholeBurnSeconds(heat.si);
     if (!seconds) {
-        return without;
+        return {std::move(without), {heat}};
     }
-    return {std::move(with), {Measure{celsius, Quantity::Temperature}, Measure{*seconds, Quantity::Time}}};
+    return {std::move(with), {heat, Measure{*seconds, Quantity::Time}}};
 }
 
 /// The heater's hottest, where more than one run made it.
@@ -40,9 +41,7 @@ void hotWater(const Seen& seen, Cautions& out)
     using enum study::HeatPlace;
     if (const auto* tap = hottest(seen, {OutletHot, OutletCold}); tap && tap->hottest_C > kColdLineLimit_C) {
         out.push_back(
-            {burns(tap->hottest_C,
-                   {"Hot water can burn. The hottest predicted at a tap is {0}.",
-                    {Measure{tap->hottest_C, Quantity::Temperature}}},
+            {burns(seen.heat(tap->hottest_C), "Hot water can burn. The hottest predicted at a tap is {0}.",
                    "Hot water can burn. The hottest predicted at a tap is {0}: adult skin burns in about {1}, "
                    "children, elders and people with reduced feeling sooner."),
              "scald_at_tap"});
@@ -51,9 +50,8 @@ void hotWater(const Seen& seen, Cautions& out)
     }
     if (const auto* repeated = repeatedHeat(seen)) {
         out.push_back(
-            {burns(repeated->hottest_C,
-                   {"Let the line cool before pressing again: over repeated runs the heater reached {0}.",
-                    {Measure{repeated->hottest_C, Quantity::Temperature}}},
+            {burns(seen.heat(repeated->hottest_C),
+                   "Let the line cool before pressing again: over repeated runs the heater reached {0}.",
                    "Let the line cool before pressing again: over repeated runs the heater reached {0}, which burns in "
                    "about {1}. Each repeat starts warmer than the one before."),
              "repeated_presses_unprotected"});

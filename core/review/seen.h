@@ -23,6 +23,9 @@ struct Seen {
     const study::Plant& after;
     const Pipes& pipes;          ///< of `after`
     const study::Assessment& assessment;  ///< how hot it gets, as far as is known
+
+    /// A temperature out of it, for a message: 'at least' while hotter may be found.
+    Measure heat(double celsius) const { return {celsius, Quantity::Temperature, assessment.isAtLeast()}; }
 };
 
 inline constexpr const char* kPractice = "common practice, no published source";

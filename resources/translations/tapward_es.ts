@@ -3161,10 +3161,6 @@
         <translation>Agua desperdiciada sin ciclo</translation>
     </message>
     <message>
-        <source>Water at {0} reaches {1}, which is rated for {2}.</source>
-        <translation>El agua en {0} llega a {1}, que admite {2}.</translation>
-    </message>
-    <message>
         <source>Water drawn before it is warm</source>
         <translation>Agua consumida antes de salir templada</translation>
     </message>
@@ -3191,10 +3187,6 @@
     <message>
         <source>Water in the exchanger</source>
         <translation>Agua en el intercambiador</translation>
-    </message>
-    <message>
-        <source>Water leaves the heater at up to {0}; {1} is rated for {2}.</source>
-        <translation>El agua sale del calentador hasta a {0}; {1} admite {2}.</translation>
     </message>
     <message>
         <source>Water passes a stopped impeller both ways; measure with the pump off.</source>
@@ -3767,10 +3759,6 @@
     <message>
         <source>{0} blocks the loop.</source>
         <translation>{0} bloquea el bucle.</translation>
-    </message>
-    <message>
-        <source>{0} can send water at {1} to {2}, and no mixing valve stands between.</source>
-        <translation>{0} puede enviar agua a {1} hasta {2}, y no hay válvula mezcladora en medio.</translation>
     </message>
     <message>
         <source>{0} cannot become another kind of part.</source>
@@ -5595,10 +5583,6 @@
         <translation>El texto del portapapeles no es UTF-8.</translation>
     </message>
     <message>
-        <source>The cold line people drink from takes the loop&apos;s water, up to {0}: {1}.</source>
-        <translation>La línea fría de la que se bebe recibe el agua del bucle, hasta {0}: {1}.</translation>
-    </message>
-    <message>
         <source>The controller has no flow sensor, so it cannot count volume.</source>
         <translation>El controlador no tiene sensor de caudal, así que no puede contar volumen.</translation>
     </message>
@@ -6927,14 +6911,6 @@ Sin averías: tomas</translation>
         <translation>La hoja se ha cancelado.</translation>
     </message>
     <message>
-        <source>Water at {0} enters the cold line although {1} has a lockout on the heater&apos;s inlet, at {2}.</source>
-        <translation>Entra agua a {0} en la línea fría aunque {1} tiene un bloqueo en la entrada del calentador, a {2}.</translation>
-    </message>
-    <message>
-        <source>Water at {0} enters the cold line, and {1} has no lockout on the heater&apos;s inlet.</source>
-        <translation>Entra agua a {0} en la línea fría, y {1} no tiene bloqueo en la entrada del calentador.</translation>
-    </message>
-    <message>
         <source>Water at {0} reaches {1}. Skin burns in about {2}; children and elders sooner.</source>
         <translation>El agua en {0} llega a {1}. La piel se quema en unos {2}; niños y mayores, antes.</translation>
     </message>
@@ -7391,6 +7367,34 @@ Sin averías: tomas</translation>
     <message>
         <source>twice the running current with a soft start, 5..8 times with brushes, not checked</source>
         <translation>el doble de la corriente en marcha con arranque suave, de 5 a 8 veces con escobillas, sin comprobar</translation>
+    </message>
+    <message>
+        <source>Water of {0} comes from the loop into the cold line that people drink from: {1}.</source>
+        <translation>Del bucle llega agua de {0} a la línea fría de la que se bebe: {1}.</translation>
+    </message>
+    <message>
+        <source>Water of {0} enters the cold line although {1} has a lockout on the heater&apos;s inlet, at {2}.</source>
+        <translation>Entra agua de {0} en la línea fría aunque {1} tiene un bloqueo en la entrada del calentador, a {2}.</translation>
+    </message>
+    <message>
+        <source>Water of {0} enters the cold line, and {1} has no lockout on the heater&apos;s inlet.</source>
+        <translation>Entra agua de {0} en la línea fría, y {1} no tiene bloqueo en la entrada del calentador.</translation>
+    </message>
+    <message>
+        <source>Water of {0} leaves the heater; {1} is rated for {2}.</source>
+        <translation>Del calentador sale agua de {0}; {1} admite {2}.</translation>
+    </message>
+    <message>
+        <source>Water of {0} reaches {1}, which is rated for {2}.</source>
+        <translation>Agua de {0} llega a {1}, que admite {2}.</translation>
+    </message>
+    <message>
+        <source>at least</source>
+        <translation>al menos</translation>
+    </message>
+    <message>
+        <source>{0} can send water of {1} to {2}, and no mixing valve stands between.</source>
+        <translation>{0} puede enviar agua de {1} a {2}, y no hay válvula mezcladora en medio.</translation>
     </message>
 </context>
 <context>
@@ -10238,6 +10242,45 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>Stage</source>
         <translation>Estado</translation>
+    </message>
+</context>
+<context>
+    <name>tapward::app::PagePreview</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Imprimir…</translation>
+    </message>
+    <message>
+        <source>Whole Sheet</source>
+        <translation>Hoja entera</translation>
+    </message>
+    <message>
+        <source>Smaller</source>
+        <translation>Menor</translation>
+    </message>
+    <message>
+        <source>Larger</source>
+        <translation>Mayor</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Adelante</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Sheet %1 of %2</source>
+        <translation>Hoja %1 de %2</translation>
     </message>
 </context>
 <context>

@@ -522,7 +522,7 @@ TEST_CASE("every line of the parts text stands in its column, with its sums", "[
              "   Total                       41.00\n");
     coach.drawing.job.hours = 2.5;
     coach.drawing.job.hourlyRate = 80;  // 200
-    CHECK(says(report::partsText(coach.drawing, UnitSystem::Us), "   Labour, 2.5 h              200.00\n"
+    CHECK(says(report::partsText(coach.drawing, UnitSystem::Us), "   Labor, 2.5 h               200.00\n"
                                                                  "   Total                      241.00\n"));
     coach.set("CV2", "price", 0.0);
     const std::string text = report::partsText(coach.drawing, UnitSystem::Us);

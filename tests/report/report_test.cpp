@@ -326,7 +326,7 @@ TEST_CASE("findings are told with severity, tag, reason, remedy and source", "[r
     const std::string text = report::findingsText(
         coach.drawing, review::review(coach.drawing, coach.prediction, coach.drawn()), UnitSystem::Us);
     CAPTURE(text);
-    CHECK(text.find("DANGER F1: Water at F1 reaches 120 °F") != std::string::npos);
+    CHECK(text.find("DANGER F1: Water at F1 reaches at least 120 °F") != std::string::npos);
     CHECK(text.find("(set aside) Caution C1: C1 has no independent high limit.") != std::string::npos);
     CHECK(text.find("Set aside because: A limiter is fitted later.") != std::string::npos);
     CHECK(report::findingsText(coach.drawing, {}, UnitSystem::Us) == "Nothing found.\n");

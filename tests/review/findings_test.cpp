@@ -143,6 +143,33 @@ TEST_CASE("what the search found is found, and its script comes with the finding
     CHECK(cautions.front().arguments.at(0) == Argument(Measure{58, Quantity::Temperature}));
 }
 
+TEST_CASE("until the search is done a finding and a caution say 'at least', then they do not", "[review]")
+{
+    Coach coach;
+    coach.addCase("Three presses", 3, {{"hottest_heater_outlet", 60.0}, {"hottest_tap", 58.0}});
+    const auto told = [&](const study::Assessment& assessment) {
+        std::string text;
+        for (const review::Finding& finding : review::review(coach.drawing, coach.prediction, assessment))
+            if (finding.rule == "scald_at_tap") {
+                text += render(finding.what, UnitSystem::Metric);
+            }
+        return text + render(review::cautions(coach.drawing, coach.prediction, assessment).front(), UnitSystem::Metric);
+    };
+    const study::Assessment drawn = coach.drawn();
+    REQUIRE(drawn.isAtLeast());
+    CHECK(told(drawn).find("Water at F1 reaches at least 58") == 0);
+    CHECK(told(drawn).find("The hottest predicted at a tap is at least 58") != std::string::npos);
+    auto heats = std::make_shared<study::PressesStudy>();
+    study::WorstHeat worst;
+    worst.place = study::HeatPlace::OutletHot;
+    worst.part = coach.id("F1");
+    worst.hottest_C = 58;
+    heats->worst.push_back(worst);
+    const std::string known = told(study::assess(coach.drawing, coach.prediction, heats, {}, nullptr, "None."));
+    CHECK(known.find("Water at F1 reaches 58") == 0);
+    CHECK(known.find("at least") == std::string::npos);
+}
+
 TEST_CASE("what happens before the job does not count against the loop", "[review]")
 {
     Coach coach;

@@ -20,12 +20,11 @@ void circulatorTooHot(const Seen& seen, Findings& findings)
         const study::HotPlace& worst = reached ? *join : *heater;
         Finding finding;
         finding.severity = reached ? Severity::Caution : Severity::Note;
-        finding.what = reached ? Message("Water at {0} reaches {1}, which is rated for {2}.",
-                                         {Measure{worst.hottest_C, Quantity::Temperature}, pump->part->tag,
-                                          Measure{rated_C, Quantity::Temperature}})
-                               : Message("Water leaves the heater at up to {0}; {1} is rated for {2}.",
-                                         {Measure{worst.hottest_C, Quantity::Temperature}, pump->part->tag,
-                                          Measure{rated_C, Quantity::Temperature}});
+        finding.what =
+            reached ? Message("Water of {0} reaches {1}, which is rated for {2}.",
+                              {seen.heat(worst.hottest_C), pump->part->tag, Measure{rated_C, Quantity::Temperature}})
+                    : Message("Water of {0} leaves the heater; {1} is rated for {2}.",
+                              {seen.heat(worst.hottest_C), pump->part->tag, Measure{rated_C, Quantity::Temperature}});
         finding.why = reached ? Message("Hotter than its rating, seals and bearings wear out early.")
                               : Message("If a run went on, the pump would meet this water.");
         finding.remedy = "Take a hot-rated pump, set the heater lower, or end the run sooner.";

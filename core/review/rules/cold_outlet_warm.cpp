@@ -28,9 +28,8 @@ void coldOutletWarm(const Seen& seen, Findings& findings)
         Finding finding;
         finding.severity = worst->hottest_C > kScaldGuidance_C ? Severity::Danger : Severity::Caution;
         finding.what = drinking ? Message("Cold water at {0} reaches {1}, and people drink from it.",
-                                          {tags, Measure{worst->hottest_C, Quantity::Temperature}})
-                                : Message("Cold water at {0} reaches {1}.",
-                                          {tags, Measure{worst->hottest_C, Quantity::Temperature}});
+                                          {tags, seen.heat(worst->hottest_C)})
+                                : Message("Cold water at {0} reaches {1}.", {tags, seen.heat(worst->hottest_C)});
         finding.why = worst->faulty ? Message("With this fault the cold line draws hot water; nobody expects it there.")
                                     : Message("The loop leaves warm water in the cold line; nobody expects it there.");
         finding.remedy = "Return the water by a line of its own, add a check valve, or keep the run short enough that "

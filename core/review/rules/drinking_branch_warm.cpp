@@ -30,8 +30,8 @@ void drinkingBranchWarm(const Seen& seen, Findings& findings)
     }
     Finding finding;
     finding.severity = Severity::Caution;
-    finding.what = {"The cold line people drink from takes the loop's water, up to {0}: {1}.",
-                    {Measure{warmest->hottest_C, Quantity::Temperature}, tags}};
+    finding.what = {"Water of {0} comes from the loop into the cold line that people drink from: {1}.",
+                    {seen.heat(warmest->hottest_C), tags}};
     finding.why = {"Water standing between {0} and {1} favors bacteria, and it tastes of the hot line.",
                    {Measure{kGrowth_C, Quantity::Temperature}, Measure{us::celsius(108), Quantity::Temperature}}};
     finding.remedy = "Return the water by a line of its own, or let the cold tap run cool before drinking.";

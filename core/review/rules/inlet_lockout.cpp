@@ -24,11 +24,11 @@ void inletLockout(const Seen& seen, Findings& findings)
         finding.severity = Severity::Caution;
         finding.what =
             spec.inletLockout
-                ? Message("Water at {0} enters the cold line although {1} has a lockout on the heater's inlet, at {2}.",
-                          {Measure{entering->hottest_C, Quantity::Temperature}, controller->part->tag,
+                ? Message("Water of {0} enters the cold line although {1} has a lockout on the heater's inlet, at {2}.",
+                          {seen.heat(entering->hottest_C), controller->part->tag,
                            Measure{spec.inletLockout_C, Quantity::Temperature}})
-                : Message("Water at {0} enters the cold line, and {1} has no lockout on the heater's inlet.",
-                          {Measure{entering->hottest_C, Quantity::Temperature}, controller->part->tag});
+                : Message("Water of {0} enters the cold line, and {1} has no lockout on the heater's inlet.",
+                          {seen.heat(entering->hottest_C), controller->part->tag});
         finding.why = {"Water entering a cold line should stay at or below {0}.",
                        {Measure{kColdLineLimit_C, Quantity::Temperature}}};
         finding.remedy =

@@ -44,8 +44,7 @@ void partTooHot(const Seen& seen, Findings& findings)
         Finding finding;
         finding.severity = Severity::Caution;
         finding.what = {"Water in the line of {0} reaches {1}; it is rated for {2}.",
-                        {part.part->tag, Measure{water->hottest_C, Quantity::Temperature},
-                         Measure{limit_C, Quantity::Temperature}}};
+                        {part.part->tag, seen.heat(water->hottest_C), Measure{limit_C, Quantity::Temperature}}};
         finding.why = "Over its rating a part softens, leaks or gives off what it holds.";
         finding.remedy = "Take a part rated for hotter water, set the heater lower, or end the run sooner.";
         finding.source = "the part's own rating";
@@ -58,9 +57,8 @@ void partTooHot(const Seen& seen, Findings& findings)
     }
     Finding finding;
     finding.severity = Severity::Danger;
-    finding.what = {
-        "Water in {0} reaches {1}; this tube is rated for {2}.",
-        {tubes, Measure{tubeWater->hottest_C, Quantity::Temperature}, Measure{tubeLimit_C, Quantity::Temperature}}};
+    finding.what = {"Water in {0} reaches {1}; this tube is rated for {2}.",
+                    {tubes, seen.heat(tubeWater->hottest_C), Measure{tubeLimit_C, Quantity::Temperature}}};
     finding.why = "Hot tube loses its strength: it can burst under the coach's pressure.";
     finding.remedy = "Keep the heater's water below the tube's rating: a wait between runs, a high limit, a lockout.";
     finding.source = "ASTM F876 and D2846: 100 psi at 180 °F; read the tube's print line";

@@ -32,9 +32,9 @@ void repeatedPresses(const Seen& seen, Findings& findings)
     const study::HotPlace& worst = heater && (!tapScalds || heater->hottest_C > tap->hottest_C) ? *heater : *tap;
     Finding finding;
     finding.severity = tapScalds ? Severity::Danger : Severity::Caution;
-    finding.what = {"Pressed again and again, the loop heats its own water to {0}. Skin burns in about {1}.",
-                    {Measure{worst.hottest_C, Quantity::Temperature},
-                     Measure{wholeBurnSeconds(worst.hottest_C).value_or(0), Quantity::Time}}};
+    finding.what = {
+        "Pressed again and again, the loop heats its own water to {0}. Skin burns in about {1}.",
+        {seen.heat(worst.hottest_C), Measure{wholeBurnSeconds(worst.hottest_C).value_or(0), Quantity::Time}}};
     finding.why = "Each repeat starts with warmer water, and a lit heater adds at least its smallest fire: it can end "
                   "far above the setting.";
     finding.remedy = "Give the controller a long enough wait between runs, a refusal when the line is warm, or a "

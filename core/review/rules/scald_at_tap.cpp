@@ -15,7 +15,7 @@ void scaldAtTap(const Seen& seen, Findings& findings)
     Finding finding;
     finding.severity = Severity::Danger;
     finding.what = {"Water at {0} reaches {1}. Skin burns in about {2}; children and elders sooner.",
-                    {tagOf(seen, heat->part), Measure{heat->hottest_C, Quantity::Temperature},
+                    {tagOf(seen, heat->part), seen.heat(heat->hottest_C),
                      Measure{wholeBurnSeconds(heat->hottest_C).value_or(0), Quantity::Time}}};
     finding.why = {"Above {0} the time in which a person can pull back gets short.",
                    {Measure{kScaldGuidance_C, Quantity::Temperature}}};

@@ -40,8 +40,10 @@ void showerWithoutMixingValve(const Seen& seen, Findings& findings)
             }
             Finding finding;
             finding.severity = Severity::Caution;
-            finding.what = {"{0} can send water at {1} to {2}, and no mixing valve stands between.",
-                            {heater->part->tag, Measure{celsius, Quantity::Temperature}, shower->part->tag}};
+            finding.what = {"{0} can send water of {1} to {2}, and no mixing valve stands between.",
+                            {heater->part->tag,
+                             seenHotter ? seen.heat(celsius) : Measure{celsius, Quantity::Temperature},
+                             shower->part->tag}};
             finding.why = "Under a shower a person cannot step back in time.";
             finding.remedy = "Fit a shower valve that limits the temperature, or a mixing valve ahead of the shower.";
             finding.source = "ASSE 1016 / ASME A112.1016 / CSA B125.16";
