@@ -14,7 +14,6 @@
 #include <QMessageBox>
 #include <QPrintDialog>
 #include <QPrinter>
-#include <QPrintPreviewDialog>
 #include <QProgressDialog>
 #include <QSettings>
 #include <QTimer>
@@ -27,6 +26,7 @@
 #include "print/survey_sheet.h"
 #include "report/report.h"
 #include "session/work_folder.h"
+#include "shell/page_preview.h"
 #include "shell/places.h"
 
 namespace tapward::app {
@@ -281,13 +281,10 @@ void previewPage(Session& session, QWidget* parent)
         return;
     QPrinter printer(QPrinter::HighResolution);
     preparePrinter(printer, session);
-    QPrintPreviewDialog dialog(&printer, parent);
-    dialog.setWindowTitle(tr("Print Preview"));
-    dialog.resize(parent->size() * 0.85);
-    QObject::connect(&dialog, &QPrintPreviewDialog::paintRequested, &dialog, [&session, &page](QPrinter* device) {
-        print::paintPages(*device, session.drawing(), page->content, page->findings, session.units());
-    });
-    dialog.exec();
+    const auto paint = [&session, &page](QPrinter& device) {
+        print::paintPages(device, session.drawing(), page->content, page->findings, session.units());
+    };
+    PagePreview(printer, paint, tr("Print Preview"), parent).exec();
 }
 
 void previewSurveySheet(Session& session, QWidget* parent)
@@ -296,12 +293,8 @@ void previewSurveySheet(Session& session, QWidget* parent)
     printer.setPageSize(QPageSize(usualPaper() == print::PaperSize::A4 ? QPageSize::A4 : QPageSize::Letter));
     const auto sheet = report::blankSurvey(session.drawing(), session.units());
     printer.setDocName(QString::fromStdString(sheet.title));
-    QPrintPreviewDialog dialog(&printer, parent);
-    dialog.setWindowTitle(tr("Blank Survey Sheet"));
-    dialog.resize(parent->size() * 0.85);
-    QObject::connect(&dialog, &QPrintPreviewDialog::paintRequested, &dialog,
-                     [&sheet](QPrinter* device) { print::paintSurveySheet(*device, sheet); });
-    dialog.exec();
+    const auto paint = [&sheet](QPrinter& device) { print::paintSurveySheet(device, sheet); };
+    PagePreview(printer, paint, tr("Blank Survey Sheet"), parent).exec();
 }
 
 }  // namespace tapward::app
