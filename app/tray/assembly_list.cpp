@@ -43,6 +43,24 @@ void onPicked(QTreeWidget& list, const std::function<void(QTreeWidgetItem*)>& pi
     });
 }
 
+void fitRows(QTreeWidget& list)
+{
+    const int margins = 2 * list.style()->pixelMetric(QStyle::PM_FocusFrameHMargin) + 4;
+    const auto fit = [&](QTreeWidgetItem& item, int room, int least) {
+        const QRect words = QFontMetrics(item.font(0))
+                                .boundingRect(QRect(0, 0, std::max(room, 40), 1000), Qt::TextWordWrap, item.text(0));
+        item.setSizeHint(0, {0, std::max(words.height() + 4, least)});
+    };
+    for (int g = 0; g < list.topLevelItemCount(); ++g) {
+        auto* group = list.topLevelItem(g);
+        const int room = list.viewport()->width() - list.indentation() - margins;
+        fit(*group, room, 0);
+        for (int i = 0; i < group->childCount(); ++i)
+            fit(*group->child(i), room - list.indentation() - list.iconSize().width() - margins,
+                list.iconSize().height() + 2);
+    }
+}
+
 AssemblyList::AssemblyList(QWidget* parent) : QTreeWidget(parent)
 {
     setAccessibleName(tr("Assemblies to propose"));
@@ -103,7 +121,7 @@ void AssemblyList::refresh()
                 tr("%1: click, then click on the canvas; or drag it there.").arg(one.title));
     }
     expandAll();
-    fitHeadings();
+    fitRows(*this);
     filter(m_words);
 }
 
@@ -122,24 +140,10 @@ void AssemblyList::filter(const QString& words)
     }
 }
 
-/// A heading takes the lines it needs: the view measures rows as if they had one.
-void AssemblyList::fitHeadings()
-{
-    for (int g = 0; g < topLevelItemCount(); ++g) {
-        auto* group = topLevelItem(g);
-        const QFontMetrics letters(group->font(0));
-        const int room =
-            viewport()->width() - indentation() - 2 * style()->pixelMetric(QStyle::PM_FocusFrameHMargin) - 4;
-        const int high =
-            letters.boundingRect(QRect(0, 0, std::max(room, 40), 1000), Qt::TextWordWrap, group->text(0)).height();
-        group->setSizeHint(0, {0, high + 4});
-    }
-}
-
 void AssemblyList::resizeEvent(QResizeEvent* event)
 {
     QTreeWidget::resizeEvent(event);
-    fitHeadings();
+    fitRows(*this);
 }
 
 void AssemblyList::pick(QTreeWidgetItem* item)
@@ -203,7 +207,7 @@ void AssemblyList::contextMenuEvent(QContextMenuEvent* event)
 void AssemblyList::changeEvent(QEvent* event)
 {
     QTreeWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange)
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange)
         refresh();
 }
 

@@ -9,6 +9,9 @@ namespace tapward::app {
 /// Calls `pick` for what is clicked once or entered; a second click of a double one is not another.
 void onPicked(QTreeWidget& list, const std::function<void(QTreeWidgetItem*)>& pick);
 
+/// Gives each row, of groups and of what they hold, the lines its words need: the view measures rows as if they had one.
+void fitRows(QTreeWidget& list);
+
 /// The assemblies one can draw at once: preheat loops in all their variants, and what the person has kept. Dragged onto
 /// the canvas, or picked with a click or Enter.
 class AssemblyList final : public QTreeWidget {
@@ -31,7 +34,6 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
-    void fitHeadings();
     void pick(QTreeWidgetItem* item);
     void askDelete(QTreeWidgetItem* item);
 

@@ -29,6 +29,11 @@ public:
     using QTreeWidget::QTreeWidget;
 
 protected:
+    void resizeEvent(QResizeEvent* event) override
+    {
+        QTreeWidget::resizeEvent(event);
+        fitRows(*this);
+    }
     void startDrag(Qt::DropActions) override
     {
         const auto* item = currentItem();
@@ -68,6 +73,7 @@ Tray::Tray(QWidget* parent)
     m_list->setUniformRowHeights(false);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setTextElideMode(Qt::ElideRight);
+    m_list->setWordWrap(true);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(4, 4, 4, 4);
     column->setSpacing(4);
@@ -113,6 +119,7 @@ void Tray::fill()
             m_list->setCurrentItem(item);
     }
     m_list->expandAll();
+    fitRows(*m_list);
     filter(m_search->text());
 }
 
@@ -173,7 +180,7 @@ bool Tray::eventFilter(QObject* watched, QEvent* event)
 void Tray::changeEvent(QEvent* event)
 {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange)
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange)
         fill();
 }
 
