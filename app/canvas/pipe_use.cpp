@@ -186,27 +186,38 @@ std::set<Travel> Tracer::flood(std::vector<Travel> starts, bool throughActors, c
 std::set<Travel> Tracer::fedBy(const Travel& start)
 {
     const std::set<Travel> travels = flood({start}, false, {});
-    std::set<Travel> against;
-    const auto leadsThere = [&](const Travel& travel) {
+    // What a way leads to, from its far end back: water is used there, or other water comes out there. What is merely
+    // filled (a vessel, a drain, a loose end) says nothing.
+    std::set<Travel> used, outcomes;
+    const auto leadsTo = [&](const Travel& travel, const std::set<Travel>& known, const auto& isThere) {
         int port = -1;
         const Node* node = nodeAt(travel, &port);
         if (node == nullptr)
             return false;
-        if (node->isSupply() || node->role == Role::CheckValve || node->role == Role::Circulator)
-            return node->gives(port);
-        int ways = 0;
+        if (isThere(*node, port))
+            return true;
         for (const int exit : exits(*node, port, false))
             for (const auto& next : leaving(*node, exit))
-                if (++ways; against.count(next) == 0)
-                    return false;
-        return ways > 0;
+                if (known.count(next) != 0)
+                    return true;
+        return false;
     };
-    for (std::size_t known = 1; known != against.size();) {
-        known = against.size();
-        for (const Travel& travel : travels)
-            if (against.count(travel) == 0 && leadsThere(travel))
-                against.insert(travel);
+    const auto comesOut = [](const Node& node, int port) {
+        return (node.isSupply() || node.role == Role::CheckValve || node.role == Role::Circulator) && node.gives(port);
+    };
+    const auto isUsed = [&](const Node& node, int port) {
+        return node.isHeater() || node.role == Role::Outlet || node.role == Role::MixingValve
+               || (node.isActor() && !comesOut(node, port)) || (node.isSupply() && !node.gives(port));
+    };
+    for (bool more = true; more;) {
+        more = false;
+        for (const Travel& travel : travels) {
+            more = (leadsTo(travel, used, isUsed) && used.insert(travel).second) || more;
+            more = (leadsTo(travel, outcomes, comesOut) && outcomes.insert(travel).second) || more;
+        }
     }
+    std::set<Travel> against;
+    std::ranges::set_difference(outcomes, used, std::inserter(against, against.end()));
     m_against.insert(against.begin(), against.end());
     std::set<Travel> fed;
     std::ranges::set_difference(travels, against, std::inserter(fed, fed.end()));

@@ -134,3 +134,43 @@ TEST_CASE("water comes to a demand pump from its tank, whichever was drawn first
         CHECK(traces[pipe].use == PipeUse::Cold);
     }
 }
+
+TEST_CASE("a vessel beside a pump takes nothing: the arrows come from the pump", "[canvas]")
+{
+    // Every template with a demand pump: from its outlet to the tee where city water comes in.
+    int held = 0;
+    for (const auto& entry : std::filesystem::directory_iterator(TAPWARD_SOURCE_DIR "/resources/templates")) {
+        const Drawing drawing = stored("resources/templates/" + entry.path().filename().string());
+        const auto traces = tracePipes(drawing);
+        for (const auto& part : drawing.parts) {
+            if (part.kind != "demand_pump")
+                continue;
+            PartId at = part.id;
+            const document::Part* pipe = drawing.pipeAt(part.id, "outlet");
+            for (int steps = 0; steps < 4 && pipe != nullptr; ++steps) {
+                const int far = pipe->ends[0].part == at ? 1 : 0;
+                CAPTURE(entry.path().filename().string(), pipe->tag);
+                CHECK(traces.at(pipe->id).direction == (far == 1 ? 1 : -1));
+                CHECK(traces.at(pipe->id).use == PipeUse::Cold);
+                ++held;
+                at = pipe->ends[static_cast<std::size_t>(far)].part;
+                const auto* tee = drawing.find(at);
+                // On past a tee that holds a vessel, to the one where the supplies meet.
+                const document::Part* next = nullptr;
+                bool vessel = false;
+                for (const char* port : {"run_a", "run_b", "branch"}) {
+                    const auto* other = tee->kind == "tee" ? drawing.pipeAt(at, port) : nullptr;
+                    if (other == nullptr || other->id == pipe->id)
+                        continue;
+                    const auto beyond = other->ends[other->ends[0].part == at ? 1 : 0].part;
+                    if (drawing.find(beyond)->kind == "accumulator")
+                        vessel = true;
+                    else
+                        next = other;
+                }
+                pipe = vessel ? next : nullptr;
+            }
+        }
+    }
+    CHECK(held > 4);
+}
