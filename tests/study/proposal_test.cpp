@@ -306,9 +306,15 @@ TEST_CASE("on any drawing a proposal is refused with a reason or gives a drawing
             }
             return {kNoPart, 0, {part.id, std::string(random.pick(kindOf(part).ports).id), {}}};
         };
+        std::vector<Place> canBegin;
+        for (const Part& part : before.parts) {
+            if (kindOf(part).isPipe && !beginRefusal(before, {part.id, 0.5, {}})) {
+                canBegin.push_back({part.id, 0.5, {}});
+            }
+        }
         for (int i = 0; i < 12; ++i) {
             const Variant variant = variants()[static_cast<std::size_t>(random.below(9))];
-            const Place hot = somewhere();
+            const Place hot = !canBegin.empty() && random.chance(0.5) ? random.pick(canBegin) : somewhere();
             const auto usual = random.chance(0.7) ? usualEnd(before, hot, variant.way) : std::nullopt;
             auto edit = propose(before, hot, usual.value_or(somewhere()), variant);
             if (!edit) {
