@@ -46,7 +46,7 @@ PagePreview::PagePreview(QPrinter& printer, std::function<void(QPrinter&)> paint
     bar->addStretch();
     m_back = button("step-back", tr("Back"), QKeySequence(Qt::Key_PageUp), [this] { turn(-1); });
     bar->addWidget(m_which);
-    m_on = button("step-forward", tr("On"), QKeySequence(Qt::Key_PageDown), [this] { turn(1); });
+    m_on = button("step-forward", tr("Next"), QKeySequence(Qt::Key_PageDown), [this] { turn(1); });
     bar->addStretch();
     auto* close = new QPushButton(tr("Close"));
     close->setAutoDefault(false);

@@ -10271,16 +10271,16 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <translation>Atrás</translation>
     </message>
     <message>
-        <source>On</source>
-        <translation>Adelante</translation>
-    </message>
-    <message>
         <source>Close</source>
         <translation>Cerrar</translation>
     </message>
     <message>
         <source>Sheet %1 of %2</source>
         <translation>Hoja %1 de %2</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Siguiente</translation>
     </message>
 </context>
 <context>

@@ -40,7 +40,7 @@ TEST_CASE("the preview says which sheet of how many, and turns them", "[shell][p
             5000);
     };
     CHECK(says(QStringLiteral("Sheet 1 of 2")));
-    auto* on = named<QToolButton>(preview, QStringLiteral("On"));
+    auto* on = named<QToolButton>(preview, QStringLiteral("Next"));
     auto* back = named<QToolButton>(preview, QStringLiteral("Back"));
     REQUIRE(on);
     REQUIRE(back);
