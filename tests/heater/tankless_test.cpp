@@ -7,7 +7,9 @@
 #include "support/catch.h"
 #include "support/units.h"
 
+using namespace tapward;
 using namespace tapward::heater;
+using test::kGpm;
 using Cause = TanklessCause;
 
 namespace {
