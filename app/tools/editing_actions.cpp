@@ -8,7 +8,9 @@
 
 #include "document/dimension.h"
 #include "document/rearrange.h"
+#include "session/message_text.h"
 #include "tools/editing_canvas.h"
+#include "tools/rows.h"
 
 namespace tapward::app {
 
@@ -81,13 +83,10 @@ void EditingCanvas::addActions()
     add(C::SpreadDown, tr("Spread &Down"), {},
         [this] { perform(document::distributeParts(session().drawing(), session().selection(), false)); });
     add(C::TidyUp, tr("Tid&y Up"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_T)},
-        [this] { perform(document::tidyParts(session().drawing(), session().selection())); });
+        [this] { tidyUp(); });
     add(C::TwoRows, tr("Lay in T&wo Rows"), {}, [this] {
-        auto edit = document::layInTwoRows(session().drawing());
-        const bool laid = edit.has_value();
-        perform(std::move(edit));
-        if (laid)
-            fitDrawing();
+        if (const auto problem = layRows(*this))
+            Q_EMIT message(problemText(*problem, session().units()));
     });
     add(C::TakeOut, tr("Take &Out of Pipe"), {QKeySequence(Qt::Key_O)}, [this] {
         if (session().selection().size() == 1)
@@ -153,7 +152,7 @@ void EditingCanvas::updateActions()
     for (const auto command : {C::SpreadAcross, C::SpreadDown})
         action(command)->setEnabled(symbols > 2);
     action(C::Dimension)->setEnabled(document::givesDimension(drawing, chosen));
-    action(C::TidyUp)->setEnabled(symbols > 0);
+    action(C::TidyUp)->setEnabled(symbols > 0 || (chosen.empty() && !drawing.parts.empty()));
     action(C::TakeOut)->setEnabled(symbols == 1 && chosen.size() == 1);
     action(C::InsertAgain)->setEnabled(!m_lastKind.isEmpty());
     action(C::Reroute)->setEnabled(bent);

@@ -8,10 +8,12 @@
 #include <QTimer>
 #include <utility>
 
+#include "document/rearrange.h"
 #include "look/kind_text.h"
 #include "session/message_text.h"
 #include "session/mime_types.h"
 #include "tools/kind_picker.h"
+#include "tools/rows.h"
 
 namespace tapward::app {
 
@@ -50,6 +52,22 @@ EditingCanvas::~EditingCanvas() = default;
 void EditingCanvas::perform(Result<document::Edit> edit, int burst)
 {
     if (const auto problem = session().perform(std::move(edit), burst))
+        Q_EMIT message(problemText(*problem, session().units()));
+}
+
+void EditingCanvas::tidyUp()
+{
+    std::vector<document::PartId> ids = session().selection();
+    bool laid = false;
+    if (ids.empty()) {
+        laid = !layRows(*this);
+        for (const auto& part : session().drawing().parts)
+            ids.push_back(part.id);
+    }
+    const auto problem = session().perform(document::tidyParts(session().drawing(), ids));
+    if (laid)
+        Q_EMIT message(tr("Laid in two rows, which takes an Undo of its own, and tidied."));
+    else if (problem)
         Q_EMIT message(problemText(*problem, session().units()));
 }
 

@@ -96,6 +96,7 @@ private:
     void addActions();
     void updateActions();
     void perform(Result<document::Edit> edit, int burst = 0);
+    void tidyUp();  ///< what is chosen, or the whole drawing, in two rows where it is long
     void copy();
     void paste(bool inPlace, bool atPointer);
     void duplicate();

@@ -10,6 +10,7 @@
 #include "session/message_text.h"
 #include "tools/arrow_keys.h"
 #include "tools/pipe_gesture.h"
+#include "tools/rows.h"
 
 namespace tapward::app {
 
@@ -134,6 +135,7 @@ bool ProposeTool::finish(const std::optional<Spot>& cold)
         say(*problem);
         return false;
     }
+    const bool laid = !layRows(m_view);
     session.select(document::proposalParts(session.drawing()));
     m_view.showSelectionToo();
     // Its own case shows what it does.
@@ -145,9 +147,12 @@ bool ProposeTool::finish(const std::optional<Spot>& cold)
     });
     if (run != cases.end())
         session.setCaseName(QString::fromStdString(run->name));
-    Q_EMIT m_view.message(CanvasView::tr("Proposed: %1. Lengths are estimates: measure them. Swap Variant in the "
-                                         "Drawing menu tries another one.")
-                              .arg(variantTitle(m_variant)));
+    QString told = CanvasView::tr("Proposed: %1. Lengths are estimates: measure them. Swap Variant in the "
+                                  "Drawing menu tries another one.")
+                       .arg(variantTitle(m_variant));
+    if (laid)
+        told += QLatin1Char(' ') + CanvasView::tr("The coach is laid in two rows; Undo goes back to one.");
+    Q_EMIT m_view.message(told);
     if (done)
         done();
     return true;

@@ -16,6 +16,45 @@ using namespace tapward::app::test;
 
 namespace {
 
+/// A coach in one long line: city water, a heater, and taps one after the other on its hot and cold mains.
+document::Drawing hallway(int taps)
+{
+    document::Drawing coach;
+    const auto add = [&](const char* kind, double x, double y) {
+        auto& part = coach.parts.emplace_back();
+        part.id = coach.nextId++;
+        part.kind = kind;
+        part.tag = coach.freeTag(document::kindOf(part));
+        part.at = {x, y};
+        return part.id;
+    };
+    const auto pipe = [&](document::PartId from, const char* out, document::PartId to, const char* in) {
+        auto& part = coach.parts.emplace_back();
+        part.id = coach.nextId++;
+        part.kind = "pipe_run";
+        part.tag = coach.freeTag(document::kindOf(part));
+        part.ends = {document::PipeEnd{from, out, {}}, document::PipeEnd{to, in, {}}};
+        part.entries["length_m"] = {1.5, parts::Basis::Measured};
+    };
+    const auto city = add("city_inlet", 0, 0), first = add("tee", 6, 0), heater = add("tankless_heater", 12, -4);
+    pipe(city, "outlet", first, "run_a");
+    pipe(first, "branch", heater, "cold");
+    auto cold = first, hot = heater;
+    const char* from = "hot";
+    for (int i = 1; i <= taps; ++i) {
+        const auto coldTee = add("tee", 12.0 * i + 10, 0), hotTee = add("tee", 12.0 * i + 6, -4);
+        const auto tap = add("faucet", 12.0 * i + 8, -10);
+        pipe(cold, "run_b", coldTee, "run_a");
+        pipe(hot, from, hotTee, "run_a");
+        pipe(coldTee, "branch", tap, "cold");
+        pipe(hotTee, "branch", tap, "hot");
+        cold = coldTee;
+        hot = hotTee;
+        from = "run_b";
+    }
+    return coach;
+}
+
 struct ProposeBench : Bench {
     AssemblyHand hand{canvas, [this] { canvas.cancelTool(); }};
 
@@ -73,6 +112,66 @@ TEST_CASE("one drag from the hot side to the cold side proposes a loop and selec
     b.session.undoStack().undo();
     b.session.undoStack().undo();
     CHECK(document::write(b.drawing()) == b.before);
+}
+
+TEST_CASE("a loop in a long coach lays it in two rows, as a step of its own, and every variant takes its place there",
+          "[propose][rows]")
+{
+    ProposeBench b;
+    b.session.startNew(hallway(9));
+    b.canvas.fitDrawing();
+    const std::string before = document::write(b.drawing());
+    const auto wide = [&] { return b.canvas.layoutOfDrawing().bounds.width(); };
+    const double one = wide();
+    const int steps = b.session.undoStack().count();
+    b.hand.startVariant("cold_line.one");
+    b.drag(b.on(b.hot()), b.on(b.cold()));
+    CAPTURE(b.said.toStdString());
+    REQUIRE(document::proposed(b.drawing()) == document::variantNamed("cold_line.one"));
+    CHECK(b.session.undoStack().count() == steps + 2);
+    CHECK(wide() < 0.75 * one);
+    CHECK(b.said.contains("two rows"));
+    CHECK(b.session.selection() == document::proposalParts(b.drawing()));
+    for (const auto& variant : document::variants()) {
+        if (variant.way == document::ReturnWay::Tank || variant == *document::proposed(b.drawing()))
+            continue;  // this coach has no tank
+        b.hand.swapFor(variant);
+        CAPTURE(document::idOf(variant), b.said.toStdString());
+        CHECK(document::proposed(b.drawing()) == variant);
+        CHECK(wide() < 0.85 * one);
+        b.session.undoStack().undo();
+    }
+    b.session.undoStack().undo();
+    CHECK(document::proposed(b.drawing()));
+    CHECK(wide() >= one);
+    b.session.undoStack().undo();
+    CHECK(document::write(b.drawing()) == before);
+}
+
+TEST_CASE("tidying up with nothing chosen is the whole drawing's, and ends in two rows where it is long", "[rows]")
+{
+    Bench b;
+    b.session.startNew(hallway(9));
+    const std::string before = document::write(b.drawing());
+    const int steps = b.session.undoStack().count();
+    b.session.select({});
+    auto* tidy = b.canvas.action(EditingCanvas::Command::TidyUp);
+    REQUIRE(tidy->isEnabled());
+    tidy->trigger();
+    CHECK(b.said.contains("two rows"));
+    const auto place = [&](const char* tag) { return b.drawing().findTag(tag)->at; };
+    CHECK(place("F9").y > place("F1").y + 12);
+    CHECK(place("F9").x < place("F6").x);
+    b.said.clear();
+    tidy->trigger();  // in two rows already
+    CHECK_FALSE(b.said.contains("two rows"));
+    while (b.session.undoStack().count() > steps && b.session.undoStack().canUndo())
+        b.session.undoStack().undo();
+    CHECK(document::write(b.drawing()) == before);
+    // Some parts: those alone.
+    b.session.select({b.drawing().parts[0].id, b.drawing().parts[2].id});
+    tidy->trigger();
+    CHECK_FALSE(b.said.contains("laid in two rows"));
 }
 
 TEST_CASE("a loop that reaches out of sight is brought into view, and no further than needed", "[propose]")
