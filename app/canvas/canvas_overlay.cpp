@@ -181,9 +181,7 @@ void CanvasView::drawForeground(QPainter* painter, const QRectF&)
     painter->resetTransform();
     if (shown().parts.empty()) {
         painter->setPen(theme.quietText);
-        QFont words = font();
-        words.setPointSizeF(words.pointSizeF() * 1.15);
-        painter->setFont(words);
+        painter->setFont(font());
         painter->drawText(viewport()->rect(), Qt::AlignCenter,
                           tr("Drag a part from the list onto the canvas, or press Insert.\n"
                              "Drag from port to port to draw a pipe."));

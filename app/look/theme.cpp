@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "look/theme.h"
 
+#include <cstdlib>
 #include <QPalette>
 
 namespace tapward::app {
@@ -48,10 +49,39 @@ Theme Theme::darkOne()
     return t;
 }
 
+Theme Theme::strongLight()
+{
+    Theme t = light();
+    t.grid = QColor(0x9a, 0xa0, 0xa6);
+    t.ink = t.text = t.added = Qt::black;
+    t.quietText = QColor(0x26, 0x2a, 0x2e);
+    t.cold = t.note = QColor(0x00, 0x50, 0x8a);
+    t.hot = t.danger = QColor(0x9a, 0x3c, 0x00);
+    t.returning = QColor(0x8a, 0x2f, 0x62);
+    t.removed = QColor(0x55, 0x55, 0x55);
+    t.selection = QColor(0x00, 0x4f, 0x9e);
+    t.target = QColor(0x00, 0x5c, 0x42);
+    t.caution = QColor(0x7a, 0x50, 0x00);
+    return t;
+}
+
+Theme Theme::strongDark()
+{
+    Theme t = darkOne();
+    t.paper = Qt::black;
+    t.grid = QColor(0x60, 0x66, 0x6c);
+    t.ink = t.text = t.added = Qt::white;
+    t.quietText = QColor(0xe0, 0xe3, 0xe6);
+    t.removed = QColor(0xa4, 0xa9, 0xae);
+    return t;
+}
+
 Theme Theme::of(const QPalette& palette)
 {
-    return palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness() ? darkOne()
-                                                                                                         : light();
+    const QColor ground = palette.color(QPalette::Window), text = palette.color(QPalette::WindowText);
+    const bool dark = ground.lightness() < text.lightness();
+    const bool strong = std::abs(ground.lightness() - text.lightness()) == 255;
+    return dark ? (strong ? strongDark() : darkOne()) : (strong ? strongLight() : light());
 }
 
 }  // namespace tapward::app

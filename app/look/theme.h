@@ -7,9 +7,10 @@ class QPalette;
 
 namespace tapward::app {
 
-/// Every colour of the drawing, by role. Two palettes: light (screen, paper, exports) and dark (screen).
+/// Every colour of the drawing, by role. Two palettes: light (screen, paper, exports) and dark (screen); each has a
+/// stronger one, for desktops that are set to pure black and white.
 /// Hues: Okabe & Ito, "Color Universal Design" (2008); lightened for the dark ground so that graphics
-/// keep 3:1 and text 4.5:1 contrast (WCAG 2.2).
+/// keep 3:1 and text 4.5:1 contrast (WCAG 2.2); of the stronger ones, graphics 4.5:1 and text 7:1.
 struct Theme {
     QColor paper;       ///< ground
     QColor grid;
@@ -26,7 +27,9 @@ struct Theme {
 
     static Theme light();
     static Theme darkOne();
-    /// The one that fits the palette's window colour.
+    static Theme strongLight();
+    static Theme strongDark();
+    /// The one that fits the palette's window and text.
     static Theme of(const QPalette& palette);
 };
 

@@ -9,7 +9,9 @@
 #include <QPainter>
 #include <QVBoxLayout>
 
+#include "look/spacing.h"
 #include "look/theme.h"
+#include "panels/figures.h"
 #include "panels/icons.h"
 #include "panels/margin_bar.h"
 
@@ -32,12 +34,6 @@ QLabel* iconLabel(review::Severity severity, int side)
     label->setPixmap(look::severityIcon(severity).pixmap(side, side));
     label->setAlignment(Qt::AlignTop);
     return label;
-}
-
-QFont bold(QFont font)
-{
-    font.setBold(true);
-    return font;
 }
 
 }  // namespace
@@ -70,7 +66,7 @@ SentenceRow::SentenceRow(const QString& text, const QString& shape) : m_text(wra
 {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(9);
+    row->setSpacing(look::kNext);
     if (shape == cautionShape())
         row->addWidget(iconLabel(review::Severity::Caution, fontMetrics().height()));
     row->addWidget(m_text, 1);
@@ -88,11 +84,9 @@ MarginRow::MarginRow(const Margin& margin, const QString&)
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(9);
+    column->setSpacing(look::kNext);
     auto* line = new QHBoxLayout;
-    QFont big = bold(font());
-    big.setPointSizeF(big.pointSizeF() * 1.25);
-    m_word->setFont(big);
+    m_word->setFont(look::headFont(font()));
     line->addWidget(iconLabel(margin.weight, m_word->fontMetrics().height()));
     line->addWidget(m_word, 1);
     column->addLayout(line);
@@ -116,33 +110,26 @@ QString AnswerRow::shape(const Answer& answer)
         .arg(answer.note.isEmpty());
 }
 
-AnswerRow::AnswerRow(const Answer& answer, const QString&) : m_label(wrapped()), m_value(new QLabel)
+AnswerRow::AnswerRow(const Answer& answer, const QString&) : m_label(wrapped()), m_value(new FigureLabel)
 {
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
-    grid->setVerticalSpacing(1);
-    grid->setHorizontalSpacing(8);
+    grid->setVerticalSpacing(0);
+    grid->setHorizontalSpacing(look::kNext);
     grid->setColumnStretch(1, 1);
-    m_value->setAlignment(Qt::AlignRight | Qt::AlignTop);
-    if (answer.has)
-        m_value->setFont(bold(font()));
+    m_value->setStrong(answer.has);
     int column = 0;
     if (answer.weight) {
         grid->addWidget(iconLabel(*answer.weight, fontMetrics().height()), 0, 0);
-        m_label->setFont(bold(font()));
+        m_label->setFont(look::strongFont(font()));
         column = 1;
     }
     grid->addWidget(m_label, 0, column, 1, 2 - column);
     grid->addWidget(m_value, 0, 2);
     if (!answer.note.isEmpty()) {
-        m_note = wrapped();
-        QFont small = font();
-        small.setPointSizeF(small.pointSizeF() * 0.92);
-        m_note->setFont(small);
-        QPalette quiet = m_note->palette();
-        quiet.setColor(QPalette::Active, QPalette::WindowText, Theme::of(palette()).quietText);
-        quiet.setColor(QPalette::Inactive, QPalette::WindowText, Theme::of(palette()).quietText);
-        m_note->setPalette(quiet);
+        m_note = new QuietLabel;
+        m_note->setWordWrap(true);
+        m_note->setFont(look::noteFont(font()));
         grid->addWidget(m_note, 1, column, 1, 3 - column);
     }
     show(answer);
@@ -153,7 +140,7 @@ void AnswerRow::show(const Answer& answer)
     m_label->setText(answer.weight ? QCoreApplication::translate("tapward::app::AnswersPanel", "%1: %2")
                                          .arg(look::severityWord(*answer.weight), answer.label)
                                    : answer.label);
-    m_value->setText(answer.value);
+    m_value->show(answer.figure, answer.unit);
     if (m_note)
         m_note->setText(answer.note);
     setAccessibleName(QStringLiteral("%1: %2").arg(answer.label, answer.value));
@@ -168,17 +155,15 @@ QString HeadRows::shape(const std::vector<HeadLine>& lines)
 HeadRows::HeadRows(const std::vector<HeadLine>& lines, const QString&)
 {
     auto* grid = new QGridLayout(this);
-    grid->setContentsMargins(0, 4, 0, 0);
-    grid->setVerticalSpacing(2);
+    grid->setContentsMargins(0, look::kNear, 0, 0);
+    grid->setVerticalSpacing(look::kNear);
     grid->setColumnStretch(0, 1);
     auto* title = wrapped(QCoreApplication::translate("tapward::app::AnswersPanel", "Where the pump's head goes"));
-    title->setFont(bold(font()));
+    title->setFont(look::strongFont(font()));
     grid->addWidget(title, 0, 0, 1, 3);
     int row = 1;
     for (std::size_t i = 0; i < std::min(lines.size(), kHeadLines); ++i, row += 2) {
-        const Line line{wrapped(), new QLabel, new QLabel, new ShareBar};
-        line.loss->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-        line.share->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+        const Line line{wrapped(), new FigureLabel, new FigureLabel, new ShareBar};
         grid->addWidget(line.text, row, 0);
         grid->addWidget(line.loss, row, 1);
         grid->addWidget(line.share, row, 2);
@@ -201,9 +186,8 @@ void HeadRows::show(const std::vector<HeadLine>& lines)
             continue;
         }
         m_lines[i].text->setText(lines[i].text);
-        m_lines[i].loss->setText(lines[i].loss);
-        m_lines[i].share->setText(
-            QCoreApplication::translate("tapward::app::AnswersPanel", "%1 %").arg(std::lround(lines[i].share * 100)));
+        m_lines[i].loss->show(lines[i].figure, lines[i].unit);
+        m_lines[i].share->show(QString::number(std::lround(lines[i].share * 100)), QStringLiteral("%"));
         m_lines[i].bar->setShare(lines[i].share);
     }
     if (m_rest)

@@ -10,6 +10,7 @@ class QLabel;
 
 namespace tapward::app {
 
+class FigureLabel;
 class MarginBar;
 class ShareBar;
 
@@ -46,9 +47,11 @@ public:
     AnswerRow(const Answer& answer, const QString& shape);
     void show(const Answer& answer);
     static QString shape(const Answer& answer);
+    FigureLabel& value() { return *m_value; }
 
 private:
-    QLabel *m_label, *m_value, *m_note = nullptr;
+    QLabel *m_label, *m_note = nullptr;
+    FigureLabel* m_value;
 };
 
 /// Where the pump's head goes: the largest shares, and the rest in one line.
@@ -60,7 +63,8 @@ public:
 
 private:
     struct Line {
-        QLabel *text, *loss, *share;
+        QLabel* text;
+        FigureLabel *loss, *share;
         ShareBar* bar;
     };
     std::vector<Line> m_lines;

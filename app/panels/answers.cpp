@@ -54,11 +54,30 @@ Margin marginOf(const study::LoopAnswer& loop, const study::StopStudy* samples, 
     return margin;
 }
 
+void setValue(Answer& answer, const Measure& value, UnitSystem units, bool atLeast = false)
+{
+    const Shown parts = shown(value, units);
+    answer.figure = plain(parts.number);
+    answer.unit = plain(parts.unit);
+    answer.value = plain(show(value, units));
+    if (atLeast) {
+        answer.figure = tr("at least %1").arg(answer.figure);
+        answer.value = tr("at least %1").arg(answer.value);
+    }
+}
+
 void add(Answers& answers, const char* id, const QString& label, std::optional<double> si, Quantity quantity,
          const QString& note, UnitSystem units)
 {
-    if (si)
-        answers.lines.push_back({QString::fromLatin1(id), label, sayMeasure(*si, quantity, units), note, true, {}});
+    if (!si)
+        return;
+    Answer answer;
+    answer.id = QString::fromLatin1(id);
+    answer.label = label;
+    setValue(answer, {*si, quantity}, units);
+    answer.note = note;
+    answer.has = true;
+    answers.lines.push_back(std::move(answer));
 }
 
 /// A line without an answer joins the one that lacks it for the same reason: a drawing just begun says each once.
@@ -115,12 +134,10 @@ Answers collectAnswers(const Session& session)
         answer.label = say(line.label);
         answer.has = line.has;
         if (line.has) {
-            answer.value = sayMeasure(line.value.si, line.value.quantity, units);
-            if (line.atLeast)
-                answer.value = tr("at least %1").arg(answer.value);
+            setValue(answer, line.value, units, line.atLeast);
             answer.note = sayMessage(line.note, units);
         } else {
-            answer.value = tr("No answer");
+            answer.value = answer.figure = tr("No answer");
             answer.note = sayMessage(line.reason, units);
         }
         const bool hot =
@@ -146,8 +163,10 @@ Answers collectAnswers(const Session& session)
 
     for (const auto& item : loop.headBudget) {
         const document::Part* part = session.drawing().find(item.part);
-        answers.head.push_back({item.part, part ? sayPart(*part) : QString(),
-                                sayMeasure(item.loss_Pa, Quantity::Pressure, units), item.share});
+        const Measure loss{item.loss_Pa, Quantity::Pressure};
+        const Shown parts = shown(loss, units);
+        answers.head.push_back({item.part, part ? sayPart(*part) : QString(), plain(show(loss, units)),
+                                plain(parts.number), plain(parts.unit), item.share});
     }
     for (const auto& message : session.cautions())
         answers.cautions.push_back(sayMessage(message, units));

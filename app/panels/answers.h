@@ -13,6 +13,7 @@ namespace tapward::app {
 /// One line of the predictions panel, ready to show and to copy.
 struct Answer {
     QString id, label, value;
+    QString figure, unit;    ///< the value in its two parts; `unit` may be empty
     QString note;            ///< basis, caveat, or the reason why there is no value
     bool has = false;
     std::optional<review::Severity> weight;  ///< danger style with triangle and word
@@ -30,6 +31,7 @@ struct Margin {
 struct HeadLine {
     document::PartId part;
     QString text, loss;
+    QString figure, unit;    ///< the loss in its two parts
     double share;
 };
 

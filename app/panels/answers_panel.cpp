@@ -12,8 +12,10 @@
 #include <QScrollBar>
 #include <QVBoxLayout>
 
+#include "look/spacing.h"
 #include "panels/answer_rows.h"
 #include "panels/catch_up.h"
+#include "panels/figures.h"
 #include "panels/icons.h"
 
 namespace tapward::app {
@@ -27,11 +29,11 @@ AnswersPanel::AnswersPanel(Session& session, QWidget* parent)
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
     all->setSpacing(0);
-    m_state->setContentsMargins(10, 4, 10, 4);
+    m_state->setContentsMargins(look::kNext, look::kNear, look::kNext, look::kNear);
     m_state->setWordWrap(true);
     all->addWidget(m_state);
-    m_column->setContentsMargins(10, 6, 10, 10);
-    m_column->setSpacing(9);
+    m_column->setContentsMargins(look::kNext, look::kNext, look::kNext, look::kNext);
+    m_column->setSpacing(look::kNext);
     m_column->addStretch();
     m_scroll->setWidgetResizable(true);
     m_scroll->setFrameShape(QFrame::NoFrame);
@@ -90,6 +92,17 @@ void AnswersPanel::put(std::size_t at, const Content& content, const QString& sh
     static_cast<Row*>(m_rows[at].widget)->show(content);
 }
 
+void AnswersPanel::alignUnits()
+{
+    int widest = 0;
+    for (const auto& row : m_rows)
+        if (auto* answer = dynamic_cast<AnswerRow*>(row.widget))
+            widest = std::max(widest, answer->value().widthOfUnit());
+    for (const auto& row : m_rows)
+        if (auto* answer = dynamic_cast<AnswerRow*>(row.widget))
+            answer->value().setWidthOfUnit(widest);
+}
+
 void AnswersPanel::fill()
 {
     m_answers = collectAnswers(m_session);
@@ -122,6 +135,7 @@ void AnswersPanel::fill()
     for (const auto& text : m_answers.cautions)
         sentence(text, caution);
     cut();
+    alignUnits();
     setAccessibleDescription(asText());
 }
 

@@ -32,6 +32,7 @@ private:
     void refresh();
     void refreshState();
     void fill();
+    void alignUnits();
     template <class Row, class Content>
     void put(std::size_t at, const Content& content, const QString& shape);
 

@@ -7,6 +7,7 @@
 #include <QLabel>
 #include <QToolButton>
 
+#include "look/spacing.h"
 #include "panels/choice_button.h"
 #include "panels/flow_layout.h"
 #include "panels/icons.h"
@@ -15,25 +16,70 @@
 
 namespace tapward::app {
 
+namespace {
+
+/// Buttons of which one is down, with their name before them.
+QButtonGroup* addSwitch(QWidget* owner, QHBoxLayout* line, const QString& name,
+                        const QList<QPair<QString, int>>& choices, const QStringList& tips)
+{
+    auto* group = new QButtonGroup(owner);
+    group->setExclusive(true);
+    auto* label = new QLabel(name);
+    line->addWidget(label);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(0);
+    for (qsizetype i = 0; i < choices.size(); ++i) {
+        auto* button = new ChoiceButton;
+        button->setText(choices[i].first);
+        button->setCheckable(true);
+        button->setAccessibleName(CaseBar::tr("%1: %2").arg(name, choices[i].first));
+        button->setToolTip(tips.value(i));
+        button->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
+        row->addWidget(button);
+        group->addButton(button, choices[i].second);
+    }
+    line->addLayout(row);
+    return group;
+}
+
+}  // namespace
+
+UnitsSwitch::UnitsSwitch(Session& session, QWidget* parent) : QWidget(parent)
+{
+    auto* line = new QHBoxLayout(this);
+    line->setContentsMargins(look::kNext, 0, look::kNext, 0);
+    line->setSpacing(look::kNext);
+    auto* units =
+        addSwitch(this, line, CaseBar::tr("Units"),
+                  {{CaseBar::tr("US"), int(UnitSystem::Us)}, {CaseBar::tr("Metric"), int(UnitSystem::Metric)}},
+                  {CaseBar::tr("Gallons, feet, °F, psi"), CaseBar::tr("Liters, meters, °C, kPa")});
+    const auto follow = [units, &session] { units->button(int(session.units()))->setChecked(true); };
+    connect(units, &QButtonGroup::idClicked, this,
+            [&session](int id) { session.setUnits(static_cast<UnitSystem>(id)); });
+    connect(&session, &Session::viewChanged, this, follow);
+    follow();
+}
+
 CaseBar::CaseBar(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_case(new QuietCombo), m_stage(new QuietCombo), m_keep(new QToolButton)
 {
     setAccessibleName(tr("Case and view"));
     auto* all = new FlowLayout(this);
-    all->setContentsMargins(6, 4, 6, 4);
-    all->setSpacing(8);
+    all->setContentsMargins(look::kNext, look::kNear, look::kNext, look::kNear);
+    all->setSpacing(look::kNext);
     QHBoxLayout* line = nullptr;
     const auto beginGroup = [&] {
         auto* group = new QWidget;
         line = new QHBoxLayout(group);
         line->setContentsMargins(0, 0, 0, 0);
-        line->setSpacing(6);
+        line->setSpacing(look::kNext);
         all->addWidget(group);
     };
     beginGroup();
     const auto addLabel = [&](const QString& text, QWidget* buddy) {
         auto* label = new QLabel(text);
         label->setBuddy(buddy);
+        label->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);  // beside its box, however much room there is
         line->addWidget(label);
     };
     addLabel(tr("Case"), m_case);
@@ -42,7 +88,7 @@ CaseBar::CaseBar(Session& session, QWidget* parent)
     m_case->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     static_cast<QComboBox*>(m_case)->setMinimumContentsLength(14);
     m_case->setMaximumWidth(fontMetrics().averageCharWidth() * 48);
-    line->addWidget(m_case, 2);
+    line->addWidget(m_case, 100);
     auto* edit = new QToolButton;
     edit->setIcon(look::icon(QStringLiteral("edit")));
     edit->setToolTip(tr("Edit Cases\u2026"));
@@ -52,8 +98,9 @@ CaseBar::CaseBar(Session& session, QWidget* parent)
     m_keep->setText(tr("Keep as Case"));
     m_keep->setToolTip(tr("Make the script that is shown a case of this drawing"));
     line->addWidget(m_keep);
+    line->addStretch(1);
     beginGroup();
-    m_view = addSwitch(line, tr("Show"),
+    m_view = addSwitch(this, line, tr("Show"),
                        {{sayView(document::View::Before), int(document::View::Before)},
                         {sayView(document::View::After), int(document::View::After)},
                         {sayView(document::View::Both), int(document::View::Both)}},
@@ -66,9 +113,7 @@ CaseBar::CaseBar(Session& session, QWidget* parent)
         m_stage->addItem(sayStage(stage), int(stage));
     static_cast<QComboBox*>(m_stage)->setMinimumContentsLength(8);
     line->addWidget(m_stage);
-    beginGroup();
-    m_units = addSwitch(line, tr("Units"), {{tr("US"), int(UnitSystem::Us)}, {tr("Metric"), int(UnitSystem::Metric)}},
-                        {tr("Gallons, feet, °F, psi"), tr("Liters, meters, °C, kPa")});
+    m_newParts = m_stage->parentWidget();
 
     connect(m_case, &QComboBox::activated, this, [this] { m_session.setCaseName(m_case->currentData().toString()); });
     connect(m_keep, &QToolButton::clicked, this, [this] { m_session.keepPlayed(); });
@@ -76,8 +121,6 @@ CaseBar::CaseBar(Session& session, QWidget* parent)
             [this](int i) { m_session.setNewStage(static_cast<document::Stage>(m_stage->itemData(i).toInt())); });
     connect(m_view, &QButtonGroup::idClicked, this,
             [this](int id) { m_session.setView(static_cast<document::View>(id)); });
-    connect(m_units, &QButtonGroup::idClicked, this,
-            [this](int id) { m_session.setUnits(static_cast<UnitSystem>(id)); });
     connect(edit, &QToolButton::clicked, this, &CaseBar::editCasesRequested);
     connect(&session, &Session::viewChanged, this, &CaseBar::refresh);
     connect(&session, &Session::caseChanged, this, &CaseBar::refreshCases);
@@ -86,34 +129,11 @@ CaseBar::CaseBar(Session& session, QWidget* parent)
     refreshCases();
 }
 
-QButtonGroup* CaseBar::addSwitch(QHBoxLayout* line, const QString& name, const QList<QPair<QString, int>>& choices,
-                                 const QStringList& tips)
-{
-    auto* group = new QButtonGroup(this);
-    group->setExclusive(true);
-    auto* label = new QLabel(name);
-    line->addWidget(label);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(0);
-    for (qsizetype i = 0; i < choices.size(); ++i) {
-        auto* button = new ChoiceButton;
-        button->setText(choices[i].first);
-        button->setCheckable(true);
-        button->setAccessibleName(tr("%1: %2").arg(name, choices[i].first));
-        button->setToolTip(tips.value(i));
-        button->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
-        row->addWidget(button);
-        group->addButton(button, choices[i].second);
-    }
-    line->addLayout(row);
-    return group;
-}
+void CaseBar::offerStage(bool offered) { m_newParts->setVisible(offered); }
 
 void CaseBar::refresh()
 {
     if (auto* button = m_view->button(int(m_session.view())))
-        button->setChecked(true);
-    if (auto* button = m_units->button(int(m_session.units())))
         button->setChecked(true);
     m_stage->setCurrentIndex(m_stage->findData(int(m_session.newStage())));
 }

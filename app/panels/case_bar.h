@@ -7,30 +7,37 @@
 
 class QButtonGroup;
 class QComboBox;
-class QHBoxLayout;
 class QToolButton;
 
 namespace tapward::app {
 
-/// Above the drawing: which case, which state of the coach, which stage new parts get, which units.
+/// Which units are shown; one click is all it takes.
+class UnitsSwitch final : public QWidget {
+    Q_OBJECT
+public:
+    explicit UnitsSwitch(Session& session, QWidget* parent = nullptr);
+};
+
+/// Above the drawing: which case, which state of the coach, which stage new parts get.
 class CaseBar final : public QWidget {
     Q_OBJECT
 public:
     explicit CaseBar(Session& session, QWidget* parent = nullptr);
+    /// Where nobody draws the stage of new parts only takes room.
+    void offerStage(bool offered);
 
 Q_SIGNALS:
     void editCasesRequested();
 
 private:
-    QButtonGroup* addSwitch(QHBoxLayout* line, const QString& name, const QList<QPair<QString, int>>& choices,
-                            const QStringList& tips);
     void refresh();
     void refreshCases();
 
     Session& m_session;
     QComboBox *m_case, *m_stage;
     QToolButton* m_keep;
-    QButtonGroup *m_view, *m_units;
+    QButtonGroup* m_view;
+    QWidget* m_newParts = nullptr;
 };
 
 }  // namespace tapward::app

@@ -8,6 +8,7 @@
 
 #include "panels/case_editor.h"
 #include "panels/case_words.h"
+#include "panels/figures.h"
 #include "panels/quiet_combo.h"
 #include "panels/say.h"
 #include "panels/value_edit.h"
@@ -71,7 +72,7 @@ CaseEditor::NumberRow& CaseEditor::addNumber(QFormLayout* form, const QString& l
     edit->setAccessibleName(label);
     edit->setCheck(inRange(least, most, quantity));
     edit->setMayBeEmpty(mayBeEmpty, mayBeEmpty ? tr("as drawn") : QString());
-    auto* unit = new QLabel;
+    auto* unit = new QuietLabel;
     auto* box = new QWidget;
     auto* line = new QHBoxLayout(box);
     line->setContentsMargins(0, 0, 0, 0);

@@ -3,6 +3,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "look/spacing.h"
 #include "panels/choice_button.h"
 #include "panels/safety_plot.h"
 #include "panels/safety_table.h"
@@ -21,7 +22,7 @@ ChartAndTable::ChartAndTable(const QString& name, QWidget* beside, QWidget* pare
     m_stack->addWidget(m_plot);
     m_stack->addWidget(m_table);
     auto* bar = new QHBoxLayout;
-    bar->setContentsMargins(6, 2, 6, 0);
+    bar->setContentsMargins(look::kNext, look::kNear, look::kNext, 0);
     if (beside)
         bar->addWidget(beside, 1);
     else
@@ -29,7 +30,7 @@ ChartAndTable::ChartAndTable(const QString& name, QWidget* beside, QWidget* pare
     bar->addWidget(m_asTable, 0, Qt::AlignTop);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
-    all->setSpacing(2);
+    all->setSpacing(look::kNear);
     all->addLayout(bar);
     all->addWidget(m_stack, 1);
     connect(m_asTable, &QToolButton::toggled, this, [this](bool on) { m_stack->setCurrentIndex(on ? 1 : 0); });

@@ -12,6 +12,7 @@
 #include <QVBoxLayout>
 
 #include "document/curve_cells.h"
+#include "look/spacing.h"
 #include "panels/curve_plot.h"
 #include "panels/icons.h"
 #include "panels/say.h"
@@ -41,7 +42,7 @@ CurveEditor::CurveEditor(const parts::PartKind& kind, const parts::Field& field,
     m_plot->setAccessibleName(tr("%1 drawn").arg(name));
 
     auto* buttons = new QVBoxLayout;
-    buttons->setSpacing(2);
+    buttons->setSpacing(look::kNear);
     buttons->addWidget(m_add);
     buttons->addWidget(m_remove);
     buttons->addStretch();
@@ -50,7 +51,7 @@ CurveEditor::CurveEditor(const parts::PartKind& kind, const parts::Field& field,
     top->addLayout(buttons);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
-    all->setSpacing(4);
+    all->setSpacing(look::kNear);
     all->addLayout(top);
     all->addWidget(m_plot);
 

@@ -13,7 +13,9 @@
 #include <QVBoxLayout>
 
 #include "document/survey.h"
+#include "look/spacing.h"
 #include "panels/field_editor.h"
+#include "panels/figures.h"
 #include "panels/floor_plan_box.h"
 #include "panels/job_form.h"
 #include "panels/jug_dialog.h"
@@ -73,11 +75,9 @@ void DetailsPanel::rebuild()
 
     auto* content = new QWidget;
     auto* column = new QVBoxLayout(content);
-    column->setContentsMargins(10, 8, 10, 10);
+    column->setContentsMargins(look::kNext, look::kNext, look::kNext, look::kNext);
     m_title = new QLabel;
-    QFont bold = font();
-    bold.setBold(true);
-    m_title->setFont(bold);
+    m_title->setFont(look::strongFont(font()));
     m_title->setWordWrap(true);
     column->addWidget(m_title);
     if (m_shown.empty()) {
@@ -101,8 +101,8 @@ QWidget* DetailsPanel::buildParts(const std::vector<PartId>& ids)
     auto* box = new QWidget;
     auto* grid = new QGridLayout(box);
     grid->setContentsMargins(0, 0, 0, 0);
-    grid->setHorizontalSpacing(6);
-    grid->setVerticalSpacing(4);
+    grid->setHorizontalSpacing(look::kNext);
+    grid->setVerticalSpacing(look::kNear);
     grid->setColumnStretch(0, 2);
     grid->setColumnStretch(1, 1);
     grid->setColumnStretch(2, 2);
@@ -143,7 +143,7 @@ QWidget* DetailsPanel::buildParts(const std::vector<PartId>& ids)
                                      [&](PartId id) { return document::kindOf(*m_session.drawing().find(id)).isPipe; });
     if (!anyPipe) {
         m_height = new ValueEdit(Quantity::Length, m_session.units());
-        m_heightUnit = new QLabel;
+        m_heightUnit = new QuietLabel;
         auto* pair = new QWidget;
         auto* line = new QHBoxLayout(pair);
         line->setContentsMargins(0, 0, 0, 0);

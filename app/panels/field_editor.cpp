@@ -8,7 +8,9 @@
 #include <QLineEdit>
 #include <QToolButton>
 
+#include "look/spacing.h"
 #include "panels/curve_editor.h"
+#include "panels/figures.h"
 #include "panels/icons.h"
 #include "panels/quiet_combo.h"
 #include "panels/say.h"
@@ -97,11 +99,11 @@ void FieldEditor::buildEditor(QWidget* parent)
         connect(m_value, &ValueEdit::committed, this, [this](double si) { store(si); });
         connect(m_value, &ValueEdit::cleared, this, [this] { store(0.0); });
         connect(m_value, &ValueEdit::complaint, this, &FieldEditor::complain);
-        m_unit = new QLabel(parent);
+        m_unit = new QuietLabel({}, parent);
         auto* box = new QWidget(parent);
         auto* line = new QHBoxLayout(box);
         line->setContentsMargins(0, 0, 0, 0);
-        line->setSpacing(4);
+        line->setSpacing(look::kNear);
         line->addWidget(m_value, 1);
         line->addWidget(m_unit);
         m_unit->setMinimumWidth(m_unit->fontMetrics().horizontalAdvance(QStringLiteral("gpm")));

@@ -14,6 +14,7 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include "look/spacing.h"
 #include "panels/catch_up.h"
 #include "panels/icons.h"
 #include "panels/say.h"
@@ -35,9 +36,9 @@ FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
     m_detail->setWordWrap(true);
     m_detail->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_detail->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    m_detail->setContentsMargins(8, 4, 8, 4);
+    m_detail->setContentsMargins(look::kNext, look::kNear, look::kNext, look::kNear);
     m_empty->setWordWrap(true);
-    m_empty->setContentsMargins(10, 8, 10, 8);
+    m_empty->setContentsMargins(look::kNext, look::kNext, look::kNext, look::kNext);
     m_dismiss->setToolTip(tr("Keep the finding out of the count, with your reason; the reason is saved and printed"));
 
     auto* detail = new QScrollArea;
@@ -47,7 +48,7 @@ FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
     detail->setWidget(m_detail);
     detail->setFocusPolicy(Qt::NoFocus);
     auto* buttons = new QHBoxLayout;
-    buttons->setContentsMargins(8, 0, 8, 6);
+    buttons->setContentsMargins(look::kNext, 0, look::kNext, look::kNext);
     buttons->addWidget(m_jump);
     buttons->addWidget(m_fix);
     buttons->addWidget(m_dismiss);
@@ -55,7 +56,7 @@ FindingsPanel::FindingsPanel(Session& session, QWidget* parent)
     buttons->addStretch();
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
-    all->setSpacing(2);
+    all->setSpacing(look::kNear);
     all->addWidget(m_empty);
     all->addWidget(m_list, 3);
     all->addWidget(detail, 2);

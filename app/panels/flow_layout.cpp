@@ -76,8 +76,10 @@ int FlowLayout::arrange(const QRect& rect, bool move) const
                 width = room.width();  // alone and too wide: it has to make do
             else if (growing > 0 && (m_items[i]->expandingDirections() & Qt::Horizontal))
                 width = std::min(width + std::max(0, spare) / growing, m_items[i]->maximumSize().width());
-            if (move)
-                m_items[i]->setGeometry(QRect(x, y, width, height));
+            if (move) {
+                const int own = std::min(height, m_items[i]->sizeHint().height());
+                m_items[i]->setGeometry(QRect(x, y + (height - own) / 2, width, own));
+            }
             x += width + spacing();
         }
         y += height + (to < m_items.size() ? spacing() : 0);

@@ -133,4 +133,21 @@ QPalette darkPalette()
     return p;
 }
 
+QPalette strongPalette(bool dark)
+{
+    const QColor ground = dark ? Qt::black : Qt::white, text = dark ? Qt::white : Qt::black;
+    QPalette p(text, dark ? QColor(0x20, 0x20, 0x20) : QColor(0xf0, 0xf0, 0xf0), text, text, text, text, text, ground,
+               ground);
+    p.setColor(QPalette::Mid, dark ? QColor(0x60, 0x60, 0x60) : QColor(0xa0, 0xa0, 0xa0));
+    p.setColor(QPalette::Highlight, dark ? QColor(0xff, 0xe0, 0x30) : QColor(0x00, 0x30, 0x80));
+    p.setColor(QPalette::HighlightedText, ground);
+    p.setColor(QPalette::PlaceholderText, text);
+    p.setColor(QPalette::ToolTipBase, ground);
+    p.setColor(QPalette::ToolTipText, text);
+    p.setColor(QPalette::Link, dark ? QColor(0x8c, 0xd0, 0xff) : QColor(0x00, 0x30, 0x80));
+    for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
+        p.setColor(QPalette::Disabled, role, dark ? QColor(0xb0, 0xb0, 0xb0) : QColor(0x50, 0x50, 0x50));
+    return p;
+}
+
 }  // namespace tapward::app::look

@@ -23,5 +23,7 @@ QString severityWord(review::Severity severity);
 
 /// A dark palette for checks and for desktops that tell Qt nothing.
 QPalette darkPalette();
+/// Black and white, as desktops for eyes that need it have theirs.
+QPalette strongPalette(bool dark);
 
 }  // namespace tapward::app::look

@@ -11,6 +11,8 @@
 #include <QPlainTextEdit>
 #include <QVBoxLayout>
 
+#include "look/spacing.h"
+#include "panels/figures.h"
 #include "panels/say.h"
 #include "panels/value_edit.h"
 
@@ -81,12 +83,12 @@ ValueEdit* JobForm::addNumber(const QString& label, Quantity quantity, double mo
     auto* complaint = new QLabel;
     complaint->setWordWrap(true);
     complaint->hide();
-    auto* unit = new QLabel;
+    auto* unit = new QuietLabel;
     auto* box = new QWidget;
     auto* column = new QVBoxLayout(box);
     column->setContentsMargins(0, 0, 0, 0);
     auto* line = new QHBoxLayout;
-    line->setSpacing(4);
+    line->setSpacing(look::kNear);
     line->addWidget(edit, 1);
     line->addWidget(unit);
     column->addLayout(line);

@@ -10,6 +10,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "look/spacing.h"
 #include "panels/say.h"
 #include "panels/value_edit.h"
 #include "session/session.h"
@@ -93,9 +94,7 @@ JugDialog::JugDialog(Session& session, document::PartId part, QWidget* parent)
         m_complaint->setText(text.isEmpty() ? text : QStringLiteral("\u25B2 %1").arg(text));
     });
 
-    QFont bold = font();
-    bold.setBold(true);
-    m_result->setFont(bold);
+    m_result->setFont(look::strongFont(font()));
     all->addWidget(m_result);
     all->addWidget(m_notes);
     m_complaint->setObjectName(QStringLiteral("complaint"));

@@ -13,6 +13,7 @@
 #include <set>
 
 #include "document/ports.h"
+#include "look/spacing.h"
 #include "panels/catch_up.h"
 #include "panels/say.h"
 
@@ -120,8 +121,8 @@ OutlinePanel::OutlinePanel(Session& session, QWidget* parent)
     for (const int column : {kFlow, kWarmth})
         m_tree->header()->resizeSection(column, fontMetrics().averageCharWidth() * 12);
     auto* all = new QVBoxLayout(this);
-    all->setContentsMargins(4, 4, 4, 4);
-    all->setSpacing(4);
+    all->setContentsMargins(look::kNear, look::kNear, look::kNear, look::kNear);
+    all->setSpacing(look::kNear);
     all->addWidget(m_filter);
     all->addWidget(m_tree, 1);
 

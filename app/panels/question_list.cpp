@@ -6,6 +6,8 @@
 #include <QScrollBar>
 #include <QSignalBlocker>
 
+#include "look/spacing.h"
+
 namespace tapward::app {
 
 QuestionList::QuestionList(QWidget* parent) : QWidget(parent), m_list(new QListWidget), m_pages(new QStackedWidget)
@@ -15,7 +17,7 @@ QuestionList::QuestionList(QWidget* parent) : QWidget(parent), m_list(new QListW
     setFocusProxy(m_list);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(6);
+    row->setSpacing(look::kNext);
     row->addWidget(m_list);
     row->addWidget(m_pages, 1);
     connect(m_list, &QListWidget::currentRowChanged, this, [this](int at) {

@@ -7,6 +7,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "look/spacing.h"
 #include "panels/choice_button.h"
 #include "panels/flow_layout.h"
 #include "panels/quiet_combo.h"
@@ -67,13 +68,13 @@ SafetyFaultsPage::SafetyFaultsPage(Session& session, StudyWorker& worker)
     words->addWidget(shown);
     words->addWidget(m_filter);
     auto* bar = new FlowLayout;
-    bar->setContentsMargins(8, 2, 8, 0);
+    bar->setContentsMargins(look::kNext, look::kNear, look::kNext, 0);
     for (QWidget* widget : std::initializer_list<QWidget*>{choice, m_pairs, m_show})
         bar->addWidget(widget);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
-    all->setSpacing(2);
-    m_summary->setContentsMargins(8, 2, 8, 0);
+    all->setSpacing(look::kNear);
+    m_summary->setContentsMargins(look::kNext, look::kNear, look::kNext, 0);
     all->addWidget(m_summary);
     all->addLayout(bar);
     all->addWidget(m_table, 1);

@@ -10,6 +10,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "look/spacing.h"
 #include "panels/fire_map_page.h"
 #include "panels/icons.h"
 #include "panels/loop_chart.h"
@@ -45,20 +46,20 @@ SafetyPanel::SafetyPanel(Session& session, StudyWorker& studies, QWidget* parent
     for (QWidget* widget : std::initializer_list<QWidget*>{m_run, m_cancel, m_progress})
         widget->setMinimumHeight(std::max(24, widget->sizeHint().height()));
     auto* bar = new QHBoxLayout;
-    bar->setContentsMargins(6, 4, 6, 0);
+    bar->setContentsMargins(look::kNext, look::kNear, look::kNext, 0);
     bar->addWidget(m_run);
     bar->addWidget(m_cancel);
     bar->addWidget(m_progress);
     bar->addWidget(m_doing, 1);
 
     auto* line = new QHBoxLayout(m_staleBar);
-    line->setContentsMargins(8, 0, 8, 0);
+    line->setContentsMargins(look::kNext, 0, look::kNext, 0);
     line->addWidget(m_staleIcon, 0, Qt::AlignTop);
     line->addWidget(m_stale, 1);
     m_stale->setWordWrap(true);
     m_empty->setWordWrap(true);
     m_empty->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    m_empty->setContentsMargins(10, 8, 10, 8);
+    m_empty->setContentsMargins(look::kNext, look::kNext, look::kNext, look::kNext);
     m_empty->setText(tr("The studies look for the hottest water and the weakest points that this drawing allows. They "
                         "take from seconds to minutes; you can go on drawing meanwhile."));
     m_questions->list().setAccessibleName(tr("Studies"));
@@ -66,7 +67,7 @@ SafetyPanel::SafetyPanel(Session& session, StudyWorker& studies, QWidget* parent
     m_stack->addWidget(m_questions);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
-    all->setSpacing(3);
+    all->setSpacing(look::kNear);
     all->addLayout(bar);
     all->addWidget(m_staleBar);
     all->addWidget(m_stack, 1);

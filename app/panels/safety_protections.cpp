@@ -6,6 +6,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "look/spacing.h"
 #include "panels/safety_table.h"
 #include "panels/say.h"
 #include "study/protection_switch.h"
@@ -22,7 +23,7 @@ SafetyProtectionsPage::SafetyProtectionsPage(Session& session, const StudyWorker
     m_switch->setMinimumHeight(24);
     m_switch->setToolTip(tr("Change the setting in the drawing and ask the studies again; undo takes it back"));
     auto* bar = new QHBoxLayout;
-    bar->setContentsMargins(8, 2, 8, 0);
+    bar->setContentsMargins(look::kNext, look::kNear, look::kNext, 0);
     bar->addWidget(m_why, 1);
     bar->addWidget(m_switch, 0, Qt::AlignTop);
     m_needed->setWordWrap(true);
@@ -30,12 +31,12 @@ SafetyProtectionsPage::SafetyProtectionsPage(Session& session, const StudyWorker
     m_apply->setMinimumHeight(24);
     m_apply->setToolTip(tr("Make these settings in the drawing, in one step that undo takes back"));
     auto* top = new QHBoxLayout;
-    top->setContentsMargins(8, 2, 8, 0);
+    top->setContentsMargins(look::kNext, look::kNear, look::kNext, 0);
     top->addWidget(m_needed, 1);
     top->addWidget(m_apply, 0, Qt::AlignTop);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
-    all->setSpacing(2);
+    all->setSpacing(look::kNear);
     all->addLayout(top);
     all->addLayout(bar);
     all->addWidget(m_table, 1);

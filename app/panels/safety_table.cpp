@@ -12,6 +12,7 @@
 #include <QScrollBar>
 
 #include "document/cell_block.h"
+#include "panels/figures.h"
 #include "panels/icons.h"
 #include "panels/say.h"
 
@@ -42,6 +43,7 @@ SafetyCell SafetyCell::measure(std::optional<double> si, Quantity quantity, Unit
     cell.number = true;
     if (si && std::isfinite(*si)) {
         cell.text = sayMeasure(*si, quantity, units);
+        cell.unit = plain(shown({*si, quantity}, units).unit);
         cell.order = *si;
     } else {
         cell.text = QStringLiteral("\u2013");
@@ -60,6 +62,7 @@ SafetyCell SafetyCell::severity(review::Severity severity)
 SafetyTable::SafetyTable(const QString& accessibleName, QWidget* parent) : QTableWidget(parent)
 {
     setAccessibleName(accessibleName);
+    setItemDelegate(new FigureDelegate(this));
     setEditTriggers(QAbstractItemView::NoEditTriggers);
     setSelectionBehavior(QAbstractItemView::SelectRows);
     setSelectionMode(QAbstractItemView::SingleSelection);
@@ -101,6 +104,7 @@ void SafetyTable::fill(const QStringList& heads, const std::vector<std::vector<S
                 const SafetyCell& cell = cells[static_cast<std::size_t>(column)];
                 item->setText(cell.text);
                 item->setData(kOrder, cell.order);
+                item->setData(FigureDelegate::kUnitRole, cell.unit);
                 item->setToolTip(cell.text);
                 if (cell.weight)
                     item->setIcon(look::severityIcon(*cell.weight));

@@ -14,6 +14,7 @@ namespace tapward::app {
 /// One cell: what is read and what it is sorted by.
 struct SafetyCell {
     QString text;
+    QString unit;    ///< with which the text of a number ends; it is painted lighter
     QVariant order;  ///< invalid: the text
     std::optional<review::Severity> weight;  ///< icon before the text, which says the word
     bool number = false;

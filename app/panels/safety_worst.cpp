@@ -6,6 +6,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "look/spacing.h"
 #include "panels/safety_table.h"
 #include "panels/safety_words.h"
 #include "panels/say.h"
@@ -22,12 +23,12 @@ SafetyWorstPage::SafetyWorstPage(Session& session, const StudyWorker& worker)
     m_show->setToolTip(tr("Show this script on the drawing, at its hottest moment"));
     m_show->setMinimumHeight(24);
     auto* bar = new QHBoxLayout;
-    bar->setContentsMargins(8, 2, 8, 0);
+    bar->setContentsMargins(look::kNext, look::kNear, look::kNext, 0);
     bar->addWidget(m_wait, 1);
     bar->addWidget(m_show, 0, Qt::AlignTop);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
-    all->setSpacing(2);
+    all->setSpacing(look::kNear);
     all->addLayout(bar);
     all->addWidget(m_table, 1);
     connect(m_table, &SafetyTable::rowOpened, this, &SafetyWorstPage::open);

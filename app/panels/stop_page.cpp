@@ -6,6 +6,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "look/spacing.h"
 #include "panels/safety_table.h"
 #include "panels/say.h"
 
@@ -64,12 +65,12 @@ StopPage::StopPage(Session& session, const StudyWorker& worker)
     m_use->setMinimumHeight(24);
     m_use->setToolTip(tr("Set the controller in the drawing to the stop chosen in the table; undo takes it back"));
     auto* bar = new QHBoxLayout;
-    bar->setContentsMargins(8, 2, 8, 0);
+    bar->setContentsMargins(look::kNext, look::kNear, look::kNext, 0);
     bar->addWidget(m_summary, 1);
     bar->addWidget(m_use, 0, Qt::AlignTop);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
-    all->setSpacing(2);
+    all->setSpacing(look::kNear);
     all->addLayout(bar);
     all->addWidget(m_table, 1);
     connect(m_use, &QPushButton::clicked, this, &StopPage::use);

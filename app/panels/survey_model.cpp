@@ -6,6 +6,7 @@
 #include <QPalette>
 
 #include "look/theme.h"
+#include "panels/figures.h"
 #include "panels/say.h"
 #include "session/message_text.h"
 
@@ -38,6 +39,19 @@ const SurveyModel::Refused* SurveyModel::refusedAt(const QModelIndex& index) con
 {
     const auto found = m_refused.find({part(index.row()), index.column()});
     return found == m_refused.end() ? nullptr : &found->second;
+}
+
+int SurveyModel::decimalsIn(int column) const
+{
+    if (const auto known = m_decimals.find(column); known != m_decimals.end())
+        return known->second;
+    const SurveyColumn& shown = m_columns[static_cast<std::size_t>(column)];
+    int most = 0;
+    for (const auto id : m_rows)
+        if (const auto* part = m_session.drawing().find(id); part != nullptr && document::surveyNumber(*part, shown))
+            most = std::max(
+                most, decimalsOf(plain(document::surveyText(m_session.drawing(), *part, shown, m_session.units()))));
+    return m_decimals[column] = most;
 }
 
 QVariant SurveyModel::data(const QModelIndex& index, int role) const
@@ -85,6 +99,8 @@ QVariant SurveyModel::data(const QModelIndex& index, int role) const
         return refused ? QVariant(refused->why) : QVariant();
     case Qt::TextAlignmentRole:
         return int((document::surveyNumber(*shown, column) ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+    case kDecimalsRole:
+        return refused ? 0 : decimalsIn(index.column());
     case Qt::ForegroundRole:
         if (refused)
             return Theme::of(QGuiApplication::palette()).danger;
@@ -200,6 +216,7 @@ void SurveyModel::drawingChanged()
         return;
     }
     beginResetModel();
+    m_decimals.clear();
     m_rows = std::move(rows);
     const auto dropped = std::erase_if(m_refused, [this](const auto& one) { return rowOf(one.first.first) < 0; });
     endResetModel();
@@ -209,6 +226,7 @@ void SurveyModel::drawingChanged()
 
 void SurveyModel::redraw()
 {
+    m_decimals.clear();
     if (!m_rows.empty())
         Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
 }

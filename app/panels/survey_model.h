@@ -18,6 +18,7 @@ public:
     SurveyModel(Session& session, document::SurveySheet sheet, QObject* parent = nullptr);
 
     static constexpr int kSortRole = Qt::UserRole;
+    static constexpr int kDecimalsRole = Qt::UserRole + 2;  ///< the most that a number of this column has
     static constexpr int kTitleRole = Qt::UserRole + 1;  ///< of a column, without the unit
 
     int rowCount(const QModelIndex& parent = {}) const override;
@@ -48,6 +49,7 @@ private:
     struct Refused {
         QString typed, why;
     };
+    int decimalsIn(int column) const;
     const Refused* refusedAt(const QModelIndex& index) const;
     void drawingChanged();
     void redraw();
@@ -56,6 +58,7 @@ private:
     document::SurveySheet m_sheet;
     const std::vector<document::SurveyColumn>& m_columns;
     std::vector<document::PartId> m_rows;
+    mutable std::map<int, int> m_decimals;  // of columns that were looked at
     std::map<std::pair<document::PartId, int>, Refused> m_refused;
     std::optional<parts::Basis> m_basis;
 };

@@ -9,6 +9,7 @@
 #include <QTabBar>
 #include <QVBoxLayout>
 
+#include "look/spacing.h"
 #include "panels/flow_layout.h"
 #include "panels/quiet_combo.h"
 #include "panels/say.h"
@@ -60,8 +61,8 @@ SurveyPanel::SurveyPanel(Session& session, QWidget* parent)
     bottom->addWidget(m_show);
     bottom->addWidget(m_discard);
     auto* all = new QVBoxLayout(this);
-    all->setContentsMargins(4, 4, 4, 4);
-    all->setSpacing(4);
+    all->setContentsMargins(look::kNear, look::kNear, look::kNear, look::kNear);
+    all->setSpacing(look::kNear);
     all->addLayout(top);
     all->addWidget(m_stack, 1);
     all->addLayout(bottom);

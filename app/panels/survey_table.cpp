@@ -14,6 +14,7 @@
 #include <set>
 
 #include "document/cell_block.h"
+#include "panels/figures.h"
 #include "panels/say.h"
 
 namespace tapward::app {
@@ -21,9 +22,16 @@ namespace tapward::app {
 namespace {
 
 /// A line to type into; cells with a few choices offer them too.
-class CellDelegate final : public QStyledItemDelegate {
+class CellDelegate final : public FigureDelegate {
 public:
-    using QStyledItemDelegate::QStyledItemDelegate;
+    using FigureDelegate::FigureDelegate;
+
+    void initStyleOption(QStyleOptionViewItem* option, const QModelIndex& index) const override
+    {
+        FigureDelegate::initStyleOption(option, index);
+        if (option->displayAlignment & Qt::AlignRight)
+            option->text = alignedByPoint(option->text, index.data(SurveyModel::kDecimalsRole).toInt());
+    }
 
     QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem&, const QModelIndex& index) const override
     {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/time_bar.h"
+#include "look/spacing.h"
 #include "panels/flow_layout.h"
 
 #include <algorithm>
@@ -28,7 +29,7 @@ TimeSlider::TimeSlider(QWidget* parent) : QSlider(Qt::Horizontal, parent)
     setSingleStep(1);
     setPageStep(10);
     setFocusPolicy(Qt::StrongFocus);
-    setMinimumWidth(160);
+    setMinimumWidth(96);
 }
 
 QSize TimeSlider::sizeHint() const
@@ -133,8 +134,8 @@ TimeBar::TimeBar(Session& session, QWidget* parent)
         fontMetrics().horizontalAdvance(QStringLiteral("00:00 of 00:00 \u00B7 0.00 gal pumped \u00B7 0.00 gpm")));
 
     auto* line = new FlowLayout(this);
-    line->setContentsMargins(6, 2, 6, 2);
-    line->setSpacing(4);
+    line->setContentsMargins(look::kNext, look::kNear, look::kNext, look::kNear);
+    line->setSpacing(look::kNear);
     line->addWidget(m_back);
     line->addWidget(m_play);
     line->addWidget(m_forward);

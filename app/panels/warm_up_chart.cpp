@@ -20,6 +20,7 @@
 #include <QVBoxLayout>
 
 #include "document/cell_block.h"
+#include "look/spacing.h"
 #include "panels/catch_up.h"
 #include "panels/chart_view.h"
 #include "panels/choice_button.h"
@@ -75,8 +76,8 @@ WarmUpChart::WarmUpChart(Session& session, QWidget* parent)
     m_export->setAccessibleName(tr("Export warm-up as CSV"));
 
     auto* bar = new FlowLayout;
-    bar->setContentsMargins(6, 4, 6, 0);
-    bar->setSpacing(4);
+    bar->setContentsMargins(look::kNext, look::kNear, look::kNext, 0);
+    bar->setSpacing(look::kNear);
     bar->addWidget(m_byTime);
     bar->addWidget(m_byVolume);
     bar->addWidget(m_fire);
@@ -95,7 +96,7 @@ WarmUpChart::WarmUpChart(Session& session, QWidget* parent)
     m_lines->header()->setSectionResizeMode(0, QHeaderView::Stretch);
     m_lines->header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
     m_lines->setIconSize(QSize(fontMetrics().height() * 2, fontMetrics().height()));
-    m_at->setContentsMargins(6, 2, 6, 2);
+    m_at->setContentsMargins(look::kNext, look::kNear, look::kNext, look::kNear);
     m_at->setWordWrap(true);
     auto* side = new QWidget;
     auto* sideColumn = new QVBoxLayout(side);
@@ -129,7 +130,7 @@ WarmUpChart::WarmUpChart(Session& session, QWidget* parent)
 
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
-    all->setSpacing(2);
+    all->setSpacing(look::kNear);
     all->addLayout(bar);
     all->addWidget(m_stack, 1);
 

@@ -6,6 +6,7 @@
 #include <QSplitter>
 #include <QVBoxLayout>
 
+#include "look/spacing.h"
 #include "panels/icons.h"
 #include "panels/safety_table.h"
 #include "panels/say.h"
@@ -18,10 +19,10 @@ WinterPage::WinterPage(Session& session, const StudyWorker& worker)
       m_places(new SafetyTable(tr("What empties and what stays full")))
 {
     m_problem->setWordWrap(true);
-    m_problem->setContentsMargins(8, 2, 8, 0);
+    m_problem->setContentsMargins(look::kNext, look::kNear, look::kNext, 0);
     m_cautions->setWordWrap(true);
     m_cautions->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    m_cautions->setContentsMargins(8, 2, 8, 2);
+    m_cautions->setContentsMargins(look::kNext, look::kNear, look::kNext, look::kNear);
     m_cautions->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     auto* words = new QScrollArea;
     words->setWidgetResizable(true);
@@ -40,7 +41,7 @@ WinterPage::WinterPage(Session& session, const StudyWorker& worker)
     split->setSizes({1000, 1000});
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
-    all->setSpacing(2);
+    all->setSpacing(look::kNear);
     all->addWidget(m_problem);
     all->addWidget(split, 1);
     const auto opens = [this](const std::vector<std::vector<document::PartId>>& parts) {

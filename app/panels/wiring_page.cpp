@@ -7,6 +7,7 @@
 #include <QSplitter>
 #include <QVBoxLayout>
 
+#include "look/spacing.h"
 #include "panels/icons.h"
 #include "panels/safety_table.h"
 #include "panels/say.h"
@@ -19,7 +20,7 @@ WiringPage::WiringPage(Session& session, const StudyWorker& worker)
 {
     m_summary->setWordWrap(true);
     m_summary->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    m_summary->setContentsMargins(8, 2, 8, 0);
+    m_summary->setContentsMargins(look::kNext, look::kNear, look::kNext, 0);
     m_summary->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     auto* words = new QScrollArea;
     words->setWidgetResizable(true);

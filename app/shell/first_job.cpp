@@ -12,6 +12,7 @@
 
 #include "canvas/pipe_use.h"
 #include "look/kind_text.h"
+#include "look/spacing.h"
 #include "parts/part_kind.h"
 #include "session/session.h"
 
@@ -172,8 +173,8 @@ FirstJob::FirstJob(Session& session, QWidget* parent)
         top->addWidget(button);
     }
     auto* all = new QVBoxLayout(this);
-    all->setContentsMargins(10, 6, 10, 6);
-    all->setSpacing(4);
+    all->setContentsMargins(look::kNext, look::kNext, look::kNext, look::kNext);
+    all->setSpacing(look::kNear);
     all->addLayout(top);
     all->addWidget(m_how);
     all->addWidget(m_ticks);
@@ -181,7 +182,7 @@ FirstJob::FirstJob(Session& session, QWidget* parent)
     connect(m_there, &QPushButton::clicked, this,
             [this] { Q_EMIT paneWanted(QString::fromLatin1(steps()[static_cast<std::size_t>(m_at)].pane)); });
     connect(m_skip, &QPushButton::clicked, this, [this] {
-        m_past.insert(steps()[static_cast<std::size_t>(m_at)].id);
+        m_seen.past.insert(steps()[static_cast<std::size_t>(m_at)].id);
         follow();
     });
     connect(&session, &Session::changed, this, &FirstJob::follow);
@@ -191,12 +192,19 @@ FirstJob::FirstJob(Session& session, QWidget* parent)
 
 void FirstJob::begin()
 {
-    m_past.clear();
-    m_stopBefore.reset();
+    m_seen.past.clear();
+    m_seen.stopBefore.reset();
     m_at = 0;
     show();
     follow();
     refresh();
+}
+
+void FirstJob::carryOn(const FirstJob& before)
+{
+    m_seen = before.m_seen;
+    setVisible(!before.isHidden());
+    follow();
 }
 
 void FirstJob::sawArea(const QString& id)
@@ -209,16 +217,16 @@ void FirstJob::sawPage()
 {
     if (isHidden())
         return;
-    m_past.insert("page");
+    m_seen.past.insert("page");
     follow();
 }
 
 bool FirstJob::isDone(const Step& step) const
 {
-    if (m_past.contains(step.id))
+    if (m_seen.past.contains(step.id))
         return true;
     if (step.id == std::string_view("stop"))
-        return m_stopBefore && stopsOf(m_session.drawing()) != *m_stopBefore;
+        return m_seen.stopBefore && stopsOf(m_session.drawing()) != *m_seen.stopBefore;
     return step.done != nullptr && step.done(m_session);
 }
 
@@ -241,12 +249,12 @@ void FirstJob::follow()
     // What was looked at counts when there was an answer.
     const auto* known = m_session.prediction();
     if (m_area == QLatin1String("loop") && known != nullptr && known->loop.exists && !m_session.isStale())
-        m_past.insert("answers");
+        m_seen.past.insert("answers");
     const int before = m_at;
     const auto open = std::ranges::find_if_not(steps(), [this](const Step& step) { return isDone(step); });
     m_at = static_cast<int>(open - steps().begin());
-    if (open != steps().end() && open->id == std::string_view("stop") && !m_stopBefore)
-        m_stopBefore = stopsOf(m_session.drawing());
+    if (open != steps().end() && open->id == std::string_view("stop") && !m_seen.stopBefore)
+        m_seen.stopBefore = stopsOf(m_session.drawing());
     refresh();
     if (m_at == before)
         return;
@@ -270,9 +278,7 @@ void FirstJob::refresh()
                         : steps()[static_cast<std::size_t>(m_at)].how());
     m_skip->setVisible(!over);
     m_there->setVisible(!over && *steps()[static_cast<std::size_t>(m_at)].pane != '\0');
-    QFont bold = font();
-    bold.setBold(true);
-    m_title->setFont(bold);
+    m_title->setFont(look::strongFont(font()));
 }
 
 void FirstJob::changeEvent(QEvent* event)

@@ -24,6 +24,7 @@ public:
     explicit FirstJob(Session& session, QWidget* parent = nullptr);
 
     void begin();  ///< from the first step that is not done
+    void carryOn(const FirstJob& before);  ///< where another one stands; closed when that is
     void sawArea(const QString& id);  ///< this part of the job is shown
     void sawPage();  ///< the customer's page was looked at, printed or exported
     int stepCount() const;
@@ -46,8 +47,10 @@ private:
     Session& m_session;
     QLabel *m_ticks, *m_title, *m_how;
     QPushButton *m_there, *m_skip;
-    std::set<std::string> m_past;  ///< steps that were skipped, or seen to be done by what was looked at
-    std::optional<parts::Entries> m_stopBefore;  ///< how a run ended when that step came up
+    struct Seen {
+        std::set<std::string> past;  ///< steps that were skipped, or seen to be done by what was looked at
+        std::optional<parts::Entries> stopBefore;  ///< how a run ended when that step came up
+    } m_seen;
     QString m_area;
     int m_at = 0;
 };

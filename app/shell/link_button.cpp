@@ -8,11 +8,13 @@
 #include <QStyleOptionButton>
 #include <QStylePainter>
 
+#include "look/spacing.h"
+
 namespace tapward::app {
 
 namespace {
 
-constexpr int kMargin = 5, kGap = 8;
+constexpr int kMargin = look::kNear, kGap = look::kNext;
 constexpr QChar kMayBreak(0x200B);  // zero-width space
 constexpr int kWrapped = Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap | Qt::TextHideMnemonic;
 
@@ -57,12 +59,7 @@ LinkButton::LinkButton(const QIcon& icon, const QString& text, const QString& mo
     setAttribute(Qt::WA_Hover);
 }
 
-QFont LinkButton::bold() const
-{
-    QFont font = this->font();
-    font.setBold(true);
-    return font;
-}
+QFont LinkButton::bold() const { return look::strongFont(font()); }
 
 int LinkButton::textLeft() const { return kMargin + iconSize().width() + kGap; }
 

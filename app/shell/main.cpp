@@ -92,7 +92,7 @@ void describe(QCommandLineParser& line)
     };
     for (const char* name : {"screenshot", "size", "time", "case", "select", "font", "pane", "area", "language"})
         hidden(name, true);
-    for (const char* name : {"dark", "metric", "sample", "pseudo", "first-frame", "studied"})
+    for (const char* name : {"dark", "contrast", "metric", "sample", "pseudo", "first-frame", "studied"})
         hidden(name, false);
 }
 
@@ -169,6 +169,8 @@ int main(int argc, char** argv)
         speak(QStringLiteral("pseudo"));
     if (line.isSet(QStringLiteral("dark")))
         QApplication::setPalette(look::darkPalette());
+    if (line.isSet(QStringLiteral("contrast")))
+        QApplication::setPalette(look::strongPalette(line.isSet(QStringLiteral("dark"))));
     if (line.isSet(QStringLiteral("font"))) {
         QFont font = QApplication::font();
         font.setPointSizeF(line.value(QStringLiteral("font")).toDouble());

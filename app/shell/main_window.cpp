@@ -68,6 +68,7 @@ MainWindow::MainWindow(MainWindow& before) : MainWindow(before.m_desk)
     m_suggestedPath = before.m_suggestedPath;
     opened();
     m_session.announce();
+    m_firstJob->carryOn(*before.m_firstJob);
     before.m_autosave->forget();
     m_autosave->saveNow();
 }

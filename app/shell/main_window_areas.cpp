@@ -8,6 +8,7 @@
 #include <QToolBar>
 #include <QToolButton>
 
+#include "panels/case_bar.h"
 #include "shell/first_job.h"
 #include "shell/main_window.h"
 #include "shell/work_area.h"
@@ -84,6 +85,7 @@ void MainWindow::showArea(std::size_t at)
         keepArea();
     m_area = at;
     m_areaActions[static_cast<qsizetype>(at)]->setChecked(true);
+    m_caseBar->offerStage(m_areas[at]->isForDrawing());
     if (!m_hasDrawing)
         return;
     m_hiddenSides.clear();

@@ -84,6 +84,7 @@ void MainWindow::buildPanes()
     connect(m_zoom, &QComboBox::activated, this, zoomTyped);
     connect(m_zoom->lineEdit(), &QLineEdit::returnPressed, this, zoomTyped);
     statusBar()->addPermanentWidget(m_state);
+    statusBar()->addPermanentWidget(new UnitsSwitch(m_session));
     statusBar()->addPermanentWidget(m_findingCount);
     statusBar()->addPermanentWidget(m_zoom);
     auto* unseen = new QLabel(tr("Zoom"), statusBar());

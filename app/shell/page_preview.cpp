@@ -12,6 +12,7 @@
 #include <QVBoxLayout>
 #include <utility>
 
+#include "look/spacing.h"
 #include "panels/icons.h"
 
 namespace tapward::app {
@@ -22,7 +23,7 @@ PagePreview::PagePreview(QPrinter& printer, std::function<void(QPrinter&)> paint
     setWindowTitle(title);
     m_sheets->setAccessibleName(title);
     auto* bar = new QHBoxLayout;
-    bar->setSpacing(6);
+    bar->setSpacing(look::kNext);
     const auto button = [&](const char* icon, const QString& text, const QKeySequence& key, auto press) {
         auto* one = new QToolButton;
         one->setIcon(look::icon(QString::fromLatin1(icon)));
@@ -54,7 +55,7 @@ PagePreview::PagePreview(QPrinter& printer, std::function<void(QPrinter&)> paint
     bar->addWidget(close);
 
     auto* all = new QVBoxLayout(this);
-    all->setContentsMargins(8, 6, 8, 8);
+    all->setContentsMargins(look::kNext, look::kNext, look::kNext, look::kNext);
     all->addLayout(bar);
     all->addWidget(m_sheets, 1);
     connect(m_sheets, &QPrintPreviewWidget::paintRequested, this,

@@ -22,6 +22,7 @@
 #include "canvas/drawing_layout.h"
 #include "canvas/shape_painter.h"
 #include "document/file.h"
+#include "look/spacing.h"
 #include "panels/icons.h"
 #include "shell/link_button.h"
 #include "shell/places.h"
@@ -34,7 +35,6 @@ namespace {
 constexpr QSize kPicture(236, 92);  // of a template
 constexpr double kHeavier = 1.8;    // its symbols, against its lengths
 constexpr int kFewFiles = 5;        // whoever has opened more needs no hints, and there is no room for both
-constexpr double kSection = 1.2;  // times the page's letters: every heading alike, each further size is a font to load
 
 /// What scrolls takes the room there is: it is not laid out only to find how much it would like.
 class Room final : public QScrollArea {
@@ -87,12 +87,9 @@ std::vector<Sample> drawingsIn(const QString& folder)
     return all;
 }
 
-QLabel* heading(const QString& text, const QFont& base, double factor)
+QLabel* heading(const QString& text, const QFont& font)
 {
     auto* label = new QLabel(text);
-    QFont font = base;
-    font.setPointSizeF(font.pointSizeF() * factor);
-    font.setBold(true);
     label->setFont(font);
     return label;
 }
@@ -159,7 +156,7 @@ QWidget* StartPage::templateButtons()
     auto* grid = new QWidget;
     auto* cells = new QGridLayout(grid);
     cells->setContentsMargins(0, 0, 0, 0);
-    cells->setSpacing(6);
+    cells->setSpacing(look::kNext);
     QPixmap nothing(kPicture);
     nothing.fill(Qt::transparent);
     for (const auto& one : templates()) {
@@ -234,19 +231,19 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayou
     auto* inside = new QWidget;
     inside->setMaximumWidth(fontMetrics().averageCharWidth() * 170);
     auto* rows = new QVBoxLayout(inside);
-    rows->setContentsMargins(24, 20, 24, 16);
-    rows->setSpacing(12);
+    rows->setContentsMargins(look::kFar, look::kFar, look::kFar, look::kApart);
+    rows->setSpacing(look::kApart);
     auto* columns = new QHBoxLayout;
     columns->setContentsMargins(0, 0, 0, 0);
-    columns->setSpacing(32);
+    columns->setSpacing(look::kFar);
     auto* left = new QVBoxLayout;
-    left->setSpacing(6);  // else the columns' distance is inherited
+    left->setSpacing(look::kNext);  // else the columns' distance is inherited
     auto* title = new QHBoxLayout;
-    title->setSpacing(12);
+    title->setSpacing(look::kApart);
     auto* sign = new QLabel;
     sign->setPixmap(look::icon(QStringLiteral("tapward")).pixmap(56, 56));
     title->addWidget(sign);
-    title->addWidget(heading(tr("Tapward"), font(), 2.0));
+    title->addWidget(heading(tr("Tapward"), look::titleFont(font())));
     title->addStretch();
     left->addLayout(title);
     auto* what =
@@ -254,7 +251,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayou
                      "Begin with a template near your coach, open a sample to look around, or draw your own."));
     left->addWidget(what);
     left->addSpacing(8);
-    left->addWidget(heading(tr("New from Template"), font(), kSection));
+    left->addWidget(heading(tr("New from Template"), look::headFont(font())));
     left->addWidget(templateButtons());
     left->addSpacing(8);
 
@@ -278,14 +275,14 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent), m_recent(new QVBoxLayou
                                  "instructions nor local codes nor licensed practice. Hot water, gas, 12 V wiring and "
                                  "pressure can hurt."));
     auto* right = new QVBoxLayout;
-    right->setSpacing(6);
-    right->addWidget(heading(tr("Recent drawings"), font(), kSection));
+    right->setSpacing(look::kNext);
+    right->addWidget(heading(tr("Recent drawings"), look::headFont(font())));
     m_recent->setSpacing(0);
     right->addLayout(m_recent);
     auto* tips = new QVBoxLayout(m_tips);
-    tips->setContentsMargins(0, 12, 0, 0);
-    tips->setSpacing(6);
-    tips->addWidget(heading(tr("Three things to try in a sample"), font(), kSection));
+    tips->setContentsMargins(0, look::kApart, 0, 0);
+    tips->setSpacing(look::kNext);
+    tips->addWidget(heading(tr("Three things to try in a sample"), look::headFont(font())));
     for (const QString& text :
          {tr("Drag the time slider under the drawing: the pipes take the color of the water."),
           tr("Select a pump and lower its voltage range or curve: the loop flow answers at once."),

@@ -7,6 +7,8 @@
 #include <QPointer>
 #include <QStyleOption>
 
+#include "look/spacing.h"
+
 namespace tapward::app {
 
 namespace {
@@ -50,6 +52,22 @@ void WindowStyle::polish(QWidget* widget)
     QProxyStyle::polish(widget);
     if (auto* label = qobject_cast<QLabel*>(widget); label && label->textFormat() == Qt::AutoText)
         label->setTextFormat(Qt::PlainText);
+}
+
+int WindowStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const
+{
+    switch (metric) {
+    case PM_LayoutLeftMargin:
+    case PM_LayoutRightMargin:
+    case PM_LayoutTopMargin:
+    case PM_LayoutBottomMargin:
+    case PM_LayoutHorizontalSpacing:
+        return look::kNext;
+    case PM_LayoutVerticalSpacing:
+        return look::kNear;
+    default:
+        return QProxyStyle::pixelMetric(metric, option, widget);
+    }
 }
 
 void WindowStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,

@@ -64,6 +64,7 @@ PaneStand& PaneStand::high(const char* shown, int pixels)
 
 int PaneStand::letter() const { return m_window.fontMetrics().averageCharWidth(); }
 bool PaneStand::isCramped() const { return m_window.height() < line() * 30 || m_window.width() < letter() * 130; }
+bool PaneStand::isNarrow() const { return m_window.width() < letter() * 160; }
 bool PaneStand::isRoomy() const { return m_window.width() >= letter() * 190; }
 int PaneStand::line() const { return m_window.fontMetrics().height(); }
 
@@ -80,7 +81,7 @@ public:
     void stand(PaneStand& panes) const override
     {
         panes.at(Qt::RightDockWidgetArea, "details");
-        if (panes.isCramped()) {
+        if (panes.isCramped() || panes.isNarrow()) {
             panes.behind("details", "tray").behind("details", "outline").wide("details", panes.letter() * 46);
             return;
         }
@@ -121,7 +122,11 @@ public:
             panes.wide("predictions", panes.letter() * 46);
             return;
         }
-        panes.at(Qt::LeftDockWidgetArea, "tray").behind("tray", "outline");
+        if (panes.isNarrow()) {
+            panes.behind("predictions", "tray").behind("predictions", "outline");
+        } else {
+            panes.at(Qt::LeftDockWidgetArea, "tray").behind("tray", "outline");
+        }
         panes.at(Qt::BottomDockWidgetArea, "warm-up");
         const bool roomy = panes.isRoomy();
         if (roomy) {
@@ -147,6 +152,7 @@ public:
     {
         return QCoreApplication::translate("WorkArea", "What could hurt somebody, question by question");
     }
+    bool isForDrawing() const override { return false; }
     void stand(PaneStand& panes) const override
     {
         panes.at(Qt::RightDockWidgetArea, "safety");

@@ -28,6 +28,7 @@ public:
     int line() const;  ///< the height of one
     /// A small laptop at twice the size: the drawing and one pane are all there is room for, the rest are tabs.
     bool isCramped() const;
+    bool isNarrow() const;  ///< large letters on a small laptop: no room for a pane on either side of the drawing
     bool isRoomy() const;  ///< for two panes with text beside one another
     QSize room() const { return m_window.size(); }
 
@@ -46,6 +47,7 @@ public:
     virtual QString title() const = 0;
     virtual QString tip() const = 0;
     virtual void stand(PaneStand& panes) const = 0;
+    virtual bool isForDrawing() const { return true; }  ///< else one only looks at the drawing
 };
 
 /// In the order of the job.

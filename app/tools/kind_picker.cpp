@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 
 #include "look/kind_text.h"
+#include "look/spacing.h"
 #include "look/symbols.h"
 #include "look/theme.h"
 
@@ -23,7 +24,7 @@ KindPicker::KindPicker(QWidget* parent) : QWidget(parent, Qt::Popup), m_search(n
     m_list->setAccessibleName(tr("Parts"));
     m_list->setIconSize({28, 28});
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(6, 6, 6, 6);
+    column->setContentsMargins(look::kNext, look::kNext, look::kNext, look::kNext);
     column->addWidget(m_search);
     column->addWidget(m_list);
     const Theme theme = Theme::of(palette());

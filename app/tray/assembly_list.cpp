@@ -11,6 +11,7 @@
 #include <QStyle>
 
 #include "look/kind_text.h"
+#include "look/spacing.h"
 #include "look/symbols.h"
 #include "look/theme.h"
 #include "session/assembly_text.h"
@@ -87,9 +88,7 @@ void AssemblyList::refresh()
     const auto group = [this](const QString& title) {
         auto* item = new QTreeWidgetItem(this, {title});
         item->setFlags(Qt::ItemIsEnabled);
-        QFont bold = font();
-        bold.setBold(true);
-        item->setFont(0, bold);
+        item->setFont(0, look::strongFont(font()));
         return item;
     };
     const auto add = [&](QTreeWidgetItem* under, const QString& text, const QString& what, const QString& search,

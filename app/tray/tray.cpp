@@ -12,6 +12,7 @@
 #include <QVBoxLayout>
 
 #include "look/kind_text.h"
+#include "look/spacing.h"
 #include "look/symbols.h"
 #include "look/theme.h"
 #include "session/mime_types.h"
@@ -75,8 +76,8 @@ Tray::Tray(QWidget* parent)
     m_list->setTextElideMode(Qt::ElideRight);
     m_list->setWordWrap(true);
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(4, 4, 4, 4);
-    column->setSpacing(4);
+    column->setContentsMargins(look::kNear, look::kNear, look::kNear, look::kNear);
+    column->setSpacing(look::kNear);
     column->addWidget(m_search);
     auto* both = new QSplitter(Qt::Vertical);
     both->setChildrenCollapsible(false);
@@ -105,9 +106,7 @@ void Tray::fill()
         if (group == nullptr) {
             group = new QTreeWidgetItem(m_list, {groupTitle(kind->group)});
             group->setFlags(Qt::ItemIsEnabled);
-            QFont bold = font();
-            bold.setBold(true);
-            group->setFont(0, bold);
+            group->setFont(0, look::strongFont(font()));
         }
         auto* item = new QTreeWidgetItem(group, {kindTitle(*kind)});
         item->setIcon(0, symbolIcon(kind->id, theme.ink, theme.paper));

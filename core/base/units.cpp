@@ -5,6 +5,7 @@
 #include <array>
 #include <cmath>
 #include <limits>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -100,21 +101,21 @@ std::string showNumber(Measure measure, UnitSystem units)
     return text;
 }
 
-std::string show(Measure measure, UnitSystem units)
+Shown shown(Measure measure, UnitSystem units)
 {
-    const DisplayUnit unit = displayUnit(measure.quantity, units);
     if (constexpr double kLong_s = 600, kMost_s = 1e9;
         measure.quantity == Quantity::Time && measure.si >= kLong_s && measure.si < kMost_s) {
         const long long seconds = std::llround(measure.si);
-        return seconds % 60 == 0 ? fmt::format("{} min", seconds / 60)
-                                 : fmt::format("{} min {} s", seconds / 60, seconds % 60);
+        return seconds % 60 == 0 ? Shown{fmt::format("{}", seconds / 60), "min"}
+                                 : Shown{fmt::format("{} min {} s", seconds / 60, seconds % 60), {}};
     }
-    std::string text = showNumber(measure, units);
-    if (!unit.symbol.empty()) {
-        text += ' ';
-        text += unit.symbol;
-    }
-    return text;
+    return {showNumber(measure, units), std::string(displayUnit(measure.quantity, units).symbol)};
+}
+
+std::string show(Measure measure, UnitSystem units)
+{
+    Shown text = shown(measure, units);
+    return text.unit.empty() ? std::move(text.number) : text.number + ' ' + text.unit;
 }
 
 }  // namespace tapward

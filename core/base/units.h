@@ -63,6 +63,12 @@ double fromDisplay(double shown, Quantity quantity, UnitSystem units);
 /// SI unit as written in files and JSON results: "m3/s", "degC", "" for plain numbers.
 std::string_view siSymbol(Quantity quantity);
 
+/// A figure and its unit, for surfaces that set them apart; a time of minutes and seconds stands whole in `number`.
+struct Shown {
+    std::string number;  ///< "0.48", "12 min 30 s", an en dash
+    std::string unit;    ///< "gpm", "" for a plain number
+};
+Shown shown(Measure measure, UnitSystem units);
 /// "0.48 gpm"; a time from ten minutes on in minutes: "56 min", "12 min 30 s". Always '.' as the decimal sign;
 /// not-a-number shows as an en dash.
 std::string show(Measure measure, UnitSystem units);

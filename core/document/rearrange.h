@@ -30,7 +30,7 @@ Result<Edit> tidyParts(const Drawing& drawing, const std::vector<PartId>& ids);
 
 /// The right part of a long drawing turned back under the left one, so that it is half as wide: mirrored, with its labels and
 /// bends; pipes from row to row are routed anew, real lengths and everything else stay.
-/// @return a Problem for a drawing less than 3.6 times as wide as high, one on a floor plan, and one without a gap
+/// @return a Problem for a drawing less than 3.5 times as wide as high, one on a floor plan, and one without a gap
 /// between symbols in its middle third
 Result<Edit> layInTwoRows(const Drawing& drawing);
 

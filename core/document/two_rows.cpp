@@ -13,7 +13,7 @@
 namespace tapward::document {
 namespace {
 
-constexpr double kLong = 3.6;  ///< times as wide as high: shorter drawings gain nothing on screen or page
+constexpr double kLong = 3.5;  ///< times as wide as high: shorter drawings gain nothing on screen or page
 constexpr double kGap = 9;  ///< modules between the rows: tags and values of both
 constexpr double kAbreast = 3;  ///< modules to either side in which the gap is kept
 constexpr double kAside = 1.5;  ///< modules between the cut and the nearest symbol
@@ -119,7 +119,7 @@ Result<Edit> layInTwoRows(const Drawing& drawing)
     const std::vector<Placed> placed = symbolsOf(drawing);
     const auto short_ = [] {
         return problem("This drawing is not long enough for two rows.",
-                       "Two rows help where a drawing is four times as wide as it is high.");
+                       "Two rows help where a drawing is more than three and a half times as wide as it is high.");
     };
     if (placed.empty()) {
         return short_();

@@ -157,7 +157,7 @@ std::string stopText(const document::Drawing& drawing, const study::StopStudy& s
                         range.source});
     }
     out += columns(rows);
-    out += fmt::format("  Standardised rank regression on the water at the tap when the stop comes; fit {:.2f}{}.\n",
+    out += fmt::format("  Standardized rank regression on the water at the tap when the stop comes; fit {:.2f}{}.\n",
                        study.rankFit, study.rankFit < 0.7 ? ", so the order is a hint only" : "");
     out += "\nHot water can burn. Never rely on one stop: a separate high limit must end the run if it fails.\n"
            "A prediction over ranges that are themselves guesses: prove the stop on the coach.\n";

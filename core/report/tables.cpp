@@ -13,7 +13,7 @@ namespace tapward::report {
 namespace {
 
 /// A residual such as 3e-12 would read as 0 in a readout: never a 0 in the place of a small number.
-std::string shown(Measure measure, UnitSystem units)
+std::string readout(Measure measure, UnitSystem units)
 {
     if (measure.quantity == Quantity::None && measure.si != 0 && std::abs(measure.si) < 0.01) {
         return fmt::format("{:.1e}", measure.si);
@@ -83,7 +83,7 @@ std::string answersText(const document::Drawing& drawing, const study::Predictio
     out += heading("Answers");
     std::vector<Row> rows;
     for (const AnswerLine& answer : keyAnswers(drawing, prediction, assessment)) {
-        const std::string value = answer.has ? shown(answer.value, units) : "-";
+        const std::string value = answer.has ? readout(answer.value, units) : "-";
         const Message& note = answer.has ? answer.note : answer.reason;
         rows.push_back({answer.label, answer.atLeast ? "at least " + value : value,
                         note.empty() ? std::string() : render(note, units)});
@@ -102,15 +102,15 @@ std::string table(const document::Drawing& drawing, const study::Prediction& pre
         out += heading("Loop");
         rows.clear();
         if (loop.flowLowVolts_m3s) {
-            rows.push_back({"Flow at 10.5 V", shown({*loop.flowLowVolts_m3s, Quantity::Flow}, units), ""});
+            rows.push_back({"Flow at 10.5 V", readout({*loop.flowLowVolts_m3s, Quantity::Flow}, units), ""});
         }
         if (loop.flowHighVolts_m3s) {
-            rows.push_back({"Flow at 14.4 V", shown({*loop.flowHighVolts_m3s, Quantity::Flow}, units), ""});
+            rows.push_back({"Flow at 14.4 V", readout({*loop.flowHighVolts_m3s, Quantity::Flow}, units), ""});
         }
         for (std::size_t i = 0; i < loop.headBudget.size() && i < 6; ++i) {
             const study::HeadItem& item = loop.headBudget[i];
             rows.push_back({fmt::format("Head lost in {}", tagOf(drawing, item.part)),
-                            shown({item.loss_Pa, Quantity::Pressure}, units),
+                            readout({item.loss_Pa, Quantity::Pressure}, units),
                             show({item.share, Quantity::Percent}, units)});
         }
         out += aligned(rows);
@@ -130,7 +130,7 @@ std::string table(const document::Drawing& drawing, const study::Prediction& pre
         }
         rows.clear();
         for (const study::Scalar& scalar : result.scalars) {
-            rows.push_back({scalar.label, scalar.value ? shown({*scalar.value, scalar.quantity}, units) : "-",
+            rows.push_back({scalar.label, scalar.value ? readout({*scalar.value, scalar.quantity}, units) : "-",
                             message(scalar.value ? scalar.note : scalar.reason)});
         }
         out += aligned(rows);

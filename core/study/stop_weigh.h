@@ -20,7 +20,7 @@ void addBands(const StopQuestion& question, const std::vector<StopRun>& runs, St
 void addInfluences(const StopQuestion& question, const std::vector<StopRun>& runs, const std::vector<double>& points,
                    StopStudy& study);
 
-/// Standardised rank regression: coefficients of the ranks of y on the ranks of each column of x.
+/// Standardized rank regression: coefficients of the ranks of y on the ranks of each column of x.
 /// Iman & Conover (1979), Technometrics 21(4), 499-509.
 struct RankFit {
     std::vector<double> coefficients;

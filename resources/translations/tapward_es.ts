@@ -5419,7 +5419,7 @@
         <translation>Repartir {0} piezas</translation>
     </message>
     <message>
-        <source>Standardised rank regression on the water at the tap when the stop comes; fit</source>
+        <source>Standardized rank regression on the water at the tap when the stop comes; fit</source>
         <translation>Regresión estandarizada por rangos sobre el agua en el grifo cuando llega la parada; ajuste</translation>
     </message>
     <message>
@@ -7165,10 +7165,6 @@ Sin averías: tomas</translation>
         <translation>Este dibujo no es bastante largo para dos filas.</translation>
     </message>
     <message>
-        <source>Two rows help where a drawing is four times as wide as it is high.</source>
-        <translation>Dos filas ayudan cuando un dibujo es cuatro veces más ancho que alto.</translation>
-    </message>
-    <message>
         <source>Flow it never passes.</source>
         <translation>Caudal que nunca deja pasar.</translation>
     </message>
@@ -7395,6 +7391,10 @@ Sin averías: tomas</translation>
     <message>
         <source>{0} can send water of {1} to {2}, and no mixing valve stands between.</source>
         <translation>{0} puede enviar agua de {1} a {2}, y no hay válvula mezcladora en medio.</translation>
+    </message>
+    <message>
+        <source>Two rows help where a drawing is more than three and a half times as wide as it is high.</source>
+        <translation>Dos filas ayudan cuando un dibujo es más de tres veces y media más ancho que alto.</translation>
     </message>
 </context>
 <context>
@@ -8163,10 +8163,6 @@ Sin averías: tomas</translation>
         <translation>En qué se gasta la altura de la bomba</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
         <source>%1 smaller items, together %2 %</source>
         <translation>%1 conceptos menores, en total %2 %</translation>
     </message>
@@ -8380,6 +8376,10 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>From %1? Enter takes it, arrows choose another place, Esc cancels.</source>
         <translation>¿Desde %1? Intro lo toma, las flechas eligen otro lugar, Esc cancela.</translation>
+    </message>
+    <message>
+        <source>The coach is laid in two rows; Undo goes back to one.</source>
+        <translation>El vehículo queda en dos filas; Deshacer vuelve a una.</translation>
     </message>
 </context>
 <context>
@@ -8971,6 +8971,10 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
     <message>
         <source>Lay in T&amp;wo Rows</source>
         <translation>Disponer en &amp;dos filas</translation>
+    </message>
+    <message>
+        <source>Laid in two rows, which takes an Undo of its own, and tidied.</source>
+        <translation>Puesto en dos filas, lo que se deshace aparte, y ordenado.</translation>
     </message>
 </context>
 <context>

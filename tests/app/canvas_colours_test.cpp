@@ -6,6 +6,8 @@
 #include <string>
 #include <vector>
 
+#include <QPalette>
+
 #include "canvas/temperature_scale.h"
 #include "contrast.h"
 #include "look/theme.h"
@@ -60,7 +62,7 @@ TEST_CASE("cold, hot, returning and plain pipes are told apart by every kind of 
 {
     // A difference of 2.3 is just seen (Mahy, Van Eycken and Oosterlinck, Color Research & Application 19, 1994);
     // five times that is plain. The lines differ by their dashes as well.
-    for (const Theme& theme : {Theme::light(), Theme::darkOne()})
+    for (const Theme& theme : {Theme::light(), Theme::darkOne(), Theme::strongLight(), Theme::strongDark()})
         for (const auto& sight : kSights) {
             INFO(sight.name << (theme.dark ? ", dark" : ", light"));
             const std::vector<QColor> pipes{theme.cold, theme.hot, theme.returning, theme.ink};
@@ -80,4 +82,29 @@ TEST_CASE("hotter water is lighter to every kind of colour sight, five kelvin pl
             CHECK(warm[0] > cool[0] + 2.3);
         }
     }
+}
+
+TEST_CASE("text and graphics keep the contrast that each palette promises", "[canvas]")
+{
+    // WCAG 2.2, success criteria 1.4.3 and 1.4.11 (AA: text 4.5:1, graphics 3:1); 1.4.6 (AAA: text 7:1).
+    struct Promise {
+        Theme theme;
+        double text, graphics;
+    };
+    for (const Promise& one : {Promise{Theme::light(), 4.5, 3}, Promise{Theme::darkOne(), 4.5, 3},
+                               Promise{Theme::strongLight(), 7, 4.5}, Promise{Theme::strongDark(), 7, 4.5}}) {
+        const Theme& theme = one.theme;
+        INFO((theme.dark ? "dark" : "light") << ", text " << one.text);
+        for (const QColor& text : {theme.text, theme.quietText})
+            CHECK(test::contrast(text, theme.paper) >= one.text);
+        for (const QColor& line : {theme.ink, theme.cold, theme.hot, theme.returning, theme.added, theme.removed,
+                                   theme.selection, theme.target, theme.danger, theme.caution, theme.note})
+            CHECK(test::contrast(line, theme.paper) >= one.graphics);
+    }
+    // A desktop set to pure black and white gets the stronger one, any other does not.
+    CHECK(Theme::of(QPalette(Qt::black, Qt::white, {}, {}, {}, {}, Qt::black, Qt::white, Qt::white)).quietText
+          == Theme::strongLight().quietText);
+    CHECK(Theme::of(QPalette(Qt::white, Qt::black, {}, {}, {}, {}, Qt::white, Qt::black, Qt::black)).paper
+          == Qt::black);
+    CHECK(Theme::of(QPalette(QColor(0xef, 0xef, 0xef))).quietText == Theme::light().quietText);
 }

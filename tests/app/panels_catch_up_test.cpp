@@ -155,7 +155,7 @@ TEST_CASE("a seen pane greys in a turn after the edit and is refreshed once for 
             said << label->text();
     for (const auto& line : collectAnswers(session).lines) {
         CAPTURE(line.id);
-        CHECK(said.contains(line.value));
+        CHECK(said.contains(line.figure));
         CHECK((line.note.isEmpty() || said.contains(line.note)));
     }
 }

@@ -9,13 +9,16 @@
 #include <QTreeWidget>
 #include <set>
 
+#include "look/theme.h"
 #include "panels/answers_panel.h"
 #include "panels/case_bar.h"
 #include "panels/case_editor.h"
 #include "panels/chart_view.h"
+#include "panels/figures.h"
 #include "panels/findings_panel.h"
 #include "panels/outline_panel.h"
 #include "panels/say.h"
+#include "panels/survey_model.h"
 #include "panels/time_bar.h"
 #include "panels/warm_up_chart.h"
 #include "panels_support.h"
@@ -301,20 +304,69 @@ TEST_CASE("cases are edited beside the drawing, each change one undo step back t
     CHECK(bytes(session) == before);
 }
 
-TEST_CASE("the case bar follows the session and the session follows the case bar", "[panels]")
+TEST_CASE("the case bar and the switch of units follow the session and the session follows them", "[panels]")
 {
     Session session;
     REQUIRE_FALSE(session.open(samplePath()));
     CaseBar bar(session);
     bar.show();
-    auto* metric = named<QToolButton>(bar, QStringLiteral("Units: Metric"));
+    UnitsSwitch units(session);
+    units.show();
+    auto* metric = named<QToolButton>(units, QStringLiteral("Units: Metric"));
     REQUIRE(metric);
     QTest::mouseClick(metric, Qt::LeftButton);
     CHECK(session.units() == UnitSystem::Metric);
+    session.setUnits(UnitSystem::Us);
+    CHECK(named<QToolButton>(units, QStringLiteral("Units: US"))->isChecked());
     auto* before = named<QToolButton>(bar, QStringLiteral("Show: Before"));
     REQUIRE(before);
     QTest::mouseClick(before, Qt::LeftButton);
     CHECK(session.view() == document::View::Before);
     session.setView(document::View::After);
     CHECK(named<QToolButton>(bar, QStringLiteral("Show: After"))->isChecked());
+}
+
+TEST_CASE("units of the predictions begin at one edge, lighter than their figures", "[panels]")
+{
+    Session session;
+    REQUIRE_FALSE(session.open(samplePath()));
+    AnswersPanel panel(session);
+    panel.resize(340, 900);
+    panel.show();
+    REQUIRE(waitForAnswer(session));
+    panel.looksStale();  // catches up
+    QCoreApplication::processEvents();
+    std::set<int> edges;
+    int units = 0;
+    for (const auto* label : panel.findChildren<QuietLabel*>())
+        if (label->isVisible() && (label->text() == "gal" || label->text() == "s" || label->text() == "gpm")) {
+            edges.insert(label->mapTo(&panel, QPoint()).x());
+            ++units;
+            CHECK(label->palette().color(QPalette::WindowText) == Theme::of(panel.palette()).quietText);
+        }
+    CHECK(units >= 5);
+    CHECK(edges.size() == 1);
+    // The text that is copied and read aloud has figure and unit as ever.
+    CHECK(panel.asText().contains(QRegularExpression(QStringLiteral("Purge volume: [0-9.]+ gal"))));
+}
+
+TEST_CASE("numbers of a column are padded to their decimal points for painting, and only there", "[panels]")
+{
+    CHECK(alignedByPoint(QStringLiteral("16"), 2) == QStringLiteral("16\u2008\u2007\u2007"));
+    CHECK(alignedByPoint(QStringLiteral("1.5"), 2) == QStringLiteral("1.5\u2007"));
+    CHECK(alignedByPoint(QStringLiteral("0.25"), 2) == QStringLiteral("0.25"));
+    CHECK(alignedByPoint(QStringLiteral("16"), 0) == QStringLiteral("16"));
+    Session session;
+    REQUIRE_FALSE(session.open(samplePath()));
+    SurveyModel model(session, document::SurveySheet::Runs);
+    int column = -1;
+    for (int i = 0; i < model.columnCount(); ++i)
+        if (model.headerData(i, Qt::Horizontal, SurveyModel::kTitleRole).toString() == "Real length")
+            column = i;
+    REQUIRE(column >= 0);
+    const QModelIndex first = model.index(0, column);
+    CHECK(first.data(SurveyModel::kDecimalsRole).toInt() == 1);
+    REQUIRE(model.setData(first, QStringLiteral("1.125"), Qt::EditRole));
+    CHECK(first.data(SurveyModel::kDecimalsRole).toInt() >= 2);
+    CHECK_FALSE(first.data(Qt::DisplayRole).toString().contains(QChar(0x2007)));
 }

@@ -3,9 +3,12 @@
 #include <QAction>
 #include <QApplication>
 #include <QDockWidget>
+#include <QFormLayout>
+#include <QGridLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QSettings>
+#include <QStatusBar>
 #include <QTableView>
 #include <QTest>
 #include <set>
@@ -13,13 +16,16 @@
 #include "panels/answers.h"
 #include "panels/case_bar.h"
 #include "panels/findings_panel.h"
+#include "panels/flow_layout.h"
 #include "panels/question_list.h"
 #include "panels/safety_panel.h"
 #include "panels/survey_panel.h"
 #include "panels/survey_table.h"
+#include "panels/time_bar.h"
 #include "panels_support.h"
 #include "shell/main_window.h"
 #include "shell/start_page.h"
+#include "shell/window_style.h"
 #include "tools/editing_canvas.h"
 
 using namespace tapward;
@@ -45,10 +51,10 @@ std::set<QString> shownPanes(const MainWindow& window)
 
 /// As it stands in a coach: on a small laptop.
 struct Laptop {
-    Laptop()
+    explicit Laptop(QSize size = {1366, 768})
     {
         forgetLooks();
-        window.setFixedSize(1366, 768);
+        window.setFixedSize(size);
         window.show();
         REQUIRE(window.openSample(samples().front().resource));
         settle();
@@ -197,4 +203,56 @@ TEST_CASE("a new drawing says once how to begin, and warns of nothing", "[shell]
     CHECK(hints == 0);  // the canvas paints the one there is
     window.autosave().forget();
     forgetLooks();
+}
+
+TEST_CASE("every distance of the window is of one grid of four pixels", "[shell][areas]")
+{
+    struct Styled {
+        Styled() { QApplication::setStyle(new WindowStyle); }
+        ~Styled() { QApplication::setStyle(QStringLiteral("fusion")); }
+    } const styled;
+    Laptop laptop;
+    int looked = 0;
+    for (const auto* layout : laptop.window.findChildren<QLayout*>()) {
+        const QWidget* owner = layout->parentWidget();
+        if (!owner || qobject_cast<const QStatusBar*>(owner) || owner->inherits("QDialogButtonBox")
+            || owner->inherits("QComboBoxPrivateContainer"))
+            continue;  // the style's own
+        std::vector<int> distances;
+        if (const auto* grid = qobject_cast<const QGridLayout*>(layout))
+            distances = {grid->horizontalSpacing(), grid->verticalSpacing()};
+        else if (const auto* form = qobject_cast<const QFormLayout*>(layout))
+            distances = {form->horizontalSpacing(), form->verticalSpacing()};
+        else if (qobject_cast<const QBoxLayout*>(layout) || dynamic_cast<const FlowLayout*>(layout))
+            distances = {layout->spacing()};
+        else
+            continue;
+        const QMargins margins = layout->contentsMargins();
+        distances.insert(distances.end(), {margins.left(), margins.top(), margins.right(), margins.bottom()});
+        ++looked;
+        INFO(owner->metaObject()->className() << ' ' << owner->objectName().toStdString());
+        for (const int distance : distances)
+            CHECK(distance % 4 == 0);
+    }
+    CHECK(looked > 40);
+}
+
+TEST_CASE("at twice the size on a small laptop nothing above and below the drawing lies on it", "[shell][areas]")
+{
+    Laptop laptop({683, 384});
+    MainWindow& window = laptop.window;
+    for (const char* id : {"coach", "survey", "loop", "safety"}) {
+        laptop.area(id);
+        INFO(id);
+        const auto rect = [&](const QWidget& widget) { return QRect(widget.mapTo(&window, QPoint()), widget.size()); };
+        const QRect canvas = rect(window.canvas());
+        for (const auto* bar : {static_cast<QWidget*>(window.findChild<CaseBar*>()),
+                                static_cast<QWidget*>(window.findChild<TimeBar*>())}) {
+            CHECK_FALSE(rect(*bar).intersects(canvas));
+            for (const auto* control : bar->findChildren<QWidget*>())
+                if (control->isVisible())
+                    CHECK_FALSE(rect(*control).intersects(canvas));
+        }
+        CHECK(canvas.height() >= 120);
+    }
 }

@@ -25,6 +25,7 @@
 #include "print/page.h"
 #include "print/survey_sheet.h"
 #include "session/message_text.h"
+#include "shell/first_job.h"
 #include "shell/help_window.h"
 #include "shell/language.h"
 #include "shell/main_window.h"
@@ -236,6 +237,12 @@ TEST_CASE("choosing a language makes the window anew with the unsaved work in it
     const auto curve = studies.answers().loop;
     REQUIRE(curve);
 
+    auto* guide = before.findChild<FirstJob*>();
+    guide->begin();
+    const int done = guide->doneCount();
+    const QString step = guide->stepTitle();
+    CHECK(done > 0);
+
     QAction* spanish = nullptr;
     for (auto* action : before.findChildren<QAction*>())
         if (action->text() == QStringLiteral("Español"))
@@ -250,6 +257,10 @@ TEST_CASE("choosing a language makes the window anew with the unsaved work in it
     speak(languageFor(chosenLanguage()));
     MainWindow after(before);
     CHECK(after.session().time() == 20);
+    const auto* carried = after.findChild<FirstJob*>();
+    CHECK_FALSE(carried->isHidden());
+    CHECK(carried->doneCount() == done);
+    CHECK(carried->stepTitle() != step);  // the same one, in Spanish
     CHECK_FALSE(after.session().isStale());
     CHECK(after.safety().worker().answers().loop == curve);
     CHECK(after.safety().titles().contains(QStringLiteral("Curva del bucle")));
