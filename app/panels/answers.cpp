@@ -140,11 +140,9 @@ Answers collectAnswers(const Session& session)
             answer.value = answer.figure = tr("No answer");
             answer.note = sayMessage(line.reason, units);
         }
-        const bool hot =
-            line.has && line.value.quantity == Quantity::Temperature && line.id.find("hottest") != std::string::npos;
-        if (hot && line.value.si > review::kScaldGuidance_C)
-            answer.weight = review::Severity::Danger;
-        if (hot && line.value.si > review::kColdLineLimit_C) {
+        if (line.heat && *line.heat != review::Severity::Note)
+            answer.weight = line.heat;
+        if (line.heat && line.value.si > review::kColdLineLimit_C) {
             const QString burn = sayBurn(line.value.si);
             answer.note = answer.note.isEmpty() ? burn : burn + QLatin1Char(' ') + answer.note;
         }

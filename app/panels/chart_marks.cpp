@@ -148,6 +148,10 @@ void ChartView::paintLevels(QPainter& painter, const QRectF& area) const
                     best = box;
                 }
             }
+        // In a chart of a few lines' height one name is all that can be read: the first, which is the danger's.
+        constexpr double kLinesForTwo = 6;
+        if (!taken.empty() && area.height() < kLinesForTwo * metrics.height())
+            continue;
         taken.push_back(best);
         painter.fillRect(best, palette().color(QPalette::Base));
         painter.setPen(palette().color(QPalette::WindowText));

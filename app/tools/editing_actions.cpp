@@ -82,8 +82,7 @@ void EditingCanvas::addActions()
         [this] { perform(document::distributeParts(session().drawing(), session().selection(), true)); });
     add(C::SpreadDown, tr("Spread &Down"), {},
         [this] { perform(document::distributeParts(session().drawing(), session().selection(), false)); });
-    add(C::TidyUp, tr("Tid&y Up"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_T)},
-        [this] { tidyUp(); });
+    add(C::TidyUp, tr("Tid&y Up"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_T)}, [this] { tidyUp(); });
     add(C::TwoRows, tr("Lay in T&wo Rows"), {}, [this] {
         if (const auto problem = layRows(*this))
             Q_EMIT message(problemText(*problem, session().units()));

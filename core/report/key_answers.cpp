@@ -4,6 +4,7 @@
 #include <string_view>
 
 #include "report/report.h"
+#include "review/heat_weight.h"
 #include "review/scald.h"
 
 namespace tapward::report {
@@ -163,6 +164,7 @@ AnswerLine howHot(const char* id, const char* label, const document::Drawing& dr
                          : Message("{0}: case '{1}'.", {tag, heat->script.name});
     AnswerLine made = known(id, label, heat->hottest_C, Quantity::Temperature, note);
     made.atLeast = assessment.isAtLeast();
+    made.heat = review::heatSeverity(heat->place, heat->hottest_C);
     return made;
 }
 

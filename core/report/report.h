@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -41,6 +42,7 @@ struct AnswerLine {
     Message reason;       ///< when not
     Message note;
     bool atLeast = false; ///< more is to be expected: the search is not done
+    std::optional<review::Severity> heat = {};  ///< of an answer that is hot water: how much it matters at its place
 };
 /// The key answers of the page and of the predictions panel, from all cases together: loop flow against
 /// activation flow with margin, purge volume, volume and time to target, suggested stop, hottest water with time to

@@ -2,6 +2,7 @@
 // Panes that show results: they agree with each other and never show old figures as current.
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <QListWidget>
 #include <QRegularExpression>
 #include <QSignalSpy>
@@ -23,6 +24,7 @@
 #include "panels/warm_up_chart.h"
 #include "panels_support.h"
 #include "report/report.h"
+#include "review/heat_weight.h"
 #include "review/scald.h"
 
 using namespace tapward;
@@ -106,6 +108,27 @@ TEST_CASE("water hot enough to burn is shown with the time it takes", "[panels]"
             CHECK(line.note.contains(QStringLiteral("burn")));
         }
     CHECK(any);  // three presses in a row end above 120 °F in this sample
+}
+
+TEST_CASE("hot water weighs as much in the predictions as in the table of the hottest places", "[panels]")
+{
+    // A storage heater at 130 °F: nobody touches the water in its outlet, everybody that of the taps.
+    Session session;
+    REQUIRE_FALSE(session.open(QStringLiteral(TAPWARD_SOURCE_DIR "/samples/storage_coach.tapward")));
+    REQUIRE(waitForAnswer(session));
+    std::map<QString, std::optional<review::Severity>> weights;
+    for (const auto& line : collectAnswers(session).lines)
+        weights[line.id] = line.weight;
+    const auto weighed = [&](std::initializer_list<study::HeatPlace> places) {
+        const auto* hottest = session.assessment()->hottest(places);
+        REQUIRE(hottest);
+        return review::heatSeverity(hottest->place, hottest->hottest_C);
+    };
+    CHECK(weights["hottest_heater_outlet"] == weighed({study::HeatPlace::HeaterOutlet}));
+    CHECK(weights["hottest_heater_outlet"] == review::Severity::Caution);
+    CHECK(weights["hottest_tap"] == weighed({study::HeatPlace::OutletHot, study::HeatPlace::OutletCold}));
+    CHECK(weights["hottest_tap"] == review::Severity::Danger);
+    CHECK_FALSE(weights["purge_volume"].has_value());
 }
 
 TEST_CASE("slider, readout, chart and outline speak of the same second", "[panels]")
