@@ -20,7 +20,7 @@ std::vector<ChartLine> chartLines(const study::CaseResult& result)
 {
     std::vector<ChartLine> lines;
     const auto take = [&](const study::Series& series) {
-        lines.push_back({&series, say(series.label), static_cast<int>(lines.size())});
+        lines.push_back({&series, sayMessage(series.label, UnitSystem::Us), static_cast<int>(lines.size())});
     };
     for (const char* id : {"heater_outlet", "heater_inlet"})
         if (const auto* series = result.find(id))

@@ -155,7 +155,7 @@ void FieldEditor::perform(const Message& title,
 void FieldEditor::store(const parts::Value& value)
 {
     // A typed value is an estimate until somebody says where it comes from.
-    perform(Message("Set {0}", {std::string(m_field.label)}), [&](const parts::Values& values) {
+    perform(Message("Set {0}", {m_field.label}), [&](const parts::Values& values) {
         const auto basis = values.isSet(m_field.key) ? values.basis(m_field.key) : parts::Basis::Estimated;
         return std::optional(parts::Entry{value, basis});
     });
@@ -163,7 +163,7 @@ void FieldEditor::store(const parts::Value& value)
 
 void FieldEditor::storeBasis(parts::Basis basis)
 {
-    perform(Message("Set basis of {0}", {std::string(m_field.label)}),
+    perform(Message("Set basis of {0}", {m_field.label}),
             [&](const parts::Values& values) { return std::optional(parts::Entry{valueOf(values, m_field), basis}); });
 }
 
@@ -171,8 +171,7 @@ void FieldEditor::reset()
 {
     if (m_value)
         m_value->revert();
-    perform(Message("Reset {0}", {std::string(m_field.label)}),
-            [](const parts::Values&) { return std::optional<parts::Entry>(); });
+    perform(Message("Reset {0}", {m_field.label}), [](const parts::Values&) { return std::optional<parts::Entry>(); });
 }
 
 void FieldEditor::complain(const QString& text)

@@ -48,7 +48,7 @@ QVariant SeriesTable::headerData(int section, Qt::Orientation orientation, int r
     if (section == 0)
         return quantityHead(tr("Time"), Quantity::Time, m_units);
     const auto& series = m_result->series[static_cast<std::size_t>(section) - 1];
-    return quantityHead(say(series.label), series.quantity, m_units);
+    return quantityHead(sayMessage(series.label, m_units), series.quantity, m_units);
 }
 
 }  // namespace tapward::app

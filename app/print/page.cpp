@@ -40,7 +40,7 @@ std::optional<Problem> printPagePdf(const document::Drawing& drawing, const repo
     {
         QPdfWriter writer(&buffer);
         writer.setPageSize(QPageSize(paper == PaperSize::A4 ? QPageSize::A4 : QPageSize::Letter));
-        label(writer, messageText(Message(content.title), units), QByteArray::fromStdString(document::write(drawing)));
+        label(writer, messageText(content.title, units), QByteArray::fromStdString(document::write(drawing)));
         if (paintPages(writer, drawing, content, findings, units) == 0)
             return Problem{"The page could not be drawn.", "Try again; if it stays so, export the drawing as SVG.", {}};
     }

@@ -134,7 +134,7 @@ void PageLayout::placeTexts()
 
 void PageLayout::makeHeader(const report::PageContent& content, bool sample)
 {
-    m_title = messageText(Message(content.title), UnitSystem::Us).simplified();  // somebody's own, or the core's
+    m_title = messageText(content.title, UnitSystem::Us).simplified();
     m_subtitle = coreText(content.subtitle).simplified();
     m_sample = sample;
     // A text too long for its cell is printed among the notes instead of being cut.
@@ -219,7 +219,7 @@ void PageLayout::makeTexts(const document::Drawing& drawing, const report::PageC
         for (const report::PartLine& line : parts.lines) {
             const QString count = line.metres ? text(show({line.quantity, Quantity::Length}, units))
                                               : text(showNumber({line.quantity, Quantity::None}, units));
-            column.part(count, coreText(line.item), tagList(line.tags),
+            column.part(count, messageText(line.item, units), tagList(line.tags),
                         line.unitPrice > 0 ? money(line.price(), units) : tr("not priced"));
         }
         column.rule();

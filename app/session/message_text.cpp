@@ -53,10 +53,16 @@ QString messageText(const Message& message, UnitSystem units)
         return {};
     Message spoken = message;
     for (Argument& argument : spoken.arguments)
-        if (auto* words = std::get_if<std::string>(&argument))
-            *words = lookedUp(*words).toStdString();
-        else if (const auto* measure = std::get_if<Measure>(&argument); measure != nullptr && measure->atLeast)
+        if (const auto* ours = std::get_if<Text>(&argument)) {
+            argument = lookedUp(std::string(*ours)).toStdString();
+        } else if (const auto* list = std::get_if<std::vector<Text>>(&argument)) {
+            QStringList words;
+            for (const Text one : *list)
+                words << lookedUp(std::string(one));
+            argument = words.join(QStringLiteral(", ")).toStdString();
+        } else if (const auto* measure = std::get_if<Measure>(&argument); measure != nullptr && measure->atLeast) {
             argument = lookedUp("at least").toStdString() + ' ' + show(*measure, units);
+        }
     return QString::fromStdString(render(spoken, units, lookedUp(message.text).toStdString()));
 }
 

@@ -16,8 +16,8 @@ namespace tapward::app {
 /// fixed words before a tag or number ("Sensor TE1"). What has no translation stays as it is.
 QString coreText(std::string_view english);
 
-/// A core message in the reader's language and units. The English sentence is the translation key. An argument
-/// that is itself a fixed text of the core (a field's label, a fault) is translated too.
+/// A core message in the reader's language and units. The English sentence is the translation key. Arguments that are
+/// words of ours are translated too; what somebody typed is shown as typed.
 QString messageText(const Message& message, UnitSystem units);
 
 /// What is wrong and what to try, as two sentences of plain text.

@@ -5,6 +5,33 @@
 
 namespace tapward {
 
+namespace {
+
+std::string spoken(const Argument& argument, UnitSystem units)
+{
+    struct Speak {
+        UnitSystem units;
+        std::string operator()(const Measure& measure) const
+        {
+            return (measure.atLeast ? "at least " : "") + show(measure, units);
+        }
+        std::string operator()(std::int64_t number) const { return std::to_string(number); }
+        std::string operator()(const std::string& typed) const { return typed; }
+        std::string operator()(Text ours) const { return std::string(ours); }
+        std::string operator()(const std::vector<Text>& list) const
+        {
+            std::string out;
+            for (const Text one : list) {
+                out += (out.empty() ? "" : ", ") + std::string(one);
+            }
+            return out;
+        }
+    };
+    return std::visit(Speak{units}, argument);
+}
+
+}  // namespace
+
 std::string render(const Message& message, UnitSystem units, const std::string& translated)
 {
     const std::string& pattern = translated.empty() ? message.text : translated;
@@ -19,14 +46,7 @@ std::string render(const Message& message, UnitSystem units, const std::string& 
                 const char* last = pattern.data() + close;
                 const auto [end, error] = std::from_chars(first, last, index);
                 if (error == std::errc() && end == last && index < message.arguments.size()) {
-                    const Argument& argument = message.arguments[index];
-                    if (const auto* measure = std::get_if<Measure>(&argument)) {
-                        out += (measure->atLeast ? "at least " : "") + show(*measure, units);
-                    } else if (const auto* number = std::get_if<std::int64_t>(&argument)) {
-                        out += std::to_string(*number);
-                    } else {
-                        out += std::get<std::string>(argument);
-                    }
+                    out += spoken(message.arguments[index], units);
                     i = close + 1;
                     continue;
                 }
@@ -36,5 +56,7 @@ std::string render(const Message& message, UnitSystem units, const std::string& 
     }
     return out;
 }
+
+std::string inEnglish(const Message& message) { return render(message, UnitSystem::Us); }
 
 }  // namespace tapward

@@ -268,7 +268,7 @@ std::optional<Problem> fieldFlaw(const Drawing& drawing, const parts::PartKind& 
 {
     const parts::Field* field = kind.field(key);
     if (!field) {
-        return flaw({"{0} has no property called \"{1}\".", {std::string(kind.title), std::string(key)}},
+        return flaw({"{0} has no property called \"{1}\".", {kind.title, std::string(key)}},
                     "Choose one of its properties.", {});
     }
     if (auto why = parts::refusal(kind, *field, value)) {
@@ -290,11 +290,11 @@ std::optional<Problem> fieldFlaw(const Drawing& drawing, const parts::PartKind& 
     }
     const Part* part = drawing.find(namedPart(*text));
     if (!part) {
-        return flaw({"{0} names part {1}, which is not in the drawing.", {std::string(field->label), *text}},
+        return flaw({"{0} names part {1}, which is not in the drawing.", {field->label, *text}},
                     "Choose another part, or none.", {});
     }
     if (fmt::format(" {} ", field->refKinds).find(fmt::format(" {} ", part->kind)) == std::string::npos) {
-        return flaw({"{0} names {1}, which is not of the right kind.", {std::string(field->label), part->tag}},
+        return flaw({"{0} names {1}, which is not of the right kind.", {field->label, part->tag}},
                     "Choose another part, or none.", {});
     }
     return std::nullopt;

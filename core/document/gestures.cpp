@@ -16,7 +16,7 @@ namespace {
 
 using IdSet = std::set<PartId>;
 
-std::string kindTitle(const Part& part) { return std::string(kindOf(part).title); }
+Text kindTitle(const Part& part) { return kindOf(part).title; }
 
 /// The first kind that is drawn as a line.
 const parts::PartKind& pipeKind()
@@ -173,7 +173,7 @@ Result<Edit> placePart(const Drawing& drawing, std::string_view kindId, Point at
     part.turn = turn & 3;
     Gesture gesture(drawing);
     gesture.make(AddPart{std::move(part)});
-    return gesture.finish({"Place {0}", {std::string(kind->title)}});
+    return gesture.finish({"Place {0}", {kind->title}});
 }
 
 Result<Edit> connect(const Drawing& drawing, PipeEnd from, PipeEnd to, Stage stage)

@@ -108,7 +108,7 @@ Result<Edit> hangOnPipe(const Drawing& drawing, PartId pipeId, std::string_view 
             gesture.make(std::move(step));
         }
     }
-    return gesture.finish({"Hang {0} on {1}", {std::string(kind->title), drawing.find(pipeId)->tag}});
+    return gesture.finish({"Hang {0} on {1}", {kind->title, drawing.find(pipeId)->tag}});
 }
 
 }  // namespace tapward::document

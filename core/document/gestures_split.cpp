@@ -125,7 +125,7 @@ std::optional<Problem> lineFlaw(const Part* pipe, const parts::PartKind& kind)
         return Problem{"There is no pipe there any more.", "Drop the part on a pipe.", {}};
     }
     if (!kind.goesInLine()) {
-        return Problem{{"{0} does not go into a line.", {std::string(kind.title)}},
+        return Problem{{"{0} does not go into a line.", {kind.title}},
                        "Place it beside the pipe and join it with a pipe of its own.",
                        pipe->tag};
     }
@@ -167,7 +167,7 @@ Result<Edit> splitPipe(const Drawing& drawing, PartId pipeId, std::string_view k
     second.tag = gesture.now().freeTag(kindOf(second));
     gesture.make(ChangePart{std::move(first)});
     gesture.make(AddPart{std::move(second)});
-    return gesture.finish({"Put {0} into {1}", {std::string(kind->title), pipe->tag}});
+    return gesture.finish({"Put {0} into {1}", {kind->title, pipe->tag}});
 }
 
 Result<Edit> teeOff(const Drawing& drawing, PartId pipeId, Point at, double share, Stage stage)

@@ -116,8 +116,7 @@ Result<Edit> LoopBuilder::draw(const Place& hot, const Place& cold)
     if (auto why = findEnd(cold)) {
         return tl::unexpected(*why);
     }
-    return build(
-        {"Propose a loop: {0}, {1}", {std::string(title(m_variant.way)), std::string(title(m_variant.pumps))}});
+    return build({"Propose a loop: {0}, {1}", {title(m_variant.way), title(m_variant.pumps)}});
 }
 
 std::optional<Problem> LoopBuilder::foreignPipe() const
@@ -240,8 +239,7 @@ Result<Edit> LoopBuilder::swap(ReturnWay before)
             return tl::unexpected(*why);
         }
     }
-    return build(
-        {"Swap the loop for: {0}, {1}", {std::string(title(m_variant.way)), std::string(title(m_variant.pumps))}});
+    return build({"Swap the loop for: {0}, {1}", {title(m_variant.way), title(m_variant.pumps)}});
 }
 
 std::optional<Problem> LoopBuilder::findEnd(const Place& cold)

@@ -104,7 +104,7 @@ std::optional<Variant> variantNamed(std::string_view id)
     return at == kIds.end() ? std::nullopt : std::optional(variants()[static_cast<std::size_t>(at - kIds.begin())]);
 }
 
-std::string_view title(ReturnWay way)
+Text title(ReturnWay way)
 {
     switch (way) {
     case ReturnWay::ColdLine:
@@ -117,7 +117,7 @@ std::string_view title(ReturnWay way)
     return {};
 }
 
-std::string_view title(PumpSet pumps)
+Text title(PumpSet pumps)
 {
     switch (pumps) {
     case PumpSet::One:
@@ -284,8 +284,7 @@ Result<Edit> swapVariant(const Drawing& drawing, Variant variant)
         return problem("No proposed loop is drawn.", "Propose one first: from the hot side to the cold side.");
     }
     if (*now == variant) {
-        return problem({"The loop already is that variant: {0}, {1}.",
-                        {std::string(title(variant.way)), std::string(title(variant.pumps))}},
+        return problem({"The loop already is that variant: {0}, {1}.", {title(variant.way), title(variant.pumps)}},
                        "Choose another one.");
     }
     return LoopBuilder(drawing, variant).swap(now->way);

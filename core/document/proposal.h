@@ -29,8 +29,8 @@ struct Variant {
 std::array<Variant, 9> variants();
 std::string_view idOf(const Variant& variant);                ///< in files: "cold_line.two_parallel"
 std::optional<Variant> variantNamed(std::string_view id);
-std::string_view title(ReturnWay way);                        ///< "Return by the cold line"
-std::string_view title(PumpSet pumps);                        ///< "two circulators in parallel"
+Text title(ReturnWay way);  ///< "Return by the cold line"
+Text title(PumpSet pumps);  ///< "two circulators in parallel"
 
 /// A place where the proposal begins or ends.
 struct Place {

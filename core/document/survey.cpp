@@ -41,7 +41,7 @@ Message surveyEnd(const Drawing& drawing, const PipeEnd& end)
         }
     }
     const parts::Port* port = kindOf(*part).port(named->port);
-    return {words, {part->tag, port ? std::string(port->title) : named->port}};
+    return {words, {part->tag, port ? Argument(port->title) : Argument(named->port)}};
 }
 
 const std::vector<SurveyColumn>& surveyColumns(SurveySheet sheet)

@@ -18,7 +18,7 @@ enum class SurveySheet { Runs, Heights };
 struct SurveyColumn {
     enum class Holds { Tag, Kind, From, To, Height, Field, Basis };
     Holds holds;
-    std::string_view title;      ///< "Length"; without the unit
+    Text title;                  ///< "Length"; without the unit
     std::string_view key = {};   ///< Field: the field; Basis: the field it is the basis of
     Quantity quantity = Quantity::None;
     /// The drawing decides these: what a pipe joins, what a part is.

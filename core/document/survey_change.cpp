@@ -73,7 +73,7 @@ public:
             return std::move(m_result);
         }
         Message title = m_result.cells == 1
-                            ? Message("Set {0} of {1}", {std::string(m_lastLabel), m_lastTag})
+                            ? Message("Set {0} of {1}", {m_lastLabel, m_lastTag})
                             : Message("Set {0} survey cells", {static_cast<std::int64_t>(m_result.cells)});
         Edit edit{std::move(title), std::move(steps)};
         // Each cell was held against the rules; this holds them all together.
@@ -96,7 +96,7 @@ private:
             if (same) {
                 return std::nullopt;
             }
-            return Problem{{"{0} is decided by the drawing.", {std::string(column.title)}},
+            return Problem{{"{0} is decided by the drawing.", {column.title}},
                            "Lay the pipe or place the part on the drawing.",
                            {}};
         }
@@ -109,8 +109,7 @@ private:
             if (typed.empty()) {
                 return std::nullopt;
             }
-            return Problem{
-                {"A part of the kind {0} has no such value.", {std::string(kind.title)}}, "Leave this cell empty.", {}};
+            return Problem{{"A part of the kind {0} has no such value.", {kind.title}}, "Leave this cell empty.", {}};
         }
         return column.holds == Holds::Basis ? setBasis(part, *field, typed, same) : setField(part, *field, typed, same);
     }
@@ -237,7 +236,7 @@ private:
     std::map<PartId, Part> m_parts;
     std::vector<SurveyCell> m_tags;
     SurveyChange m_result;
-    std::string_view m_lastLabel;
+    Text m_lastLabel;
     std::string m_lastTag;
 };
 

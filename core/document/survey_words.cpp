@@ -104,7 +104,7 @@ Result<std::string> readChoice(const parts::Field& field, std::string_view typed
         all.push_back(&choice);
     }
     if (fitting.empty()) {
-        return problem({"\"{0}\" is none of the choices for {1}.", {std::string(typed), std::string(field.label)}},
+        return problem({"\"{0}\" is none of the choices for {1}.", {std::string(typed), field.label}},
                        {"Choose one of: {0}.", {listed(all)}});
     }
     if (fitting.size() == 1) {

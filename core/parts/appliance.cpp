@@ -17,7 +17,7 @@ Result<PartModel> model(const Values& values)
 std::vector<Material> materials(const Values& values)
 {
     const std::string& name = values.text("name");
-    return onePiece(values, name.empty() ? "Appliance" : name);
+    return onePiece(values, name.empty() ? Message("Appliance") : Message("{0}", {name}));
 }
 
 std::vector<Field> fields()

@@ -65,7 +65,9 @@ std::vector<Material> materials(const Values& values)
 {
     std::vector<Material> bought = onePiece(values, "Circulator pump, 12 V");
     if (const double length_m = values.number("wire_length_m"); length_m > 0) {
-        bought.push_back({"Copper wire, out and back, AWG " + values.text("wire_gauge"), 2 * length_m, true,
+        bought.push_back({{"Copper wire, out and back, AWG {0}", {values.text("wire_gauge")}},
+                          2 * length_m,
+                          true,
                           values.number("wire_price_per_m")});
     }
     return bought;

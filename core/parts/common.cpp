@@ -218,7 +218,7 @@ double coefficientR(const Values& values)
     return network::resistanceFromCoefficient(values.number("flow_coefficient_m3s_sqrtPa"));
 }
 
-std::vector<Material> onePiece(const Values& values, std::string item)
+std::vector<Material> onePiece(const Values& values, Message item)
 {
     return {{std::move(item), 1, false, values.number("price")}};
 }

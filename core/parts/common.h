@@ -43,7 +43,7 @@ double lossR(const Values& values);
 double coefficientR(const Values& values);
 
 /// One piece with the price in the `price` field.
-std::vector<Material> onePiece(const Values& values, std::string item);
+std::vector<Material> onePiece(const Values& values, Message item);
 
 /// One path from port 0 to port 1 with one law and no water of its own.
 PartModel inLineModel(Role role, network::Law law);

@@ -41,7 +41,7 @@ Result<PartModel> model(const Values& values)
 
 std::vector<Material> materials(const Values& values) { return onePiece(values, "Loop controller, 12 V"); }
 
-Field seconds(std::string_view key, std::string_view label, double initial, std::string_view help)
+Field seconds(std::string_view key, Text label, double initial, std::string_view help)
 {
     return {.key = key,
             .label = label,
@@ -52,7 +52,7 @@ Field seconds(std::string_view key, std::string_view label, double initial, std:
             .help = help};
 }
 
-Field flag(std::string_view key, std::string_view label, bool initial, std::string_view help = {})
+Field flag(std::string_view key, Text label, bool initial, std::string_view help = {})
 {
     return {.key = key,
             .label = label,
@@ -62,7 +62,7 @@ Field flag(std::string_view key, std::string_view label, bool initial, std::stri
             .help = help};
 }
 
-Field temperature(std::string_view key, std::string_view label, double initial)
+Field temperature(std::string_view key, Text label, double initial)
 {
     return {.key = key,
             .label = label,
@@ -73,7 +73,7 @@ Field temperature(std::string_view key, std::string_view label, double initial)
             .source = kCommonPractice};
 }
 
-Field sensor(std::string_view key, std::string_view label, std::string_view kinds, std::string_view help)
+Field sensor(std::string_view key, Text label, std::string_view kinds, std::string_view help)
 {
     return {.key = key,
             .label = label,

@@ -27,7 +27,7 @@ const std::string& standing()
     return kinds;
 }
 
-Field endField(std::string_view key, std::string_view label)
+Field endField(std::string_view key, Text label)
 {
     return {.key = key,
             .label = label,

@@ -20,7 +20,7 @@ network::FittingFamily fittingFamily(const Values& values)
     return network::FittingFamily::BrassInsert;
 }
 
-std::string_view fittingsTitle(const Values& values)
+Text fittingsTitle(const Values& values)
 {
     const std::string& id = values.text("fittings");
     for (const Choice& choice : values.kind().field("fittings")->choices) {

@@ -10,6 +10,6 @@ namespace tapward::parts {
 
 /// The family chosen in the kind's "fittings" field, and its title as printed.
 network::FittingFamily fittingFamily(const Values& values);
-std::string_view fittingsTitle(const Values& values);
+Text fittingsTitle(const Values& values);
 
 }  // namespace tapward::parts

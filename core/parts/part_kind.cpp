@@ -14,7 +14,7 @@ Argument argument(const Field& field, double si) { return Measure{si, field.quan
 
 std::optional<Problem> wrongType(const Field& field)
 {
-    const std::string label(field.label);
+    const Text label = field.label;
     switch (field.type) {
     case FieldType::Number:
     case FieldType::Count:
@@ -36,20 +36,18 @@ std::optional<Problem> wrongType(const Field& field)
 std::optional<Problem> numberRefusal(const Field& field, double number)
 {
     if (!std::isfinite(number)) {
-        return Problem{{"{0} is not a finite number.", {std::string(field.label)}}, "Type an ordinary number.", {}};
+        return Problem{{"{0} is not a finite number.", {field.label}}, "Type an ordinary number.", {}};
     }
     if (number < field.least || number > field.most) {
-        return Problem{{"{0} is {1}, outside {2} to {3}.",
-                        {std::string(field.label), argument(field, number), argument(field, field.least),
-                         argument(field, field.most)}},
-                       "Check the reading and its unit.",
-                       {}};
+        return Problem{
+            {"{0} is {1}, outside {2} to {3}.",
+             {field.label, argument(field, number), argument(field, field.least), argument(field, field.most)}},
+            "Check the reading and its unit.",
+            {}};
     }
     if (field.type == FieldType::Count && number != std::floor(number)) {
         return Problem{
-            {"{0} is {1}, which is not a whole number.", {std::string(field.label), argument(field, number)}},
-            "Count pieces.",
-            {}};
+            {"{0} is {1}, which is not a whole number.", {field.label, argument(field, number)}}, "Count pieces.", {}};
     }
     return std::nullopt;
 }
@@ -57,31 +55,30 @@ std::optional<Problem> numberRefusal(const Field& field, double number)
 std::optional<Problem> curveRefusal(const Field& field, const Curve& curve)
 {
     if (curve.size() < 2 || curve.size() > kMostCurvePoints) {
-        return Problem{{"{0} has {1} readings; it needs 2 to {2}.",
-                        {std::string(field.label), static_cast<std::int64_t>(curve.size()),
-                         static_cast<std::int64_t>(kMostCurvePoints)}},
-                       "Add readings from the data sheet, or leave some out.",
-                       {}};
+        return Problem{
+            {"{0} has {1} readings; it needs 2 to {2}.",
+             {field.label, static_cast<std::int64_t>(curve.size()), static_cast<std::int64_t>(kMostCurvePoints)}},
+            "Add readings from the data sheet, or leave some out.",
+            {}};
     }
     for (std::size_t i = 0; i < curve.size(); ++i) {
         const auto number = static_cast<std::int64_t>(i + 1);
         const CurvePoint& point = curve[i];
         if (!std::isfinite(point.x) || !std::isfinite(point.y) || point.x < 0 || point.y < 0 || point.x > field.most
             || point.y > field.most) {
-            return Problem{
-                {"Reading {0} of {1} has a value below zero or too large.", {number, std::string(field.label)}},
-                "Check the reading.",
-                {}};
+            return Problem{{"Reading {0} of {1} has a value below zero or too large.", {number, field.label}},
+                           "Check the reading.",
+                           {}};
         }
         if (i > 0 && point.x <= curve[i - 1].x) {
             return Problem{{"Reading {0} of {1}, at {2}, is not beyond the one before it.",
-                            {number, std::string(field.label), Measure{point.x, field.curveX}}},
+                            {number, field.label, Measure{point.x, field.curveX}}},
                            "Put the readings in rising order, each flow once.",
                            {}};
         }
         if (i > 0 && point.y > curve[i - 1].y) {
             return Problem{{"Reading {0} of {1}, at {2}, is higher than the one before it.",
-                            {number, std::string(field.label), Measure{point.x, field.curveX}}},
+                            {number, field.label, Measure{point.x, field.curveX}}},
                            "Check the reading; the curve of a pump falls with flow.",
                            {}};
         }
@@ -108,7 +105,7 @@ const std::string kNoText;
 
 }  // namespace
 
-std::string_view title(TrayGroup group)
+Text title(TrayGroup group)
 {
     switch (group) {
     case TrayGroup::Pipes:
@@ -235,17 +232,15 @@ std::optional<Problem> refusal(const PartKind&, const Field& field, const Value&
         const bool known = std::any_of(field.choices.begin(), field.choices.end(),
                                        [text](const Choice& choice) { return choice.id == *text; });
         if (!known) {
-            return Problem{{"{0} has no choice called \"{1}\".", {std::string(field.label), *text}},
-                           "Choose one that is offered.",
-                           {}};
+            return Problem{
+                {"{0} has no choice called \"{1}\".", {field.label, *text}}, "Choose one that is offered.", {}};
         }
     } else if (field.type == FieldType::PartRef) {
         if (!text->empty() && !isPartNumber(*text)) {
             return wrongType(field);
         }
     } else if (hasControls(*text)) {
-        return Problem{
-            {"{0} holds characters that cannot be shown.", {std::string(field.label)}}, "Type the text again.", {}};
+        return Problem{{"{0} holds characters that cannot be shown.", {field.label}}, "Type the text again.", {}};
     }
     return std::nullopt;
 }

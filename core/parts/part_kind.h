@@ -16,7 +16,7 @@
 namespace tapward::parts {
 
 enum class TrayGroup { Pipes, Valves, MovingWater, Sensing, Heating, Outlets, Supply, Control, Electric, Notes };
-std::string_view title(TrayGroup group);  ///< "Pipes and joins", ... in tray order
+Text title(TrayGroup group);  ///< "Pipes and joins", ... in tray order
 
 /// Which way a port faces on the unturned symbol.
 enum class Side { Left, Right, Top, Bottom };
@@ -25,7 +25,7 @@ enum class Side { Left, Right, Top, Bottom };
 /// from the symbol's centre, x right, y down.
 struct Port {
     std::string_view id;     ///< in files; never changes: "inlet", "outlet", "run_a", "branch", ...
-    std::string_view title;  ///< "Inlet"
+    Text title;              ///< "Inlet"
     Side side;
     double x;
     double y;
@@ -39,13 +39,13 @@ enum class FieldType { Number, Count, Choice, Flag, Text, PartRef, Curve };
 
 struct Choice {
     std::string_view id;     ///< in files
-    std::string_view title;  ///< shown
+    Text title;              ///< shown
 };
 
 /// One property of a kind, declared once; details panel, file format, checks and parts list read it.
 struct Field {
     std::string_view key;    ///< in files, SI unit in the key: "length_m", "rated_flow_m3s", "setpoint_C"
-    std::string_view label;  ///< "Length"
+    Text label;              ///< "Length"
     FieldType type = FieldType::Number;
     Quantity quantity = Quantity::None;
     double least = 0;        ///< SI, inclusive
@@ -65,14 +65,14 @@ struct Field {
 /// Fault a part of this kind can have; effects are generic settings the simulation applies.
 struct Fault {
     std::string_view id;  ///< "stuck_open"
-    std::string_view title;  ///< "stuck open"
+    Text title;  ///< "stuck open"
     FaultEffect effect;
     double amount = 0;  ///< meaning by effect: opening, leak, offset K, share of speed, ...
 };
 
 /// One line of the bill of materials.
 struct Material {
-    std::string item;  ///< "PEX tube 1/2 in"
+    Message item;  ///< "Tube, {0}, {1}"; a name somebody gave is an argument
     double quantity = 1;  ///< pieces, or metres when perMetre
     bool perMetre = false;
     double unitPrice = 0;  ///< project currency; 0 = no price known
@@ -98,7 +98,7 @@ private:
 /// Everything Tapward knows about one kind of part. Data and small functions, no base class.
 struct PartKind {
     std::string_view id;  ///< in files and in resources/symbols/<id>.svg; never changes
-    std::string_view title;  ///< "Circulator pump"
+    Text title;  ///< "Circulator pump"
     std::string_view tagLetter;  ///< "P" -> P1, P2 ...
     std::string_view searchWords = {};
     TrayGroup group;

@@ -42,20 +42,21 @@ Result<PartModel> model(const Values& values)
 std::vector<Material> materials(const Values& values)
 {
     const Tube& size = tube(values.text("tube"));
-    const std::string ends = std::string(fittingsTitle(values));
+    const Text ends = fittingsTitle(values);
     std::vector<Material> bought;
-    bought.push_back({"Tube, " + std::string(size.title) + ", " + std::string(size.standard), values.number("length_m"),
-                      true, values.number("price_per_m")});
+    bought.push_back({{"Tube, {0}, {1}", {size.title, std::string(size.standard)}},
+                      values.number("length_m"),
+                      true,
+                      values.number("price_per_m")});
     if (const double elbows = values.number("elbows"); elbows > 0) {
-        bought.push_back(
-            {"Elbow, " + std::string(size.title) + ", " + ends, elbows, false, values.number("fitting_price")});
+        bought.push_back({{"Elbow, {0}, {1}", {size.title, ends}}, elbows, false, values.number("fitting_price")});
     }
     if (const double couplings = values.number("couplings"); couplings > 0) {
         bought.push_back(
-            {"Coupling, " + std::string(size.title) + ", " + ends, couplings, false, values.number("fitting_price")});
+            {{"Coupling, {0}, {1}", {size.title, ends}}, couplings, false, values.number("fitting_price")});
     }
     if (const double insulation_m = values.number("insulation_m"); insulation_m > 0) {
-        bought.push_back({"Pipe insulation, " + std::string(size.title), values.number("length_m"), true, 0});
+        bought.push_back({{"Pipe insulation, {0}", {size.title}}, values.number("length_m"), true, 0});
     }
     return bought;
 }

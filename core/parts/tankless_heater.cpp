@@ -70,7 +70,7 @@ Result<PartModel> model(const Values& values)
 
 std::vector<Material> materials(const Values& values) { return onePiece(values, "Tankless gas heater"); }
 
-Field seconds(std::string_view key, std::string_view label, double initial, std::string_view source)
+Field seconds(std::string_view key, Text label, double initial, std::string_view source)
 {
     return {.key = key, .label = label, .quantity = Quantity::Time, .most = 600, .initial = initial, .source = source};
 }

@@ -39,8 +39,7 @@ Result<PartModel> model(const Values& values)
 
 std::vector<Material> materials(const Values& values)
 {
-    return onePiece(values,
-                    "Tee, " + std::string(tube(values.text("tube")).title) + ", " + std::string(fittingsTitle(values)));
+    return onePiece(values, {"Tee, {0}, {1}", {tube(values.text("tube")).title, fittingsTitle(values)}});
 }
 
 }  // namespace

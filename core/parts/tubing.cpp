@@ -24,7 +24,7 @@ constexpr Stuff kCpvc{0.15, 1550.0 * 975.0, 1.5e-6, 82.2, 100 * us::kPsi, 2.9e9,
 // 2.9 GPa and 6.3e-5 1/K (memory).
 // Roughness 0.0015 mm, drawn tubing: Moody (1944), Trans. ASME 66, 671-684.
 
-Tube make(std::string_view id, std::string_view title, std::string_view standard, double outside_in, double bore_in,
+Tube make(std::string_view id, Text title, std::string_view standard, double outside_in, double bore_in,
           const Stuff& stuff)
 {
     return {id,

@@ -11,7 +11,7 @@ namespace tapward::parts {
 /// One tube size of the standards used in coaches.
 struct Tube {
     std::string_view id;          ///< in files: "pex_1_2"
-    std::string_view title;       ///< "PEX 1/2 in"
+    Text title;                   ///< "PEX 1/2 in"
     std::string_view standard;    ///< "ASTM F876"
     double outside_m;             ///< outside diameter
     double bore_m;                ///< average inside diameter: minimum wall plus half the wall tolerance

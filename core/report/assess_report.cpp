@@ -115,7 +115,7 @@ std::string assessJson(const document::Drawing& drawing, const study::Prediction
     Json& answers = out["answers"] = Json::array();
     for (const AnswerLine& line : keyAnswers(drawing, prediction, assessment)) {
         answers.push_back({{"id", line.id},
-                           {"label", line.label},
+                           {"label", line.label.english()},
                            {"value", line.has ? number(line.value.si) : Json(nullptr)},
                            {"unit", line.has ? Json(siSymbol(line.value.quantity)) : Json(nullptr)},
                            {"at_least", line.atLeast},

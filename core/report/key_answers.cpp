@@ -94,59 +94,58 @@ const study::CaseResult* preheatedDraw(const document::Drawing& drawing, const s
     return nullptr;
 }
 
-AnswerLine line(std::string id, std::string label)
+AnswerLine line(std::string id, Text label)
 {
     AnswerLine made;
     made.id = std::move(id);
-    made.label = std::move(label);
+    made.label = label;
     return made;
 }
 
-AnswerLine known(std::string id, std::string label, double si, Quantity quantity, Message note = {})
+AnswerLine known(std::string id, Text label, double si, Quantity quantity, Message note = {})
 {
-    AnswerLine made = line(std::move(id), std::move(label));
+    AnswerLine made = line(std::move(id), label);
     made.value = {si, quantity};
     made.has = true;
     made.note = std::move(note);
     return made;
 }
 
-AnswerLine unknown(std::string id, std::string label, Message reason)
+AnswerLine unknown(std::string id, Text label, Message reason)
 {
-    AnswerLine made = line(std::move(id), std::move(label));
+    AnswerLine made = line(std::move(id), label);
     made.reason = std::move(reason);
     return made;
 }
 
-AnswerLine fromOptional(std::string id, std::string label, std::optional<double> si, Quantity quantity, Message reason,
+AnswerLine fromOptional(std::string id, Text label, std::optional<double> si, Quantity quantity, Message reason,
                         Message note = {})
 {
-    return si ? known(std::move(id), std::move(label), *si, quantity, std::move(note))
-              : unknown(std::move(id), std::move(label), std::move(reason));
+    return si ? known(std::move(id), label, *si, quantity, std::move(note))
+              : unknown(std::move(id), label, std::move(reason));
 }
 
-AnswerLine fromCase(const study::CaseResult* result, std::string_view scalarId, std::string id, std::string label,
+AnswerLine fromCase(const study::CaseResult* result, std::string_view scalarId, std::string id, Text label,
                     const Message& noCase, Message note = {})
 {
     if (!result) {
-        return unknown(std::move(id), std::move(label), noCase);
+        return unknown(std::move(id), label, noCase);
     }
     const study::Scalar* scalar = result->scalar(scalarId);
     if (!scalar) {
-        return unknown(std::move(id), std::move(label), {"The case '{0}' has no such answer.", {result->name}});
+        return unknown(std::move(id), label, {"The case '{0}' has no such answer.", {result->name}});
     }
     if (!scalar->value) {
-        return unknown(std::move(id), std::move(label), scalar->reason);
+        return unknown(std::move(id), label, scalar->reason);
     }
-    return known(std::move(id), std::move(label), *scalar->value, scalar->quantity,
-                 note.empty() ? scalar->note : std::move(note));
+    return known(std::move(id), label, *scalar->value, scalar->quantity, note.empty() ? scalar->note : std::move(note));
 }
 
 constexpr const char* kNoCase = "No case shows the finished coach. Add one that opens a tap or presses the button.";
 
 /// The hottest of some places, with where and by what.
-AnswerLine howHot(const char* id, const char* label, const document::Drawing& drawing,
-                  const study::Assessment& assessment, const study::HotPlace* heat)
+AnswerLine howHot(const char* id, Text label, const document::Drawing& drawing, const study::Assessment& assessment,
+                  const study::HotPlace* heat)
 {
     if (!heat) {
         return unknown(id, label, kNoCase);
@@ -308,11 +307,12 @@ std::vector<AnswerLine> keyAnswers(const document::Drawing& drawing, const study
     }
     const Message ofCase = draw ? Message("Case '{0}'.", {draw->name}) : Message();
     const bool before = draw && draw->view == document::View::Before;
-    lines.push_back(fromCase(draw, "wait", "wait", before || !draw ? "Wait before the loop" : "Wait without a run",
-                             noDraw, ofCase));
-    lines.push_back(fromCase(draw, "wasted_volume", "wasted_volume",
-                             before || !draw ? "Wasted water before the loop" : "Wasted water without a run", noDraw,
+    lines.push_back(fromCase(draw, "wait", "wait",
+                             before || !draw ? Text("Wait before the loop") : Text("Wait without a run"), noDraw,
                              ofCase));
+    lines.push_back(fromCase(
+        draw, "wasted_volume", "wasted_volume",
+        before || !draw ? Text("Wasted water before the loop") : Text("Wasted water without a run"), noDraw, ofCase));
     const study::CaseResult* preheated = preheatedDraw(drawing, prediction);
     const Message noAfter("No case opens a tap after a run. Add one to compare.");
     lines.push_back(fromCase(preheated, "wait", "wait_after", "Wait after a preheat", noAfter,

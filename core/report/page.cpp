@@ -10,7 +10,7 @@ PageContent page(const document::Drawing& drawing, const study::Prediction& pred
 {
     const document::Job& job = drawing.job;
     PageContent content;
-    content.title = job.title.empty() ? "Hot-water preheat loop" : job.title;
+    content.title = job.title.empty() ? Message("Hot-water preheat loop") : Message("{0}", {job.title});
     content.subtitle = job.sampleFigures ? "Sample figures: an invented coach" : "Predicted before installation";
     const auto row = [&](const char* label, const std::string& text) {
         if (!text.empty()) {

@@ -75,7 +75,8 @@ PartsList partsList(const document::Drawing& drawing)
         }
     }
     std::stable_sort(placed.begin(), placed.end(), [](const Placed& a, const Placed& b) {
-        return std::tie(a.tray, a.line.item, a.line.unitPrice) < std::tie(b.tray, b.line.item, b.line.unitPrice);
+        return std::tuple(a.tray, inEnglish(a.line.item), a.line.unitPrice)
+               < std::tuple(b.tray, inEnglish(b.line.item), b.line.unitPrice);
     });
     PartsList list;
     list.allPriced = true;
@@ -102,7 +103,7 @@ std::string partsCsv(const document::Drawing& drawing, UnitSystem units)
         }
         const double shown = line.metres ? toDisplay({line.quantity, Quantity::Length}, units) : line.quantity;
         const bool priced = line.unitPrice > 0;
-        out += csvRow({line.item, count(shown), line.metres ? std::string(length.symbol) : "pcs", tags,
+        out += csvRow({inEnglish(line.item), count(shown), line.metres ? std::string(length.symbol) : "pcs", tags,
                        priced ? money(line.metres ? line.unitPrice / length.scale : line.unitPrice) : "",
                        priced ? money(line.price()) : ""});
     }
@@ -119,7 +120,8 @@ std::string partsText(const document::Drawing& drawing, UnitSystem units)
     std::size_t countWidth = 0, itemWidth = 0;
     for (const PartLine& line : list.lines) {
         counts.push_back(line.metres ? show({line.quantity, Quantity::Length}, units) : count(line.quantity));
-        items.push_back(line.tags.empty() ? line.item : fmt::format("{} ({})", line.item, fmt::join(line.tags, " ")));
+        const std::string item = inEnglish(line.item);
+        items.push_back(line.tags.empty() ? item : fmt::format("{} ({})", item, fmt::join(line.tags, " ")));
         countWidth = std::max(countWidth, codePoints(counts.back()));
         itemWidth = std::max(itemWidth, codePoints(items.back()));
     }

@@ -8,13 +8,13 @@
 namespace tapward::report {
 namespace {
 
-Json scalarOf(std::optional<double> value, Quantity quantity, const std::string& label, const Message& reason)
+Json scalarOf(std::optional<double> value, Quantity quantity, const Message& label, const Message& reason)
 {
     Json out;
     const bool has = value && std::isfinite(*value);
     out["value"] = has ? Json(*value) : Json(nullptr);
     out["unit"] = siSymbol(quantity);
-    out["label"] = label;
+    out["label"] = inEnglish(label);
     if (!has) {
         out["reason"] = reason.empty() ? "Not computed." : render(reason, UnitSystem::Metric);
     }

@@ -13,7 +13,7 @@ namespace tapward::report {
 
 /// One line of the bill of materials: what is added, identical items summed.
 struct PartLine {
-    std::string item;
+    Message item;
     double quantity = 0;
     bool metres = false;
     std::vector<std::string> tags;   ///< the parts it belongs to
@@ -36,7 +36,7 @@ std::string partsText(const document::Drawing& drawing, UnitSystem units);
 /// An answer as a person reads it: "Loop flow", "0.48 gpm", note. Values stay typed for the window.
 struct AnswerLine {
     std::string id;
-    std::string label;
+    Text label;
     Measure value;        ///< meaningful when has
     bool has = false;
     Message reason;       ///< when not
@@ -52,7 +52,8 @@ std::vector<AnswerLine> keyAnswers(const document::Drawing& drawing, const study
 
 /// Everything on the customer's page except the picture: blocks of text in reading order.
 struct PageContent {
-    std::string title, subtitle;
+    Message title;  ///< an argument where somebody gave one
+    std::string subtitle;
     std::vector<std::pair<std::string, std::string>> titleBlock;  ///< label, text
     std::vector<AnswerLine> answers;
     std::vector<Message> cautions;

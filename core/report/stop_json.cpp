@@ -113,7 +113,7 @@ std::string stopJson(const document::Drawing& drawing, const study::StopStudy& s
     for (const study::Influence& influence : study.influences) {
         const study::Range& range = influence.range;
         inputs.push_back({{"id", range.id},
-                          {"label", range.label},
+                          {"label", range.label.english()},
                           {"unit", siSymbol(range.quantity)},
                           {"least", range.least},
                           {"most", range.most},

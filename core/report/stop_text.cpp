@@ -152,7 +152,7 @@ std::string stopText(const document::Drawing& drawing, const study::StopStudy& s
     rows = {{"Input", "from", "to", "Rank weight", "Range"}};
     for (const study::Influence& influence : study.influences) {
         const study::Range& range = influence.range;
-        rows.push_back({range.label, show({range.least, range.quantity}, units),
+        rows.push_back({std::string(range.label), show({range.least, range.quantity}, units),
                         show({range.most, range.quantity}, units), fmt::format("{:+.2f}", influence.coefficient),
                         range.source});
     }

@@ -181,7 +181,7 @@ std::string faultsText(const document::Drawing& drawing, const study::FaultsStud
         }
         for (const parts::Fault& known : document::kindOf(*part).faults) {
             if (known.id == fault) {
-                return std::string(known.title.substr(0, known.title.find(':')));
+                return std::string(known.title.english().substr(0, known.title.english().find(':')));
             }
         }
         return fault;

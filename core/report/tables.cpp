@@ -85,7 +85,7 @@ std::string answersText(const document::Drawing& drawing, const study::Predictio
     for (const AnswerLine& answer : keyAnswers(drawing, prediction, assessment)) {
         const std::string value = answer.has ? readout(answer.value, units) : "-";
         const Message& note = answer.has ? answer.note : answer.reason;
-        rows.push_back({answer.label, answer.atLeast ? "at least " + value : value,
+        rows.push_back({std::string(answer.label), answer.atLeast ? "at least " + value : value,
                         note.empty() ? std::string() : render(note, units)});
     }
     return out + aligned(rows);
@@ -130,7 +130,8 @@ std::string table(const document::Drawing& drawing, const study::Prediction& pre
         }
         rows.clear();
         for (const study::Scalar& scalar : result.scalars) {
-            rows.push_back({scalar.label, scalar.value ? readout({*scalar.value, scalar.quantity}, units) : "-",
+            rows.push_back({inEnglish(scalar.label),
+                            scalar.value ? readout({*scalar.value, scalar.quantity}, units) : "-",
                             message(scalar.value ? scalar.note : scalar.reason)});
         }
         out += aligned(rows);
@@ -153,7 +154,7 @@ std::string seriesCsv(const study::CaseResult& result, UnitSystem units)
     };
     std::vector<std::string> fields{head("Time", Quantity::Time)};
     for (const study::Series& series : result.series) {
-        fields.push_back(head(series.label, series.quantity));
+        fields.push_back(head(inEnglish(series.label), series.quantity));
     }
     std::string out = csvRow(fields);
     for (std::size_t i = 0; i < result.time_s.size(); ++i) {

@@ -22,7 +22,7 @@ std::string_view id(BurnHazard hazard)
     return "";
 }
 
-std::string_view title(BurnHazard hazard)
+Text title(BurnHazard hazard)
 {
     switch (hazard) {
     case BurnHazard::BelowTables:

@@ -17,7 +17,7 @@ enum class BurnHazard {
     AtOnce        ///< 5 s or less
 };
 std::string_view id(BurnHazard hazard);     ///< "quick"; stable, used in JSON
-std::string_view title(BurnHazard hazard);  ///< "Burns in seconds"
+Text title(BurnHazard hazard);  ///< "Burns in seconds"
 
 /// Time to a serious burn in water of one temperature.
 struct BurnTime {

@@ -22,8 +22,7 @@ void Simulation::applyFault(const document::Action& action, bool begins)
         return;
     }
     addEvent(begins ? "fault" : "fault_ended",
-             Message(begins ? "Fault: {0} {1}." : "{0} is sound again (was {1}).",
-                     {part->part->tag, std::string(fault->title)}),
+             Message(begins ? "Fault: {0} {1}." : "{0} is sound again (was {1}).", {part->part->tag, fault->title}),
              part->id, begins ? Event::Weight::Caution : Event::Weight::Info);
 
     const auto eachOf = [&](auto& actors, auto change) {

@@ -37,7 +37,7 @@ void takeReadings(Actor& heater, const thermal::Field& field, std::span<const do
     keepHottest(heater.hottestOutlet_C, heater.hottestOutlet_s, heater.outlet_C, now_s);
 }
 
-const char* causeText(heater::TanklessCause cause)
+Text causeText(heater::TanklessCause cause)
 {
     using enum heater::TanklessCause;
     switch (cause) {
@@ -148,7 +148,7 @@ void Simulation::tellTankless(const HeaterActor& heater, const heater::TanklessC
     using enum heater::TanklessState;
     const std::string& tag = heater.part->part->tag;
     const document::PartId id = heater.part->id;
-    const std::string cause = causeText(change.cause);
+    const Text cause = causeText(change.cause);
     switch (change.state) {
     case Burning:
         addEvent("burner_lit", Message("{0} lit.", {tag}), id);

@@ -66,7 +66,7 @@ bool isJoined(const document::Drawing& drawing, const PlantPart& part)
 Message whyNot(const document::Drawing& drawing, const PlantPart* part, const parts::Fault& fault)
 {
     if (fault.effect == FaultEffect::NotSimulated) {
-        return Message(std::string(fault.title));
+        return Message(fault.title);
     }
     if (!part) {
         return Message("Not run: this kind of part is no part of the model.");

@@ -295,8 +295,9 @@ std::string caseTitle(const document::Drawing& drawing, const FaultRow& row)
         }
         const auto& known = document::kindOf(*part).faults;
         const auto found = std::find_if(known.begin(), known.end(), [&](const auto& one) { return one.id == fault; });
-        const std::string title =
-            found != known.end() ? std::string(found->title.substr(0, found->title.find(':'))) : fault;
+        const std::string title = found != known.end()
+                                      ? std::string(found->title.english().substr(0, found->title.english().find(':')))
+                                      : fault;
         ids += (ids.empty() ? "" : ", ") + part->tag + " " + fault;
         words += (words.empty() ? "" : ", ") + part->tag + " " + title;
     };

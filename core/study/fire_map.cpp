@@ -84,7 +84,7 @@ std::string_view id(FireOutcome outcome)
     return "";
 }
 
-std::string_view title(FireOutcome outcome)
+Text title(FireOutcome outcome)
 {
     using enum FireOutcome;
     switch (outcome) {

@@ -19,7 +19,7 @@ enum class FireOutcome {
     LocksOut             ///< its over-temperature switch opens
 };
 std::string_view id(FireOutcome outcome);     ///< "overshoots"; stable
-std::string_view title(FireOutcome outcome);  ///< "Overshoots its setpoint"
+Text title(FireOutcome outcome);  ///< "Overshoots its setpoint"
 
 /// Least possible outlet temperature of a lit burner: inlet + minimum fire delivered / (flow rho c), the
 /// heating identity. @pre flow above 0

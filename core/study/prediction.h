@@ -18,7 +18,7 @@ namespace tapward::study {
 /// One answer. When it does not exist, `value` is empty and `reason` says why; never a 0 in its place.
 struct Scalar {
     std::string id;           ///< "loop_flow"; stable, used in JSON
-    std::string label;        ///< "Loop flow"
+    Message label;            ///< "Loop flow", "Sensor at stop {0}"
     Quantity quantity = Quantity::None;
     std::optional<double> value;  ///< SI, °C
     Message reason;
@@ -38,7 +38,7 @@ struct Event {
 struct Series {
     std::string id;           ///< "loop_flow", "pumped_volume", "heater_inlet", "heater_outlet", "fire",
                               ///< "sensor.<tag>", "tap.<tag>", "tap_flow.<tag>", "supply_pressure"
-    std::string label;
+    Message label;            ///< "Sensor {0}"
     Quantity quantity = Quantity::None;
     document::PartId part = document::kNoPart;
     std::vector<double> values;  ///< NaN where it does not exist (closed tap)

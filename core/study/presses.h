@@ -68,7 +68,7 @@ struct SafeWait {
 
 enum class Protection { TemperatureStop, HighLimit, InletLockout, WaitTimer, LongestRun, RefuseWhenWarm, MixingValve };
 std::string_view id(Protection protection);  ///< "high_limit"; stable, used in JSON
-std::string_view title(Protection protection);  ///< "Independent high limit"
+Text title(Protection protection);  ///< "Independent high limit"
 
 /// What people meet: the hottest of each group of places; empty where there is no such place.
 struct Hottest {
@@ -81,6 +81,7 @@ struct ProtectionEffect {
     bool counted = false;  ///< switched on in the drawing and able to act
     bool tried = false;  ///< `other` holds what the opposite gives
     Message note;  ///< what was tried ("off", "on at {0}, ...") or why it could not be
+    double tried_s = 0;  ///< the time that was tried, of a protection that is one; else 0
     Hottest other;
 };
 

@@ -35,17 +35,6 @@ Setting settingOf(Protection protection)
     return {nullptr, nullptr, false};
 }
 
-/// The time that was tried, which is the note's own value.
-double triedSeconds(const Message& note)
-{
-    for (const Argument& argument : note.arguments) {
-        if (const auto* measure = std::get_if<Measure>(&argument); measure && measure->quantity == Quantity::Time) {
-            return measure->si;
-        }
-    }
-    return 0;
-}
-
 }  // namespace
 
 Result<document::Edit> switchProtection(const document::Drawing& drawing, const ProtectionEffect& effect)
@@ -67,7 +56,7 @@ Result<document::Edit> switchProtection(const document::Drawing& drawing, const 
         return problem("The controller has no sensor for it.",
                        "Draw a temperature sensor and choose it in the controller's details; then switch it on.");
     }
-    const double seconds = on ? triedSeconds(effect.note) : 0;
+    const double seconds = on ? effect.tried_s : 0;
     if (on && !setting.isFlag && seconds <= 0) {
         return problem("No time is known for it.", "Set it in the controller's details.");
     }
@@ -79,8 +68,8 @@ Result<document::Edit> switchProtection(const document::Drawing& drawing, const 
     } else {
         entry.value = seconds;
     }
-    return document::Edit{on ? Message("Switch on \"{0}\"", {std::string(title(effect.protection))})
-                             : Message("Switch off \"{0}\"", {std::string(title(effect.protection))}),
+    return document::Edit{on ? Message("Switch on \"{0}\"", {title(effect.protection)})
+                             : Message("Switch off \"{0}\"", {title(effect.protection)}),
                           {document::SetField{box->id, setting.key, entry}}};
 }
 

@@ -73,14 +73,14 @@ ProtectionVariant makeVariant(const Trials& trials, Protection protection, doubl
     case Protection::WaitTimer:
         effect.counted = spec.coolDownWait_s > 0;
         variant.adds = !effect.counted;
-        spec.coolDownWait_s = effect.counted ? 0 : wait_s;
+        effect.tried_s = spec.coolDownWait_s = effect.counted ? 0 : wait_s;
         effect.note = variant.adds ? Message("With a wait of {0}.", {seconds(wait_s)}) : kOff;
         break;
     case Protection::LongestRun: {
         const double usual_s = 180;  // the controller's own default
         effect.counted = spec.longestRun_s > 0;
         variant.adds = !effect.counted;
-        spec.longestRun_s = effect.counted ? 0 : usual_s;
+        effect.tried_s = spec.longestRun_s = effect.counted ? 0 : usual_s;
         effect.note = variant.adds ? Message("With {0} at most.", {seconds(usual_s)}) : kOff;
         break;
     }

@@ -91,7 +91,7 @@ std::string_view id(Protection protection)
     return "";
 }
 
-std::string_view title(Protection protection)
+Text title(Protection protection)
 {
     using enum Protection;
     switch (protection) {

@@ -52,14 +52,14 @@ const Part* firstOf(const document::Drawing& drawing, std::string_view kind)
 }
 
 /// Range of one number field: by its basis, or the trade's range where nobody filled it in.
-Range ofField(const Part& part, const char* key, std::string id, std::string label, Width width, double tradeLeast,
+Range ofField(const Part& part, const char* key, std::string id, Text label, Width width, double tradeLeast,
               double tradeMost, const char* trade)
 {
     const parts::Values values = document::values(part);
     const parts::Field& field = *values.kind().field(key);
     Range range;
     range.id = std::move(id);
-    range.label = std::move(label);
+    range.label = label;
     range.means = Range::Means::Value;
     range.quantity = field.quantity;
     const double value = values.number(key);

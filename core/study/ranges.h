@@ -20,7 +20,7 @@ struct Range {
     };
     std::string id;     ///< "pipe_lengths", "hidden_fittings", "activation_flow", "minimum_fire", "voltage",
                         ///< "ambient", "supply_temperature", "sensor_lag", "flow_sensor", "pump_head"; stable
-    std::string label;  ///< "Pipe lengths"
+    Text label;  ///< "Pipe lengths"
     Means means = Means::Factor;
     Quantity quantity = Quantity::Percent;
     double least = 1, most = 1;

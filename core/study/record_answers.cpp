@@ -14,7 +14,7 @@ std::optional<double> known(double value) { return std::isfinite(value) ? std::o
 
 }  // namespace
 
-void Simulation::addScalar(std::string id, std::string label, Quantity quantity, std::optional<double> value,
+void Simulation::addScalar(std::string id, Message label, Quantity quantity, std::optional<double> value,
                            Message reason, Message note)
 {
     Scalar scalar;
@@ -179,11 +179,12 @@ void Simulation::finish()
               ran ? notStopped : noRun);
     for (std::size_t r = 0; r < m_runs.size() && r < 12; ++r) {
         const auto n = std::to_string(r + 1);
-        addScalar("sensor_at_stop_" + n, "Sensor at stop " + n, Quantity::Temperature, known(m_runs[r].sensor_C),
-                  notStopped);
-        addScalar("hottest_sensor_" + n, "Hottest at the sensor, run " + n, Quantity::Temperature,
+        const auto run = static_cast<std::int64_t>(r + 1);
+        addScalar("sensor_at_stop_" + n, {"Sensor at stop {0}", {run}}, Quantity::Temperature,
+                  known(m_runs[r].sensor_C), notStopped);
+        addScalar("hottest_sensor_" + n, {"Hottest at the sensor, run {0}", {run}}, Quantity::Temperature,
                   known(m_runs[r].hottestSensor_C), Message("There is no temperature sensor."));
-        addScalar("hottest_heater_outlet_" + n, "Hottest heater outlet, run " + n, Quantity::Temperature,
+        addScalar("hottest_heater_outlet_" + n, {"Hottest heater outlet, run {0}", {run}}, Quantity::Temperature,
                   known(m_runs[r].hottestOutlet_C), Message("There is no tankless heater."));
     }
 

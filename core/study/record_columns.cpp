@@ -55,7 +55,7 @@ void Simulation::prepareRecord()
     if (!m_options.curves) {
         return;
     }
-    const auto column = [&](std::string id, std::string label, Quantity quantity, PartId part,
+    const auto column = [&](std::string id, Message label, Quantity quantity, PartId part,
                             double (*read)(const Simulation&, std::size_t), std::size_t index) {
         m_columns.push_back({m_result.series.size(), read, index});
         m_result.series.push_back({std::move(id), std::move(label), quantity, part, {}});
@@ -116,7 +116,7 @@ void Simulation::prepareRecord()
         const document::Part& part = *m_sensors[s].part->part;
         if (!m_sensors[s].part->model.sensor->measuresFlow) {
             column(
-                "sensor." + part.tag, "Sensor " + part.tag, Quantity::Temperature, part.id,
+                "sensor." + part.tag, {"Sensor {0}", {part.tag}}, Quantity::Temperature, part.id,
                 [](const Simulation& sim, std::size_t i) {
                     return sim.m_sensors[i].failed ? kNan : sim.m_sensors[i].reading_C;
                 },
@@ -130,10 +130,10 @@ void Simulation::prepareRecord()
                                       [&](const document::Action& action) { return action.part == part.id; });
         if (used) {
             column(
-                "tap." + part.tag, "Tap " + part.tag, Quantity::Temperature, part.id,
+                "tap." + part.tag, {"Tap {0}", {part.tag}}, Quantity::Temperature, part.id,
                 [](const Simulation& s, std::size_t i) { return s.m_outlets[i].tap_C; }, o);
             column(
-                "tap_flow." + part.tag, "Flow " + part.tag, Quantity::Flow, part.id,
+                "tap_flow." + part.tag, {"Flow {0}", {part.tag}}, Quantity::Flow, part.id,
                 [](const Simulation& s, std::size_t i) { return s.m_outlets[i].flow_m3s; }, o);
         }
     }

@@ -94,7 +94,7 @@ private:
     void finish();
     void listHottest();
     double targetReading() const;
-    void addScalar(std::string id, std::string label, Quantity quantity, std::optional<double> value, Message reason,
+    void addScalar(std::string id, Message label, Quantity quantity, std::optional<double> value, Message reason,
                    Message note = {});
 
     const document::Drawing& m_drawing;

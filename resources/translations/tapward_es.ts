@@ -757,20 +757,12 @@
         <translation>Cobre del intercambiador</translation>
     </message>
     <message>
-        <source>Copper wire, out and back, AWG</source>
-        <translation>Cable de cobre, ida y vuelta, AWG</translation>
-    </message>
-    <message>
         <source>Copy the parts again.</source>
         <translation>Copie las piezas de nuevo.</translation>
     </message>
     <message>
         <source>Count pieces.</source>
         <translation>Cuente piezas.</translation>
-    </message>
-    <message>
-        <source>Coupling</source>
-        <translation>Manguito</translation>
     </message>
     <message>
         <source>Couplings</source>
@@ -911,10 +903,6 @@
     <message>
         <source>Efficiency</source>
         <translation>Rendimiento</translation>
-    </message>
-    <message>
-        <source>Elbow</source>
-        <translation>Codo</translation>
     </message>
     <message>
         <source>Elbow fittings, not bends of the tube.</source>
@@ -1317,20 +1305,12 @@
         <translation>Máxima en el calentador</translation>
     </message>
     <message>
-        <source>Hottest at the sensor, run</source>
-        <translation>Máxima en el sensor, ciclo</translation>
-    </message>
-    <message>
         <source>Hottest heater inlet</source>
         <translation>Máxima a la entrada del calentador</translation>
     </message>
     <message>
         <source>Hottest heater outlet</source>
         <translation>Máxima a la salida del calentador</translation>
-    </message>
-    <message>
-        <source>Hottest heater outlet, run</source>
-        <translation>Máxima a la salida del calentador, ciclo</translation>
     </message>
     <message>
         <source>Hottest water at a cold tap</source>
@@ -1913,10 +1893,6 @@
         <translation>La gente bebe de aquí</translation>
     </message>
     <message>
-        <source>Pipe insulation</source>
-        <translation>Aislamiento de tubo</translation>
-    </message>
-    <message>
         <source>Pipe lengths, of those drawn</source>
         <translation>Longitud de los tubos, sobre la dibujada</translation>
     </message>
@@ -2305,14 +2281,6 @@
         <translation>Medida</translation>
     </message>
     <message>
-        <source>Sensor</source>
-        <translation>Sensor</translation>
-    </message>
-    <message>
-        <source>Sensor at stop</source>
-        <translation>Sensor en la parada</translation>
-    </message>
-    <message>
         <source>Sensor at the last stop</source>
         <translation>Sensor en la última parada</translation>
     </message>
@@ -2543,10 +2511,6 @@
     <message>
         <source>Tankless heater</source>
         <translation>Calentador instantáneo</translation>
-    </message>
-    <message>
-        <source>Tap</source>
-        <translation>Grifo</translation>
     </message>
     <message>
         <source>Taps and appliances</source>
@@ -7395,6 +7359,54 @@ Sin averías: tomas</translation>
     <message>
         <source>Two rows help where a drawing is more than three and a half times as wide as it is high.</source>
         <translation>Dos filas ayudan cuando un dibujo es más de tres veces y media más ancho que alto.</translation>
+    </message>
+    <message>
+        <source>Copper wire, out and back, AWG {0}</source>
+        <translation>Cable de cobre, ida y vuelta, AWG {0}</translation>
+    </message>
+    <message>
+        <source>Coupling, {0}, {1}</source>
+        <translation>Manguito, {0}, {1}</translation>
+    </message>
+    <message>
+        <source>Elbow, {0}, {1}</source>
+        <translation>Codo, {0}, {1}</translation>
+    </message>
+    <message>
+        <source>Flow {0}</source>
+        <translation>Caudal {0}</translation>
+    </message>
+    <message>
+        <source>Hottest at the sensor, run {0}</source>
+        <translation>Máxima en el sensor, ciclo {0}</translation>
+    </message>
+    <message>
+        <source>Hottest heater outlet, run {0}</source>
+        <translation>Máxima a la salida del calentador, ciclo {0}</translation>
+    </message>
+    <message>
+        <source>Pipe insulation, {0}</source>
+        <translation>Aislamiento de tubo, {0}</translation>
+    </message>
+    <message>
+        <source>Sensor at stop {0}</source>
+        <translation>Sensor en la parada {0}</translation>
+    </message>
+    <message>
+        <source>Sensor {0}</source>
+        <translation>Sensor {0}</translation>
+    </message>
+    <message>
+        <source>Tap {0}</source>
+        <translation>Grifo {0}</translation>
+    </message>
+    <message>
+        <source>Tee, {0}, {1}</source>
+        <translation>Te, {0}, {1}</translation>
+    </message>
+    <message>
+        <source>Tube, {0}, {1}</source>
+        <translation>Tubo, {0}, {1}</translation>
     </message>
 </context>
 <context>

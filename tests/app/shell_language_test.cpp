@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the window says in another language: nothing is missing, and the choice loses no work.
+#include <algorithm>
 #include <QAction>
 #include <QActionGroup>
 #include <QCoreApplication>
@@ -15,8 +16,11 @@
 #include <QXmlStreamReader>
 #include <set>
 
+#include "document/edit.h"
 #include "look/kind_text.h"
+#include "panels/answers.h"
 #include "panels/case_editor.h"
+#include "panels/chart_data.h"
 #include "panels/question_list.h"
 #include "panels/safety_panel.h"
 #include "panels/say.h"
@@ -24,6 +28,7 @@
 #include "parts/part_kind.h"
 #include "print/page.h"
 #include "print/survey_sheet.h"
+#include "report/report.h"
 #include "session/message_text.h"
 #include "shell/first_job.h"
 #include "shell/help_window.h"
@@ -118,17 +123,24 @@ TEST_CASE("texts the core joins from pieces are translated piece by piece, tags 
           "[shell][language]")
 {
     const Noting spanish;
-    CHECK(coreText("Elbow, PEX 1/2 in, Brass insert (crimp, clamp)")
+    const auto spoken = [](const Message& message) { return messageText(message, UnitSystem::Us); };
+    CHECK(spoken({"Elbow, {0}, {1}", {Text("PEX 1/2 in"), Text("Brass insert (crimp, clamp)")}})
           == QStringLiteral("Codo, PEX 1/2 in, Inserto de latón (engaste, abrazadera)"));
-    CHECK(coreText("Tube, PEX 1/2 in, ASTM F876") == QStringLiteral("Tubo, PEX 1/2 in, ASTM F876"));
-    CHECK(coreText("Copper wire, out and back, AWG 14") == QStringLiteral("Cable de cobre, ida y vuelta, AWG 14"));
-    CHECK(coreText("Sensor TE1") == QStringLiteral("Sensor TE1"));
-    CHECK(coreText("Hottest at the sensor, run 2") == QStringLiteral("Máxima en el sensor, ciclo 2"));
+    CHECK(spoken({"Tube, {0}, {1}", {Text("PEX 1/2 in"), std::string("ASTM F876")}})
+          == QStringLiteral("Tubo, PEX 1/2 in, ASTM F876"));
+    CHECK(spoken({"Copper wire, out and back, AWG {0}", {std::string("14")}})
+          == QStringLiteral("Cable de cobre, ida y vuelta, AWG 14"));
+    CHECK(spoken({"Sensor {0}", {std::string("TE1")}}) == QStringLiteral("Sensor TE1"));
+    CHECK(spoken({"Hottest at the sensor, run {0}", {std::int64_t{2}}})
+          == QStringLiteral("Máxima en el sensor, ciclo 2"));
+    CHECK(spoken({"{0} has these switched on without a sensor for them: {1}.",
+                  {std::string("C1"), std::vector<Text>{"Length", "Faucet"}}})
+              .contains(QStringLiteral("Longitud, Grifo")));
     CHECK(coreText("measured; width: common practice, no published source")
           == QStringLiteral("medido; anchura: práctica habitual, sin fuente publicada"));
     CHECK(coreText("Not understood: 3 xy") == QStringLiteral("No se entendió: 3 xy"));
-    CHECK(messageText({"Set {0}", {std::string("Length")}}, UnitSystem::Us) == QStringLiteral("Fijar Longitud"));
-    CHECK(messageText({"{0} locked out: {1}.", {std::string("WH1"), std::string("ignition failed")}}, UnitSystem::Us)
+    CHECK(messageText({"Set {0}", {Text("Length")}}, UnitSystem::Us) == QStringLiteral("Fijar Longitud"));
+    CHECK(messageText({"{0} locked out: {1}.", {std::string("WH1"), Text("ignition failed")}}, UnitSystem::Us)
           == QStringLiteral("WH1 se bloqueó: falló el encendido."));
 }
 
@@ -206,6 +218,57 @@ TEST_CASE("nothing the window, its predictions, its page and its help show on a 
         CAPTURE(key.toStdString());
         CHECK(false);
     }
+}
+
+TEST_CASE("what somebody typed stays as typed in Spanish, also where it is a word of the catalogue",
+          "[shell][language]")
+{
+    const BackToEnglish later;
+    speak(QStringLiteral("es"));
+    REQUIRE(coreText("Faucet") == QStringLiteral("Grifo"));
+    Session session;
+    REQUIRE_FALSE(session.open(samplePath()));
+    auto drawing = session.drawing();
+    const auto rename = [&](const char* tag, const char* to) { drawing.find(drawing.findTag(tag)->id)->tag = to; };
+    rename("F1", "Faucet");
+    rename("TE1", "Battery");
+    rename("C1", "Filter");
+    const auto washer = drawing.findTag("A2")->id;
+    drawing.find(washer)->stage = document::Stage::Added;
+    drawing.find(washer)->entries["name"] = {std::string("Drain"), parts::Basis::Estimated};
+    drawing.job.title = "Hot water";
+    drawing.job.customer = "Length";
+    for (auto& one : drawing.cases)
+        one.name = one.name == "One preheat run, cold" ? "Shower" : one.name;
+    session.startNew(drawing);
+    REQUIRE(waitForAnswer(session));
+    const UnitSystem units = session.units();
+
+    // Predictions and findings name tags and cases.
+    QString said;
+    for (const auto& line : collectAnswers(session).lines)
+        said += line.note + QLatin1Char('\n');
+    CHECK(said.contains(QStringLiteral("«Shower»")));
+    CHECK_FALSE(said.contains(QStringLiteral("«Ducha»")));
+    QString found;
+    for (const auto& finding : session.findings())
+        found +=
+            sayMessage(finding.what, units) + QLatin1Char(' ') + sayMessage(finding.remedy, units) + QLatin1Char('\n');
+    CHECK(found.contains(QStringLiteral("Faucet")));
+    CHECK_FALSE(found.contains(QStringLiteral("Grifo ")));
+    CHECK(found.contains(QStringLiteral("Filter")));
+    // Curves name the tag, the parts list the appliance, the page the title.
+    session.setCaseName(QStringLiteral("Shower"));
+    const auto lines = chartLines(*session.currentCase());
+    CHECK(std::ranges::any_of(lines, [](const auto& line) { return line.name == QStringLiteral("Sensor Battery"); }));
+    const auto parts = report::partsList(session.drawing());
+    CHECK(std::ranges::any_of(parts.lines, [&](const auto& line) { return messageText(line.item, units) == "Drain"; }));
+    const auto content = report::page(session.drawing(), *session.prediction(), *session.assessment(), {});
+    CHECK(messageText(content.title, units) == QStringLiteral("Hot water"));
+    // Undo steps name what they changed.
+    REQUIRE_FALSE(
+        session.perform(document::moveParts(session.drawing(), {session.drawing().findTag("Faucet")->id}, 1, 0)));
+    CHECK(session.undoStack().undoText().contains(QStringLiteral("Faucet")));
 }
 
 TEST_CASE("choosing a language makes the window anew with the unsaved work in it", "[shell][language]")

@@ -15,12 +15,12 @@ document::Drawing coach()
     return *drawing;
 }
 
-study::ProtectionEffect effect(Protection protection, bool counted, Message note = {})
+study::ProtectionEffect effect(Protection protection, bool counted, double tried_s = 0)
 {
     study::ProtectionEffect one;
     one.protection = protection;
     one.counted = counted;
-    one.note = std::move(note);
+    one.tried_s = tried_s;
     return one;
 }
 
@@ -38,8 +38,7 @@ TEST_CASE("a protection is switched by one setting of the controller and back to
 {
     auto drawing = coach();
     const auto before = drawing;
-    const auto wait = study::switchProtection(
-        drawing, effect(Protection::WaitTimer, false, {"With a wait of {0}.", {Measure{600, Quantity::Time}}}));
+    const auto wait = study::switchProtection(drawing, effect(Protection::WaitTimer, false, 600));
     REQUIRE(wait.has_value());
     auto back = document::apply(drawing, *wait);
     CHECK(document::values(controller(drawing)).number("cool_down_wait_s") == 600);

@@ -40,7 +40,7 @@ void openEnd(const Seen& seen, Findings& findings)
                 continue;
             }
             finding.severity = Severity::Note;
-            finding.what = {"{0} has no pipe at its port '{1}'.", {part.part->tag, std::string(port->title)}};
+            finding.what = {"{0} has no pipe at its port '{1}'.", {part.part->tag, port->title}};
         }
         finding.why = "It is taken as capped: no water passes there.";
         finding.remedy = "Join it, cap it, or take it away.";

@@ -21,15 +21,14 @@ void protectionWithoutSensor(const Seen& seen, Findings& findings)
     for (const study::PlantPart* controller : seen.after.withRole(parts::Role::Controller)) {
         const parts::ControllerModel& box = *controller->model.controller;
         const control::RunSpec& spec = box.spec;
-        std::string blind;
+        std::vector<Text> blind;
         for (const Leaning& one : {Leaning{"high_limit", spec.highLimit, box.limitSensor},
                                    Leaning{"stop_by_temperature", spec.stopByTemperature, box.stopSensor},
                                    Leaning{"stop_by_volume", spec.stopByVolume, box.flowSensor},
                                    Leaning{"refuse_when_warm", spec.refuseWhenWarm, box.stopSensor},
                                    Leaning{"inlet_lockout", spec.inletLockout, box.inletSensor}}) {
             if (one.on && !partCalled(seen, one.sensor)) {
-                const parts::Field* field = document::kindOf(*controller->part).field(one.field);
-                blind += (blind.empty() ? "" : ", ") + std::string(field ? field->label : one.field);
+                blind.push_back(document::kindOf(*controller->part).field(one.field)->label);
             }
         }
         if (blind.empty()) {
