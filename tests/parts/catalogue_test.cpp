@@ -131,7 +131,7 @@ TEST_CASE("every kind of part keeps its own rules", "[parts]")
         CHECK(faultIds.insert(fault.id).second);
         CHECK_FALSE(fault.title.empty());
         if (fault.effect == parts::FaultEffect::NotSimulated) {
-            CHECK(fault.title.find("not simulated") != std::string_view::npos);
+            CHECK(fault.title.english().find("not simulated") != std::string_view::npos);
         }
     }
 }

@@ -43,7 +43,8 @@ void act(Coach& coach, ActionKind kind, int times = 1)
 study::Scalar scalar(const char* id, double value, Quantity quantity)
 {
     study::Scalar made;
-    made.id = made.label = id;
+    made.id = id;
+    made.label = id;
     made.quantity = quantity;
     made.value = value;
     return made;

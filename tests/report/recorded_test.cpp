@@ -154,7 +154,7 @@ Lines printed(const document::Drawing& drawing, const study::Prediction& predict
               const study::Assessment& assessment, const std::vector<review::Finding>& findings)
 {
     const report::PageContent page = report::page(drawing, prediction, assessment, findings);
-    Lines lines{"title: " + page.title, "subtitle: " + page.subtitle};
+    Lines lines{"title: " + inEnglish(page.title), "subtitle: " + page.subtitle};
     for (const auto& [label, text] : page.titleBlock) {
         lines.push_back("title block/" + label + ": " + text);
     }

@@ -67,7 +67,7 @@ Coach coachWithCases()
 const report::PartLine* item(const report::PartsList& list, const std::string& start)
 {
     const auto at = std::find_if(list.lines.begin(), list.lines.end(),
-                                 [&](const auto& one) { return one.item.compare(0, start.size(), start) == 0; });
+                                 [&](const auto& one) { return inEnglish(one.item).starts_with(start); });
     return at == list.lines.end() ? nullptr : &*at;
 }
 

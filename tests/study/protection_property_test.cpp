@@ -51,7 +51,7 @@ TEST_CASE("switching a protection on never raises a worst temperature", "[study]
             }
             const study::Hottest& on = effect.counted ? study->asDrawn : effect.other;
             const study::Hottest& off = effect.counted ? effect.other : study->asDrawn;
-            RC_LOG() << study::title(effect.protection) << " counted " << effect.counted << " outlet "
+            RC_LOG() << study::title(effect.protection).english() << " counted " << effect.counted << " outlet "
                      << *on.heaterOutlet_C << " / " << *off.heaterOutlet_C << " outlets " << *on.outlets_C << " / "
                      << *off.outlets_C << " cold " << *on.coldOutlets_C << " / " << *off.coldOutlets_C << "\n";
             RC_ASSERT(*on.heaterOutlet_C <= *off.heaterOutlet_C + kSteps_K);
