@@ -174,7 +174,7 @@ Lines printed(const document::Drawing& drawing, const study::Prediction& predict
         for (const std::string& tag : part.tags) {
             tags += ' ' + tag;
         }
-        lines.push_back(fmt::format("part {} at {}: {} for{}", part.item, test::written(part.unitPrice, ""),
+        lines.push_back(fmt::format("part {} at {}: {} for{}", inEnglish(part.item), test::written(part.unitPrice, ""),
                                     test::written(part.quantity, part.metres ? "m" : ""), tags));
     }
     lines.push_back(fmt::format("sums: parts {}, all priced {}, labour {}", test::written(page.parts.partsTotal, ""),
