@@ -225,10 +225,10 @@ inline void checkWhole(const review::Finding& finding, const document::Drawing& 
         {"cold_outlet_warm", {"tq"}},
         {"dead_end", {"tq"}},
         {"inlet_lockout_missing", {"qt", "qtq"}},
-        {"open_end", {"t", "ts"}},
+        {"open_end", {"t", "tw"}},
         {"part_over_pressure", {"tqq", "qtq"}},
         {"part_too_hot", {"tqq"}},
-        {"protection_without_sensor", {"ts"}},
+        {"protection_without_sensor", {"tw"}},
         {"pump_without_own_check", {"ts"}},
         {"regulator_missing", {"qt"}},
         {"shower_without_mixing_valve", {"sqt"}},
@@ -244,8 +244,10 @@ inline void checkWhole(const review::Finding& finding, const document::Drawing& 
         } else if (const auto* figure = std::get_if<Measure>(&argument)) {
             CHECK(std::isfinite(figure->si));
             kinds += 'q';
-        } else {
+        } else if (std::holds_alternative<std::int64_t>(argument)) {
             kinds += 'n';
+        } else {
+            kinds += 'w';  // words of ours
         }
     }
     if (const auto known = places.find(finding.rule); known != places.end()) {
