@@ -1,7 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/time_bar.h"
-#include "look/spacing.h"
-#include "panels/flow_layout.h"
 
 #include <algorithm>
 #include <cmath>
@@ -16,8 +14,10 @@
 #include <QToolButton>
 #include <QToolTip>
 
+#include "look/spacing.h"
 #include "look/theme.h"
 #include "panels/chart_data.h"
+#include "panels/flow_layout.h"
 #include "panels/icons.h"
 #include "panels/quiet_combo.h"
 #include "panels/say.h"
