@@ -2,12 +2,16 @@
 #include "panels/case_actions.h"
 
 #include <algorithm>
+#include <QApplication>
+#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QTableWidgetItem>
 
+#include "look/spacing.h"
 #include "panels/case_words.h"
+#include "panels/figures.h"
 #include "panels/quiet_combo.h"
 #include "panels/say.h"
 
@@ -17,7 +21,7 @@ using document::Action;
 using document::ActionKind;
 using document::Case;
 
-CaseActions::CaseActions(Session& session, QWidget* parent) : QTableWidget(0, 5, parent), m_session(session)
+CaseActions::CaseActions(Session& session, QWidget* parent) : QTableWidget(0, 4, parent), m_session(session)
 {
     setAccessibleName(tr("Actions of the case"));
     verticalHeader()->hide();
@@ -28,19 +32,17 @@ CaseActions::CaseActions(Session& session, QWidget* parent) : QTableWidget(0, 5,
     horizontalHeader()->setSectionResizeMode(0, QHeaderView::Fixed);
     horizontalHeader()->resizeSection(0, fontMetrics().averageCharWidth() * 12);
     horizontalHeader()->setHighlightSections(false);
+    horizontalHeader()->setStretchLastSection(true);
 }
 
 void CaseActions::showCase(const Case* one)
 {
     // Cells are rebuilt with every change; the keyboard stays where it was.
-    int row = currentRow(), column = currentColumn();
-    for (int r = 0; r < rowCount(); ++r)
-        for (int c = 0; c < columnCount(); ++c)
-            if (QWidget* cell = cellWidget(r, c); cell && cell->hasFocus())
-                row = r, column = c;
-    const bool hadFocus = cellWidget(row, column) && cellWidget(row, column)->hasFocus();
-    setHorizontalHeaderLabels({quantityHead(tr("At"), Quantity::Time, m_session.units()), tr("What"), tr("Part"),
-                               tr("Opening or volts"), tr("Hot share or fault")});
+    const int row = currentRow(), column = currentColumn();
+    const QWidget* focus = QApplication::focusWidget();
+    const QString focused = focus && isAncestorOf(focus) ? focus->accessibleName() : QString();
+    setHorizontalHeaderLabels(
+        {quantityHead(tr("At"), Quantity::Time, m_session.units()), tr("What"), tr("Part"), tr("How")});
     const int least = fontMetrics().averageCharWidth() * 12;
     horizontalHeader()->resizeSection(0, std::max(least, horizontalHeader()->sectionSizeHint(0)));
     for (int head = 0; head < columnCount(); ++head)
@@ -51,15 +53,16 @@ void CaseActions::showCase(const Case* one)
         for (int r = 0; r < rowCount(); ++r)
             fillRow(r, one->actions[static_cast<std::size_t>(r)]);
     }
-    if (row >= 0 && row < rowCount()) {
+    if (row >= 0 && row < rowCount())
         setCurrentCell(row, std::max(0, column));
-        if (QWidget* cell = cellWidget(row, std::max(0, column)); cell && hadFocus)
-            cell->setFocus();
-    }
+    if (!focused.isEmpty())
+        for (auto* editor : findChildren<QWidget*>())
+            if (editor->accessibleName() == focused && editor->focusPolicy() != Qt::NoFocus)
+                editor->setFocus();
 }
 
-ValueEdit* CaseActions::number(int row, int column, Quantity quantity, double value, const QString& name, double least,
-                               double most, std::function<void(Action&, double)> set)
+ValueEdit* CaseActions::number(int row, Quantity quantity, double value, const QString& name, double least, double most,
+                               std::function<void(Action&, double)> set)
 {
     auto* edit = new ValueEdit(quantity, m_session.units());
     edit->setValue(value);
@@ -72,18 +75,16 @@ ValueEdit* CaseActions::number(int row, int column, Quantity quantity, double va
         [this, row, set](double si) { Q_EMIT actionChanged(row, [&](Action& a) { set(a, si); }); },
         Qt::QueuedConnection);
     connect(edit, &ValueEdit::complaint, this, &CaseActions::complaint);
-    setCellWidget(row, column, edit);
     return edit;
 }
 
-QComboBox* CaseActions::combo(int row, int column, const QString& name)
+QComboBox* CaseActions::combo(int row, const QString& name)
 {
     auto* box = new QuietCombo;
     box->setFrame(false);
     box->setAccessibleName(tr("%1 of action %2").arg(name).arg(row + 1));
-    setCellWidget(row, column, box);
     // A combo box speaks its choice; its name comes from a label, which here need not be seen.
-    auto* unseen = new QLabel(box->accessibleName(), box->parentWidget());
+    auto* unseen = new QLabel(box->accessibleName(), this);
     unseen->setBuddy(box);
     unseen->hide();
     connect(box, &QObject::destroyed, unseen, &QObject::deleteLater);
@@ -92,7 +93,8 @@ QComboBox* CaseActions::combo(int row, int column, const QString& name)
 
 void CaseActions::fillWhat(int row, const Action& action)
 {
-    auto* what = combo(row, 1, tr("Kind"));
+    auto* what = combo(row, tr("Kind"));
+    setCellWidget(row, 1, what);
     for (const auto kind : actionKinds())
         what->addItem(sayAction(kind), int(kind));
     what->setCurrentIndex(what->findData(int(action.kind)));
@@ -120,7 +122,8 @@ void CaseActions::fillWhat(int row, const Action& action)
 
 void CaseActions::fillWhich(int row, const Action& action)
 {
-    auto* which = combo(row, 2, tr("Part"));
+    auto* which = combo(row, tr("Part"));
+    setCellWidget(row, 2, which);
     if (action.kind == ActionKind::PressButton)
         which->addItem(tr("Automatic"), 0);
     for (const auto id : fittingParts(m_session.drawing(), action.kind))
@@ -140,9 +143,9 @@ void CaseActions::fillWhich(int row, const Action& action)
         Qt::QueuedConnection);
 }
 
-void CaseActions::fillFault(int row, const Action& action)
+QComboBox* CaseActions::faults(int row, const Action& action)
 {
-    auto* fault = combo(row, 4, tr("Fault"));
+    auto* fault = combo(row, tr("Fault"));
     if (const auto* part = m_session.drawing().find(action.part))
         for (const auto& one : document::kindOf(*part).faults)
             fault->addItem(say(one.title), plain(one.id));
@@ -154,19 +157,31 @@ void CaseActions::fillFault(int row, const Action& action)
             Q_EMIT actionChanged(row, [&](Action& a) { a.fault = id; });
         },
         Qt::QueuedConnection);
+    return fault;
 }
 
-void CaseActions::fillRow(int row, const Action& action)
+void CaseActions::fillHow(int row, const Action& action)
 {
-    number(row, 0, Quantity::Time, action.at_s, tr("Time"), 0, 7200, [](Action& a, double v) { a.at_s = v; });
-    fillWhat(row, action);
-    if (hasPart(action.kind))
-        fillWhich(row, action);
-    if (const auto quantity = valueOf(action.kind))
-        number(row, 3, *quantity, action.value, tr("Value"), 0, *quantity == Quantity::Voltage ? 30 : 1,
-               [](Action& a, double v) { a.value = v; });
+    auto* form = new QWidget;
+    auto* line = new QHBoxLayout(form);
+    line->setContentsMargins(look::kNear, 0, look::kNear, 0);
+    line->setSpacing(look::kNear);
+    const auto ask = [&](const QString& name, QWidget* editor, const QString& unit) {
+        line->addWidget(new QuietLabel(name));
+        line->addWidget(editor, 1);
+        if (!unit.isEmpty())
+            line->addWidget(new QuietLabel(unit));
+    };
+    const UnitSystem units = m_session.units();
+    if (const auto quantity = valueOf(action.kind)) {
+        const bool volts = *quantity == Quantity::Voltage;
+        const QString name = volts ? tr("Voltage") : tr("Opening");
+        ask(name,
+            number(row, *quantity, action.value, name, 0, volts ? 30 : 1, [](Action& a, double v) { a.value = v; }),
+            unitSymbol(*quantity, units));
+    }
     if (action.kind == ActionKind::OpenOutlet) {
-        auto* share = number(row, 4, Quantity::Percent, action.second, tr("Hot share"), 0, 1,
+        auto* share = number(row, Quantity::Percent, action.second, tr("Hot share"), 0, 1,
                              [](Action& a, double v) { a.second = v; });
         share->setMayBeEmpty(true, tr("its own"));
         if (action.second < 0)
@@ -174,9 +189,21 @@ void CaseActions::fillRow(int row, const Action& action)
         connect(
             share, &ValueEdit::cleared, this,
             [this, row] { Q_EMIT actionChanged(row, [](Action& a) { a.second = -1; }); }, Qt::QueuedConnection);
+        ask(tr("Hot share"), share, unitSymbol(Quantity::Percent, units));
     } else if (action.kind == ActionKind::StartFault || action.kind == ActionKind::EndFault) {
-        fillFault(row, action);
+        ask(tr("Fault"), faults(row, action), {});
     }
+    setCellWidget(row, 3, form);
+}
+
+void CaseActions::fillRow(int row, const Action& action)
+{
+    setCellWidget(
+        row, 0, number(row, Quantity::Time, action.at_s, tr("Time"), 0, 7200, [](Action& a, double v) { a.at_s = v; }));
+    fillWhat(row, action);
+    if (hasPart(action.kind))
+        fillWhich(row, action);
+    fillHow(row, action);
 }
 
 }  // namespace tapward::app

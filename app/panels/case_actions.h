@@ -13,7 +13,7 @@ namespace tapward::app {
 
 class ValueEdit;
 
-/// The actions of one case, each a row of editors.
+/// The actions of one case, each a row of editors; the last cell is a form of its own, which names what it asks.
 class CaseActions final : public QTableWidget {
     Q_OBJECT
 public:
@@ -32,10 +32,11 @@ private:
     void fillRow(int row, const document::Action& action);
     void fillWhat(int row, const document::Action& action);
     void fillWhich(int row, const document::Action& action);
-    void fillFault(int row, const document::Action& action);
-    ValueEdit* number(int row, int column, Quantity quantity, double value, const QString& name, double least,
-                      double most, std::function<void(document::Action&, double)> set);
-    QComboBox* combo(int row, int column, const QString& name);
+    void fillHow(int row, const document::Action& action);
+    QComboBox* faults(int row, const document::Action& action);
+    ValueEdit* number(int row, Quantity quantity, double value, const QString& name, double least, double most,
+                      std::function<void(document::Action&, double)> set);
+    QComboBox* combo(int row, const QString& name);
 
     Session& m_session;
 };

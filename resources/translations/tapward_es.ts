@@ -8413,14 +8413,6 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <translation>Pieza</translation>
     </message>
     <message>
-        <source>Opening or volts</source>
-        <translation>Apertura o voltios</translation>
-    </message>
-    <message>
-        <source>Hot share or fault</source>
-        <translation>Parte caliente o avería</translation>
-    </message>
-    <message>
         <source>%1 of action %2</source>
         <translation>%1 de la acción %2</translation>
     </message>
@@ -8441,16 +8433,24 @@ Arrastre de conexión a conexión para trazar un tubo.</translation>
         <translation>Tiempo</translation>
     </message>
     <message>
-        <source>Value</source>
-        <translation>Valor</translation>
-    </message>
-    <message>
         <source>Hot share</source>
         <translation>Parte caliente</translation>
     </message>
     <message>
         <source>its own</source>
         <translation>la propia</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Cómo</translation>
+    </message>
+    <message>
+        <source>Voltage</source>
+        <translation>Tensión</translation>
+    </message>
+    <message>
+        <source>Opening</source>
+        <translation>Apertura</translation>
     </message>
 </context>
 <context>

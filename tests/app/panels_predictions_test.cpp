@@ -12,6 +12,7 @@
 
 #include "look/theme.h"
 #include "panels/answers_panel.h"
+#include "panels/case_actions.h"
 #include "panels/case_bar.h"
 #include "panels/case_editor.h"
 #include "panels/chart_view.h"
@@ -21,6 +22,7 @@
 #include "panels/say.h"
 #include "panels/survey_model.h"
 #include "panels/time_bar.h"
+#include "panels/value_edit.h"
 #include "panels/warm_up_chart.h"
 #include "panels_support.h"
 #include "report/report.h"
@@ -325,6 +327,49 @@ TEST_CASE("cases are edited beside the drawing, each change one undo step back t
     while (session.undoStack().canUndo())
         session.undoStack().undo();
     CHECK(bytes(session) == before);
+}
+
+TEST_CASE("the form of an action asks what that action takes, and the keyboard stays in it through a change",
+          "[panels]")
+{
+    Session session;
+    REQUIRE_FALSE(session.open(samplePath()));
+    document::Case one;
+    const auto action = [&](document::ActionKind kind, const char* tag) {
+        document::Action made;
+        made.kind = kind;
+        made.part = tag ? idOf(session, tag) : document::kNoPart;
+        made.value = kind == document::ActionKind::SetVoltage ? 11.5 : 1;
+        made.fault = kind == document::ActionKind::StartFault ? "weak" : "";
+        one.actions.push_back(made);
+    };
+    action(document::ActionKind::OpenOutlet, "F1");
+    action(document::ActionKind::PressButton, nullptr);
+    action(document::ActionKind::SetVoltage, "BT1");
+    action(document::ActionKind::StartFault, "P1");
+    CaseActions table(session);
+    table.show();
+    table.showCase(&one);
+    const auto asked = [&](int row) {
+        QStringList words;
+        for (const auto* label : table.cellWidget(row, 3)->findChildren<QLabel*>())
+            words << label->text();
+        return words.join(QLatin1Char(' '));
+    };
+    CHECK(asked(0) == QStringLiteral("Opening % Hot share %"));
+    CHECK(asked(1).isEmpty());
+    CHECK(asked(2) == QStringLiteral("Voltage V"));
+    CHECK(asked(3) == QStringLiteral("Fault"));
+    for (const char* name : {"Opening of action 1", "Hot share of action 1", "Voltage of action 3"})
+        CHECK(named<ValueEdit>(table, QString::fromLatin1(name)));
+    table.activateWindow();
+    named<ValueEdit>(table, QStringLiteral("Hot share of action 1"))->setFocus();
+    one.actions.front().second = 0.5;
+    table.showCase(&one);
+    const auto* share = named<ValueEdit>(table, QStringLiteral("Hot share of action 1"));
+    REQUIRE(share);
+    CHECK(share->text() == QStringLiteral("50"));
+    CHECK(share->hasFocus());
 }
 
 TEST_CASE("the case bar and the switch of units follow the session and the session follows them", "[panels]")
