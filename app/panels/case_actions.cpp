@@ -55,10 +55,18 @@ void CaseActions::showCase(const Case* one)
     }
     if (row >= 0 && row < rowCount())
         setCurrentCell(row, std::max(0, column));
-    if (!focused.isEmpty())
-        for (auto* editor : findChildren<QWidget*>())
-            if (editor->accessibleName() == focused && editor->focusPolicy() != Qt::NoFocus)
-                editor->setFocus();
+    if (focused.isEmpty())
+        return;
+    // Only among the new cells: those they replace go when this is over.
+    for (int r = 0; r < rowCount(); ++r)
+        for (int c = 0; c < columnCount(); ++c)
+            if (QWidget* cell = cellWidget(r, c)) {
+                QList<QWidget*> editors = cell->findChildren<QWidget*>();
+                editors << cell;
+                for (QWidget* editor : editors)
+                    if (editor->accessibleName() == focused)
+                        editor->setFocus();
+            }
 }
 
 ValueEdit* CaseActions::number(int row, Quantity quantity, double value, const QString& name, double least, double most,

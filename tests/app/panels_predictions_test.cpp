@@ -366,7 +366,7 @@ TEST_CASE("the form of an action asks what that action takes, and the keyboard s
     named<ValueEdit>(table, QStringLiteral("Hot share of action 1"))->setFocus();
     one.actions.front().second = 0.5;
     table.showCase(&one);
-    const auto* share = named<ValueEdit>(table, QStringLiteral("Hot share of action 1"));
+    const auto* share = named<ValueEdit>(*table.cellWidget(0, 3), QStringLiteral("Hot share of action 1"));
     REQUIRE(share);
     CHECK(share->text() == QStringLiteral("50"));
     CHECK(share->hasFocus());
