@@ -363,7 +363,9 @@ TEST_CASE("the form of an action asks what that action takes, and the keyboard s
     for (const char* name : {"Opening of action 1", "Hot share of action 1", "Voltage of action 3"})
         CHECK(named<ValueEdit>(table, QString::fromLatin1(name)));
     table.activateWindow();
+    REQUIRE(QTest::qWaitForWindowActive(&table));
     named<ValueEdit>(table, QStringLiteral("Hot share of action 1"))->setFocus();
+    REQUIRE(table.isAncestorOf(QApplication::focusWidget()));
     one.actions.front().second = 0.5;
     table.showCase(&one);
     const auto* share = named<ValueEdit>(*table.cellWidget(0, 3), QStringLiteral("Hot share of action 1"));
