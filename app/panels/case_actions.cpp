@@ -91,18 +91,24 @@ QComboBox* CaseActions::combo(int row, const QString& name)
     auto* box = new QuietCombo;
     box->setFrame(false);
     box->setAccessibleName(tr("%1 of action %2").arg(name).arg(row + 1));
-    // A combo box speaks its choice; its name comes from a label, which here need not be seen.
-    auto* unseen = new QLabel(box->accessibleName(), this);
+    return box;
+}
+
+/// A combo box speaks its choice; its name comes from a label beside it, which here need not be seen.
+/// @pre the box is where it is to be
+void CaseActions::nameBeside(QComboBox* box)
+{
+    auto* unseen = new QLabel(box->accessibleName(), box->parentWidget());
     unseen->setBuddy(box);
     unseen->hide();
     connect(box, &QObject::destroyed, unseen, &QObject::deleteLater);
-    return box;
 }
 
 void CaseActions::fillWhat(int row, const Action& action)
 {
     auto* what = combo(row, tr("Kind"));
     setCellWidget(row, 1, what);
+    nameBeside(what);
     for (const auto kind : actionKinds())
         what->addItem(sayAction(kind), int(kind));
     what->setCurrentIndex(what->findData(int(action.kind)));
@@ -132,6 +138,7 @@ void CaseActions::fillWhich(int row, const Action& action)
 {
     auto* which = combo(row, tr("Part"));
     setCellWidget(row, 2, which);
+    nameBeside(which);
     if (action.kind == ActionKind::PressButton)
         which->addItem(tr("Automatic"), 0);
     for (const auto id : fittingParts(m_session.drawing(), action.kind))
@@ -199,7 +206,9 @@ void CaseActions::fillHow(int row, const Action& action)
             [this, row] { Q_EMIT actionChanged(row, [](Action& a) { a.second = -1; }); }, Qt::QueuedConnection);
         ask(tr("Hot share"), share, unitSymbol(Quantity::Percent, units));
     } else if (action.kind == ActionKind::StartFault || action.kind == ActionKind::EndFault) {
-        ask(tr("Fault"), faults(row, action), {});
+        auto* fault = faults(row, action);
+        ask(tr("Fault"), fault, {});
+        nameBeside(fault);
     }
     setCellWidget(row, 3, form);
 }

@@ -37,6 +37,7 @@ private:
     ValueEdit* number(int row, Quantity quantity, double value, const QString& name, double least, double most,
                       std::function<void(document::Action&, double)> set);
     QComboBox* combo(int row, const QString& name);
+    void nameBeside(QComboBox* box);
 
     Session& m_session;
 };
