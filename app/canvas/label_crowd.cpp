@@ -88,7 +88,7 @@ std::span<const Obstacle> Crowd::in(const QRectF& area)
         if (found == m_squares.end())
             return;
         for (const auto index : found->second)
-            if (std::exchange(m_asked[index], m_question) != m_question && m_obstacles[index].box.intersects(area))
+            if (std::exchange(m_asked[index], m_question) != m_question && overlap(m_obstacles[index].box, area))
                 m_near.push_back(m_obstacles[index]);
     });
     return m_near;

@@ -18,6 +18,12 @@ struct Obstacle {
     double weight;
 };
 
+/// Whether two boxes, neither of them empty, have a place in common; Qt's own question is a call into a library.
+inline bool overlap(const QRectF& a, const QRectF& b)
+{
+    return a.left() < b.right() && b.left() < a.right() && a.top() < b.bottom() && b.top() < a.bottom();
+}
+
 /// The obstacles, filed by squares of the canvas, so that a label asks only those near it.
 class Crowd {
 public:

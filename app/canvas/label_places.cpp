@@ -57,32 +57,45 @@ struct Candidate {
     double bias;  // habit: above first, then below, then the sides
 };
 
+/// The places around one symbol: as many as there are, and on the stack, since a crowd asks for them over and over.
+struct Places {
+    std::array<Candidate, 18> all;
+    std::size_t count = 0;
+    void add(const Candidate& one) { all[count++] = one; }
+    operator std::span<const Candidate>() const { return {all.data(), count}; }  // NOLINT(google-explicit-constructor)
+};
+
 /// Places beside a symbol, or farther off by `away`.
-std::vector<Candidate> around(const QRectF& symbol, const Size& size, double blank, double away)
+Places around(const QRectF& symbol, const Size& size, double blank, double away)
 {
     const auto [w, h] = size;
     const double cx = symbol.center().x(), cy = symbol.center().y(), gap = kGap + away;
     const double above = symbol.top() - gap - h, below = symbol.bottom() + gap - blank;
     const double right = symbol.right() + gap, left = symbol.left() - gap - w;
-    std::vector<Candidate> all{
-        {{cx - w / 2, above, w, h}, Qt::AlignHCenter, 0}, {{cx - w / 2, below, w, h}, Qt::AlignHCenter, 1},
-        {{right, cy - h / 2, w, h}, Qt::AlignLeft, 2},    {{left, cy - h / 2, w, h}, Qt::AlignRight, 3},
-        {{right, above, w, h}, Qt::AlignLeft, 4},         {{right, below, w, h}, Qt::AlignLeft, 4},
-        {{left, above, w, h}, Qt::AlignRight, 5},         {{left, below, w, h}, Qt::AlignRight, 5}};
+    Places places;
+    const auto add = [&](double x, double y, Qt::Alignment align, double bias) {
+        places.add({{x, y, w, h}, align, bias + 2 * away});
+    };
+    add(cx - w / 2, above, Qt::AlignHCenter, 0);
+    add(cx - w / 2, below, Qt::AlignHCenter, 1);
+    add(right, cy - h / 2, Qt::AlignLeft, 2);
+    add(left, cy - h / 2, Qt::AlignRight, 3);
+    add(right, above, Qt::AlignLeft, 4);
+    add(right, below, Qt::AlignLeft, 4);
+    add(left, above, Qt::AlignRight, 5);
+    add(left, below, Qt::AlignRight, 5);
     for (const double y : {above, below}) {
-        all.push_back({{cx + kGap, y, w, h}, Qt::AlignLeft, 2.5});
-        all.push_back({{cx - kGap - w, y, w, h}, Qt::AlignRight, 2.5});
+        add(cx + kGap, y, Qt::AlignLeft, 2.5);
+        add(cx - kGap - w, y, Qt::AlignRight, 2.5);
         // Over one half of the symbol, so that it still reads as its own.
-        all.push_back({{symbol.left(), y, w, h}, Qt::AlignLeft, 3});
-        all.push_back({{symbol.right() - w, y, w, h}, Qt::AlignRight, 3});
+        add(symbol.left(), y, Qt::AlignLeft, 3);
+        add(symbol.right() - w, y, Qt::AlignRight, 3);
     }
     if (away == 0) {
-        all.push_back({{cx - w / 2, above + kGap - kTight, w, h}, Qt::AlignHCenter, 4});
-        all.push_back({{cx - w / 2, below + kTight - kGap, w, h}, Qt::AlignHCenter, 5});
+        add(cx - w / 2, above + kGap - kTight, Qt::AlignHCenter, 4);
+        add(cx - w / 2, below + kTight - kGap, Qt::AlignHCenter, 5);
     }
-    for (auto& candidate : all)
-        candidate.bias += 2 * away;
-    return all;
+    return places;
 }
 
 /// Places along a pipe, beside its straight pieces that are long enough.
@@ -125,14 +138,14 @@ double mistaken(std::span<const Obstacle> obstacles, const QRectF& box, const QR
     const QRectF near = box.adjusted(1 - away, 1 - away, away - 1, away - 1);
     double sum = 0;
     for (const auto& obstacle : obstacles) {
-        if ((obstacle.weight == Crowd::kPipeWeight && obstacle.box.intersects(between))
-            || (obstacle.weight == Crowd::kSymbolWeight && obstacle.box.intersects(near)))
+        if ((obstacle.weight == Crowd::kPipeWeight && !between.isEmpty() && overlap(obstacle.box, between))
+            || (obstacle.weight == Crowd::kSymbolWeight && overlap(obstacle.box, near)))
             sum += 30;
     }
     return sum;
 }
 
-const Candidate* best(const std::vector<Candidate>& candidates, double blank, Crowd& crowd, const QRectF* symbol,
+const Candidate* best(std::span<const Candidate> candidates, double blank, Crowd& crowd, const QRectF* symbol,
                       double* cost)
 {
     QRectF area;
@@ -147,8 +160,11 @@ const Candidate* best(const std::vector<Candidate>& candidates, double blank, Cr
             continue;
         const QRectF box = candidate.box.adjusted(0, blank, 0, 0);
         const double most = result == nullptr ? std::numeric_limits<double>::infinity() : *cost - candidate.bias;
-        const double now =
-            candidate.bias + covered(near, box, nullptr, most) + (symbol != nullptr ? mistaken(near, box, *symbol) : 0);
+        double now = candidate.bias + covered(near, box, nullptr, most);
+        if (result != nullptr && now >= *cost)
+            continue;  // before it is asked what else speaks against it
+        if (symbol != nullptr)
+            now += mistaken(near, box, *symbol);
         if (result == nullptr || now < *cost) {
             result = &candidate;
             *cost = now;
@@ -176,14 +192,21 @@ bool settle(LabelShape& label, const QRectF& symbol, Crowd& crowd)
     const LabelShape* kept = nullptr;
     const double blank = kBlank * label.size;
     double least = 0;
-    const double wide = labelSize(label).width > 1.8 * symbol.width() ? 7 : 0;  // would reach over its neighbours
-    const std::array shapes{std::pair{&label, wide}, std::pair{&narrow, 6.0}, std::pair{&bare, 40.0}};
+    struct Shape {
+        LabelShape* label;
+        Size size;
+        double bias;
+    };
+    const Size whole = labelSize(label);
+    const double wide = whole.width > 1.8 * symbol.width() ? 7 : 0;  // would reach over its neighbours
+    const std::array shapes{Shape{&label, whole, wide}, Shape{&narrow, labelSize(narrow), 6.0},
+                            Shape{&bare, labelSize(bare), 40.0}};
     for (const double away : {0.0, 5.0, 12.0, 20.0})
-        for (const auto& [shape, bias] : shapes) {
+        for (const auto& [shape, size, bias] : shapes) {
             if (kept != nullptr && least <= bias + 2 * away)
                 continue;
             double cost = 0;
-            const auto candidates = around(symbol, labelSize(*shape), blank, away);
+            const Places candidates = around(symbol, size, blank, away);
             const auto* place = best(candidates, blank, crowd, &symbol, &cost);
             if (kept == nullptr || cost + bias < least) {
                 least = cost + bias;
