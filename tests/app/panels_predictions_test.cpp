@@ -353,7 +353,8 @@ TEST_CASE("the form of an action asks what that action takes, and the keyboard s
     const auto asked = [&](int row) {
         QStringList words;
         for (const auto* label : table.cellWidget(row, 3)->findChildren<QLabel*>())
-            words << label->text();
+            if (!label->isHidden())  // one is there for a screen reader alone
+                words << label->text();
         return words.join(QLatin1Char(' '));
     };
     CHECK(asked(0) == QStringLiteral("Opening % Hot share %"));
